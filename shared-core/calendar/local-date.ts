@@ -1,0 +1,69 @@
+import { ok, refuse, type Result } from '../result/result.ts';
+
+declare const dateName: unique symbol;
+
+/** A calendar date without time or zone, `YYYY-MM-DD`, 1900-01-01 to 2199-12-31. */
+export type LocalDate = string & { readonly [dateName]: 'LocalDate' };
+
+const SHAPE = /^(\d{4})-(\d{2})-(\d{2})$/;
+const MILLISECONDS_A_DAY = 86_400_000;
+
+/** The first date taken: no car on the road today is older. */
+export const FIRST_DATE = '1900-01-01' as LocalDate;
+/** The last date taken. */
+export const LAST_DATE = '2199-12-31' as LocalDate;
+
+/**
+ * A date from its text; impossible dates are refused, never rolled over.
+ *
+ * @example localDate('2026-02-29') //=> refused 'not-a-date'
+ */
+export function localDate(text: string): Result<LocalDate> {
+  const parts = SHAPE.exec(text);
+  if (parts === null) return refuse('not-a-date', { value: text.slice(0, 40) });
+  const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
+  const at = new Date(Date.UTC(year, month - 1, day));
+  const exists = at.getUTCFullYear() === year && at.getUTCMonth() === month - 1 && at.getUTCDate() === day;
+  if (!exists || text < FIRST_DATE || text > LAST_DATE) return refuse('not-a-date', { value: text });
+  return ok(text as LocalDate);
+}
+
+/** Days since 1970-01-01, for arithmetic. @example dayNumber('1970-01-02' as LocalDate) //=> 1 */
+export function dayNumber(date: LocalDate): number {
+  return Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8, 10))) / MILLISECONDS_A_DAY;
+}
+
+/** The date of a day number. @example fromDayNumber(1) //=> '1970-01-02' */
+export function fromDayNumber(day: number): LocalDate {
+  return new Date(day * MILLISECONDS_A_DAY).toISOString().slice(0, 10) as LocalDate;
+}
+
+/** Whole days from one date to another; negative when `to` is earlier. */
+export function daysBetween(from: LocalDate, to: LocalDate): number {
+  return dayNumber(to) - dayNumber(from);
+}
+
+/** A date moved by whole days. @example addDays('2026-12-31' as LocalDate, 1) //=> '2027-01-01' */
+export function addDays(date: LocalDate, days: number): LocalDate {
+  return fromDayNumber(dayNumber(date) + days);
+}
+
+/** Month of the year, 1 to 12. */
+export function monthOf(date: LocalDate): number {
+  return Number(date.slice(5, 7));
+}
+
+/** Year of the date. */
+export function yearOf(date: LocalDate): number {
+  return Number(date.slice(0, 4));
+}
+
+/** The earlier of the dates that are there; null where none is. */
+export function earliest(...dates: readonly (LocalDate | null)[]): LocalDate | null {
+  return dates.reduce<LocalDate | null>((best, date) => (date !== null && (best === null || date < best) ? date : best), null);
+}
+
+/** The later of two dates. */
+export function later(a: LocalDate, b: LocalDate): LocalDate {
+  return a > b ? a : b;
+}
