@@ -1,0 +1,48 @@
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** The project's folder. */
+export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..', '..');
+
+const VITEST = ['node_modules/vitest/vitest.mjs', 'run', '-c', 'tests/vitest.config.ts'];
+const AREAS = ['shared-core', 'electron', 'renderer', 'tests'];
+
+const tests = (name, ...folders) => [{ name, args: [...VITEST, ...folders] }];
+const script = (name, file) => [{ name, args: [path.join(root, file)] }];
+
+const typecheck = AREAS.map((area) => ({ name: `types of ${area}`, args: ['node_modules/typescript/bin/tsc', '-p', area] }));
+const lint = [
+  { name: 'lint', args: ['node_modules/eslint/bin/eslint.js', '-c', 'tests/eslint.config.js', '--max-warnings=0', 'electron', 'renderer', 'shared-core', 'tests'] },
+];
+const build = script('build', 'electron/start/build.ts');
+const boundaries = tests('boundaries', 'tests/boundaries');
+const test = tests('tests');
+
+/**
+ * Each task: the steps that the pinned Node runs in turn, in the project's folder or, for the commands, in the
+ * person's own, so that file names mean what they say. What a person adds goes to the last step.
+ */
+const tasks = {
+  start: script('start', 'electron/start/start.ts'),
+  trunnion: [{ ...script('trunnion', 'electron/cli/trunnion.ts')[0], whereThePersonStands: true }],
+  build,
+  typecheck,
+  lint,
+  'lint:fix': lint.map((step) => ({ ...step, args: [...step.args, '--fix'] })),
+  boundaries,
+  test,
+  'test:core': tests('core', 'tests/shared-core', 'tests/properties', 'tests/reference'),
+  'test:store': tests('store', 'tests/store', 'tests/migrations'),
+  'test:shell': tests('shell', 'tests/shell', 'tests/loopback', 'tests/start'),
+  'test:browser': tests('browser', 'tests/browser'),
+  check: [...typecheck, ...lint, ...boundaries, ...test, ...build],
+};
+
+export const taskNames = Object.keys(tasks);
+
+/** The steps of a task with a person's own arguments; null for a name that is no task. */
+export function stepsOf(task, given) {
+  if (!Object.hasOwn(tasks, task ?? '')) return null;
+  const steps = tasks[task];
+  return steps.map((step, at) => (at === steps.length - 1 ? { ...step, args: [...step.args, ...given] } : step));
+}
