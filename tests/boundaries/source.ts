@@ -1,0 +1,61 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import ts from 'typescript';
+
+/** The project's folder. */
+export const ROOT = new URL('../..', import.meta.url).pathname;
+
+const CODE = /\.(ts|tsx|mts|cts|js|mjs|cjs)$/;
+
+/** A file of the project by its path from the top, with its syntax tree where it is code. */
+export interface Source {
+  readonly file: string;
+  readonly text: string;
+  readonly tree: ts.SourceFile | null;
+}
+
+/** Something that stands where it must not: the line itself and what to do about it. */
+export interface Fault {
+  readonly file: string;
+  readonly line: number;
+  readonly found: string;
+  readonly remedy: string;
+}
+
+/** One rule of the house over all files of the project. */
+export type Rule = (sources: readonly Source[]) => Fault[];
+
+/** A file given as text, for the project's own files and for snippets alike. */
+export function sourceOf(file: string, text: string): Source {
+  return { file, text, tree: CODE.test(file) ? ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true) : null };
+}
+
+/** Every file that is in the project or would be with the next commit. */
+export function projectSources(): Source[] {
+  const listed = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard'], { cwd: ROOT, encoding: 'utf8' });
+  const files = [...new Set(listed.split('\n'))].filter((file) => file !== '' && existsSync(path.join(ROOT, file)));
+  return files.map((file) => sourceOf(file, readFileSync(path.join(ROOT, file), 'utf8')));
+}
+
+/** A fault at a node of a file's tree. */
+export function faultAt({ file, text, tree }: Source, node: ts.Node, remedy: string): Fault {
+  const line = tree === null ? 1 : tree.getLineAndCharacterOfPosition(node.getStart(tree)).line + 1;
+  return { file, line, found: (text.split('\n')[line - 1] ?? '').trim(), remedy };
+}
+
+/** A fault of a whole file: its name or its size. */
+export function faultOf(source: Source, found: string, remedy: string): Fault {
+  return { file: source.file, line: 1, found, remedy };
+}
+
+/** Every node of a tree, outer ones first. */
+export function* nodesOf(node: ts.Node): Generator<ts.Node> {
+  yield node;
+  for (const child of node.getChildren()) yield* nodesOf(child);
+}
+
+/** Faults as a person reads them in the test's output. */
+export function report(faults: readonly Fault[]): string {
+  return faults.map((f) => `${f.file}:${f.line}: ${f.found}\n    -> ${f.remedy}`).join('\n');
+}
