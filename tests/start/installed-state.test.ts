@@ -4,8 +4,8 @@ import path from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
 
 interface InstalledState {
-  isInstalled(root: string): boolean;
-  stampInstalled(root: string): void;
+  isInstalled: (root: string) => boolean;
+  stampInstalled: (root: string) => void;
 }
 const { isInstalled, stampInstalled } = (await import(
   new URL('../../electron/start/installed-state.mjs', import.meta.url).href
