@@ -67,3 +67,8 @@ export function earliest(...dates: readonly (LocalDate | null)[]): LocalDate | n
 export function later(a: LocalDate, b: LocalDate): LocalDate {
   return a > b ? a : b;
 }
+
+/** The UTC date of an instant written as text. @example dateOfInstant('2026-11-25T08:00:00.000Z') //=> '2026-11-25' */
+export function dateOfInstant(instant: string): LocalDate {
+  return instant.slice(0, 10) as LocalDate;
+}

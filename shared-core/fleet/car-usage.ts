@@ -46,7 +46,8 @@ export function dayKm(point: Pick<DistancePoint, 'date' | 'metres'>): DayKm {
   return { day: dayNumber(point.date), km: toKilometres(point.metres) };
 }
 
-function declaredKilometres(declared: DistanceAsTyped | null): number | null {
+/** The declared distance a year in km; null where none is declared. */
+export function declaredKilometres(declared: DistanceAsTyped | null): number | null {
   if (declared === null || declared.value <= 0) return null;
   const distance = fromTyped(declared);
   return distance.ok ? toKilometres(distance.value) : null;

@@ -13,11 +13,11 @@ export interface Moment {
 }
 
 /** An operation that reads: pure, from facts to a reply. */
-export interface Ask<Request, Reply> {
+export interface Ask<Request extends z.ZodType = z.ZodType, Reply extends z.ZodType = z.ZodType> {
   readonly kind: 'ask';
-  readonly request: z.ZodType<Request>;
-  readonly reply: z.ZodType<Reply>;
-  readonly answer: (facts: Facts, request: Request, moment: Moment) => Result<Reply>;
+  readonly request: Request;
+  readonly reply: Reply;
+  readonly answer: (facts: Facts, request: z.output<Request>, moment: Moment) => Result<z.output<Reply>>;
 }
 
 /** What a change comes to: the entries to write, all or none, and the reply. */
@@ -27,32 +27,32 @@ export interface Decision<Reply> {
 }
 
 /** An operation that changes: it decides on the entries, the store writes entries and state in one transaction. */
-export interface Do<Request, Reply> {
+export interface Do<Request extends z.ZodType = z.ZodType, Reply extends z.ZodType = z.ZodType> {
   readonly kind: 'do';
-  readonly request: z.ZodType<Request>;
-  readonly reply: z.ZodType<Reply>;
-  readonly decide: (facts: Facts, request: Request, moment: Moment) => Result<Decision<Reply>>;
+  readonly request: Request;
+  readonly reply: Reply;
+  readonly decide: (facts: Facts, request: z.output<Request>, moment: Moment) => Result<Decision<z.output<Reply>>>;
 }
 
-/** An operation that the host itself serves, for it needs disk, solver or signer; `long` ones run as jobs. */
-export interface HostServed<Request, Reply> {
+/** An operation that the host itself serves, for it needs disk, solver or signer; a `long` one may take a while. */
+export interface HostServed<Request extends z.ZodType = z.ZodType, Reply extends z.ZodType = z.ZodType> {
   readonly kind: 'ask' | 'do' | 'long';
-  readonly request: z.ZodType<Request>;
-  readonly reply: z.ZodType<Reply>;
+  readonly request: Request;
+  readonly reply: Reply;
   readonly host: true;
 }
 
-/** Declares an operation that reads, so that request and reply types are inferred from the schemas. */
-export function ask<Request, Reply>(operation: Omit<Ask<Request, Reply>, 'kind'>): Ask<Request, Reply> {
+/** Declares an operation that reads, so that its types are inferred from the schemas. */
+export function ask<Request extends z.ZodType, Reply extends z.ZodType>(operation: Omit<Ask<Request, Reply>, 'kind'>): Ask<Request, Reply> {
   return { kind: 'ask', ...operation };
 }
 
 /** Declares an operation that changes. */
-export function change<Request, Reply>(operation: Omit<Do<Request, Reply>, 'kind'>): Do<Request, Reply> {
+export function change<Request extends z.ZodType, Reply extends z.ZodType>(operation: Omit<Do<Request, Reply>, 'kind'>): Do<Request, Reply> {
   return { kind: 'do', ...operation };
 }
 
 /** Declares an operation that the host serves. */
-export function served<Request, Reply>(kind: 'ask' | 'do' | 'long', request: z.ZodType<Request>, reply: z.ZodType<Reply>): HostServed<Request, Reply> {
+export function served<Request extends z.ZodType, Reply extends z.ZodType>(kind: 'ask' | 'do' | 'long', request: Request, reply: Reply): HostServed<Request, Reply> {
   return { kind, request, reply, host: true };
 }

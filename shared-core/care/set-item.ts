@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import { findCar } from '../fleet/find-car.ts';
+import { newEntry } from '../journal/entry-kind.ts';
+import { change } from '../journal/operation.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
+import { serviceItems, serviceItemSchema, serviceItemSet, type ServiceItem } from './service-item.ts';
+
+const shape = serviceItemSchema.shape;
+const addRequest = z.strictObject({
+  id: shape.id.optional(),
+  car: z.string().min(1).max(80),
+  name: shape.name,
+  work: shape.work.default('replace'),
+  harm: shape.harm.default('damage'),
+  /** The repeat interval; the first one is the same unless given. */
+  interval: z.strictObject({ first: shape.interval.shape.first.optional(), repeat: shape.interval.shape.repeat }),
+  anchor: shape.anchor.default({ kind: 'completion' }),
+  history: shape.history.default('unknown'),
+  printedDate: shape.printedDate.default(null),
+  source: shape.source.default(null),
+  confirmed: z.boolean().default(false),
+  minutes: shape.minutes.default(null),
+  access: shape.access.default([]),
+  needs: shape.needs.default([]),
+  place: shape.place.default('either'),
+  garagePrice: shape.garagePrice.default(null),
+});
+
+/** Adds a service item to a car. Unless said otherwise its history is unknown, and nothing is invented for it. */
+export const addItem = change({
+  request: addRequest,
+  reply: z.object({ item: serviceItemSchema }),
+  decide: (facts, request, moment) => {
+    const car = findCar(facts, request.car);
+    if (!car.ok) return car;
+    const { repeat, first } = request.interval;
+    const item: ServiceItem = { ...request, id: request.id ?? moment.newId(), car: car.value.id, interval: { first: first ?? repeat, repeat } };
+    if (facts.get(serviceItems, item.id) !== null) return refuse('id-taken', { id: item.id }, ['id']);
+    const sound = checkItem(item);
+    return sound.ok ? ok({ entries: [newEntry(serviceItemSet, item)], reply: { item } }) : sound;
+  },
+});
+
+/** Changes a service item: only the fields given. */
+export const changeItem = change({
+  request: z.strictObject({ ...serviceItemSchema.omit({ car: true }).partial().shape, id: shape.id }),
+  reply: z.object({ item: serviceItemSchema }),
+  decide: (facts, request) => {
+    const now = facts.get(serviceItems, request.id);
+    if (now === null) return refuse('unknown-item', { item: request.id }, ['id']);
+    const item = serviceItemSchema.parse({ ...now, ...request });
+    const sound = checkItem(item);
+    return sound.ok ? ok({ entries: [newEntry(serviceItemSet, item)], reply: { item } }) : sound;
+  },
+});
+
+/** A calendar or certificate anchor counts months alone. */
+function checkItem(item: ServiceItem): Result<ServiceItem> {
+  const counted = item.anchor.kind === 'completion';
+  if (!counted && item.interval.repeat.months === null) return refuse('anchor-needs-months', {}, ['interval', 'repeat', 'months']);
+  if (!counted && item.interval.repeat.distance !== null) return refuse('anchor-has-no-distance', {}, ['interval', 'repeat', 'distance']);
+  return ok(item);
+}

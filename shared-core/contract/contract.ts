@@ -1,0 +1,27 @@
+import type { z } from 'zod';
+import { careOperations } from '../care/care.operations.ts';
+import { fleetOperations } from '../fleet/fleet.operations.ts';
+import { partsOperations } from '../parts/parts.operations.ts';
+import { recordsOperations } from '../records/records.operations.ts';
+import { viewOperations } from '../views/views.operations.ts';
+import { hostOperations } from './host-operations.ts';
+
+/** Every operation by its name: the whole of what a window, the loopback server or the command line can ask. */
+export const contract = {
+  ...fleetOperations,
+  ...careOperations,
+  ...partsOperations,
+  ...recordsOperations,
+  ...viewOperations,
+  ...hostOperations,
+} as const;
+
+export type Contract = typeof contract;
+export type OperationName = keyof Contract;
+/** What is sent; fields with a default may be left out. */
+export type RequestOf<Name extends OperationName> = z.input<Contract[Name]['request']>;
+/** What comes back when it is not refused. */
+export type ReplyOf<Name extends OperationName> = z.output<Contract[Name]['reply']>;
+
+/** The names of all operations. */
+export const operationNames = Object.keys(contract) as readonly OperationName[];

@@ -1,0 +1,28 @@
+import { obligationSet } from '../care/obligation.ts';
+import { renewalRecorded } from '../care/renewal.ts';
+import { serviceItemSet } from '../care/service-item.ts';
+import { carSet } from '../fleet/car.ts';
+import { householdSet } from '../fleet/household.ts';
+import { instrumentReplaced } from '../fleet/instrument.ts';
+import { readingRecorded } from '../fleet/reading.ts';
+import type { AnyEntryKind } from '../journal/entry-kind.ts';
+import type { EntryKinds } from '../journal/replay.ts';
+import { withdrawnKind } from '../journal/withdrawal.ts';
+import { lotSet } from '../parts/lot.ts';
+import { offerSet } from '../parts/offer.ts';
+import { partSet } from '../parts/part.ts';
+import { specificationSet } from '../parts/specification.ts';
+import { supplierSet } from '../parts/supplier.ts';
+import { observationNoted } from '../records/observation.ts';
+import { paperKept } from '../records/paper.ts';
+import { workAmended } from '../records/work-amended.ts';
+import { workRecorded } from '../records/work-record.ts';
+
+const ALL: readonly AnyEntryKind[] = [
+  householdSet, carSet, readingRecorded, instrumentReplaced, serviceItemSet, obligationSet, renewalRecorded,
+  specificationSet, partSet, supplierSet, offerSet, lotSet,
+  paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
+];
+
+/** Every kind of entry that a journal may hold. */
+export const entryKinds: EntryKinds = new Map(ALL.map((kind) => [kind.kind, kind]));

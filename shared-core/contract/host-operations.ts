@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { served } from '../journal/operation.ts';
+import { paperSchema } from '../records/paper.ts';
+import { plainText } from '../result/plain-text.ts';
+import { refusedBy } from '../result/refused-by.ts';
+import { householdSchema } from '../fleet/household.ts';
+
+/** The largest paper taken, in bytes. */
+export const LARGEST_PAPER_BYTES = 25_000_000;
+const LARGEST_BASE64 = Math.ceil(LARGEST_PAPER_BYTES / 3) * 4;
+
+const faultSchema = z.object({ where: z.string(), what: z.string() });
+
+/** What only the host can do, for it needs disk, solver or signer. */
+export const hostOperations = {
+  /** Where the program stands: with a household or without, and which folder. */
+  'household.state': served('ask', z.strictObject({}), z.object({ household: householdSchema.nullable(), folder: z.string(), sample: z.boolean() })),
+  /** Opens the sample household in a folder of its own; the present one stays as it is. */
+  'sample.open': served('do', z.strictObject({}), z.object({ household: householdSchema })),
+  /** Leaves the sample and deletes its folder. */
+  'sample.leave': served('do', z.strictObject({}), z.object({})),
+  /** Keeps a paper's bytes by their digest. */
+  'paper.keep': served(
+    'do',
+    z.strictObject({ name: plainText(120), base64: z.string().min(4, refusedBy('paper-empty')).max(LARGEST_BASE64, refusedBy('paper-too-large')) }),
+    z.object({ paper: paperSchema }),
+  ),
+  /** Undoes entries by their numbers: those an operation answered as its undo token, or a whole import. */
+  'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
+  /** Checks database, papers and journal by replay. */
+  'household.examine': served('long', z.strictObject({}), z.object({ entries: z.int(), papers: z.int(), head: z.string(), faults: z.array(faultSchema) })),
+  /** Makes a checked copy of the household. */
+  'backup.make': served('long', z.strictObject({}), z.object({ folder: z.string(), entries: z.int() })),
+} as const;

@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import type { Facts } from '../journal/facts.ts';
+import { newEntry } from '../journal/entry-kind.ts';
+import { change } from '../journal/operation.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
+import { carSchema, carSet, cars, type Car } from './car.ts';
+import { findCar, findHousehold } from './find-car.ts';
+
+const shape = carSchema.shape;
+const addRequest = z.strictObject({
+  id: shape.id.optional(),
+  name: shape.name,
+  description: shape.description.default(null),
+  power: shape.power.default('petrol'),
+  year: shape.year.default(null),
+  firstRegistered: shape.firstRegistered.default(null),
+  keptSince: shape.keptSince.default(null),
+  unit: shape.unit.optional(),
+  vin: shape.vin.default(null),
+  registration: shape.registration.default(null),
+  use: shape.use.default('everyday'),
+  declaredAYear: shape.declaredAYear.default(null),
+  laidUpMonths: shape.laidUpMonths.default([]),
+  severeUse: shape.severeUse.default(1),
+});
+
+/** Adds a car; its unit is the household's unless given. */
+export const addCar = change({
+  request: addRequest,
+  reply: z.object({ car: carSchema }),
+  decide: (facts, request, moment) => {
+    const household = findHousehold(facts);
+    if (!household.ok) return household;
+    const car: Car = { ...request, id: request.id ?? moment.newId(), unit: request.unit ?? household.value.unit };
+    if (facts.get(cars, car.id) !== null) return refuse('id-taken', { id: car.id }, ['id']);
+    const sound = checkCar(facts, car, moment.today);
+    return sound.ok ? ok({ entries: [newEntry(carSet, car)], reply: { car } }) : sound;
+  },
+});
+
+const changeRequest = z.strictObject({ ...carSchema.partial().shape, id: shape.id });
+
+/** Changes what is known of a car: only the fields given. */
+export const changeCar = change({
+  request: changeRequest,
+  reply: z.object({ car: carSchema }),
+  decide: (facts, request, moment) => {
+    const now = findCar(facts, request.id);
+    if (!now.ok) return now;
+    const car = carSchema.parse({ ...now.value, ...request });
+    const sound = checkCar(facts, car, moment.today);
+    return sound.ok ? ok({ entries: [newEntry(carSet, car)], reply: { car } }) : sound;
+  },
+});
+
+/** What must hold between the fields of a car, and between cars. */
+function checkCar(facts: Facts, car: Car, today: string): Result<Car> {
+  const { firstRegistered, keptSince } = car;
+  if (firstRegistered !== null && firstRegistered > today) return refuse('date-in-future', { date: firstRegistered }, ['firstRegistered']);
+  if (keptSince !== null && firstRegistered !== null && keptSince < firstRegistered) return refuse('kept-before-registered', { date: keptSince }, ['keptSince']);
+  const twin = facts.all(cars).find((other) => other.id !== car.id && other.name.toLowerCase() === car.name.toLowerCase());
+  return twin === undefined ? ok(car) : refuse('car-name-taken', { name: car.name }, ['name']);
+}

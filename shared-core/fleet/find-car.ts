@@ -1,0 +1,24 @@
+import type { Facts } from '../journal/facts.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
+import { cars, type Car } from './car.ts';
+import { HOUSEHOLD_ID, households, type Household } from './household.ts';
+
+/**
+ * The car a person means by an id or, where no car has that id, by its name in any case.
+ *
+ * @example findCar(facts, 'Pip') //=> { ok: true, value: { id: 'pip', ... } }
+ */
+export function findCar(facts: Facts, wanted: string): Result<Car> {
+  const byId = facts.get(cars, wanted);
+  if (byId !== null) return ok(byId);
+  const byName = facts.all(cars).filter((car) => car.name.toLowerCase() === wanted.trim().toLowerCase());
+  const [only] = byName;
+  if (only !== undefined && byName.length === 1) return ok(only);
+  return byName.length > 1 ? refuse('car-name-shared', { car: wanted }, ['car']) : refuse('unknown-car', { car: wanted.slice(0, 60) }, ['car']);
+}
+
+/** The household, or a refusal where the folder has not been started. */
+export function findHousehold(facts: Facts): Result<Household> {
+  const household = facts.get(households, HOUSEHOLD_ID);
+  return household === null ? refuse('household-not-started') : ok(household);
+}

@@ -1,0 +1,107 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
+import { serviceItems } from '../care/service-item.ts';
+import type { Car } from '../fleet/car.ts';
+import { findCar } from '../fleet/find-car.ts';
+import { decideReading } from '../fleet/record-reading.ts';
+import { recordReadingReply } from '../fleet/recorded-reading.ts';
+import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
+import { change, type Moment } from '../journal/operation.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
+import { typedDistanceSchema } from '../units/distance-schema.ts';
+import { papers } from './paper.ts';
+import { checkLots } from './shelf-use.ts';
+import { recordLineSchema, workRecorded, workRecords, workRecordSchema, type RecordLine, type WorkRecord } from './work-record.ts';
+
+const shape = workRecordSchema.shape;
+const line = recordLineSchema.shape;
+
+const lineRequest = z.strictObject({
+  item: line.item.default(null),
+  /** A line on an item takes the item's name and kind of work unless given. */
+  name: line.name.optional(),
+  work: line.work.optional(),
+  outcome: line.outcome.default('done'),
+  minutes: line.minutes.default(null),
+  note: line.note.default(''),
+});
+
+export const addRecordRequest = z.strictObject({
+  id: shape.id.optional(),
+  car: z.string().min(1).max(80),
+  date: dateSchema.optional(),
+  title: shape.title.optional(),
+  place: shape.place.default('home'),
+  placeName: shape.placeName.default(null),
+  doneBy: shape.doneBy.default(null),
+  approvedBy: shape.approvedBy.default(null),
+  reference: shape.reference.default(null),
+  method: shape.method.default(null),
+  reading: typedDistanceSchema.nullable().default(null),
+  lines: z.array(lineRequest).min(1).max(100),
+  costs: shape.costs.default([]),
+  printedTotalMinor: shape.printedTotalMinor.default(null),
+  lotsUsed: shape.lotsUsed.default([]),
+  papers: shape.papers.default([]),
+  note: shape.note.default(''),
+  reconstructed: z.boolean().default(false),
+});
+export type AddRecordRequest = z.infer<typeof addRecordRequest>;
+
+/** Records work done; a reading given with it is judged like any other and stands beside it. */
+export const addRecord = change({
+  request: addRecordRequest,
+  reply: z.object({ record: workRecordSchema, reading: recordReadingReply.nullable() }),
+  decide: (facts, request, moment) => {
+    const car = findCar(facts, request.car);
+    if (!car.ok) return car;
+    const reading = readingOf(facts, car.value, request, moment);
+    if (!reading.ok) return reading;
+    const record = composeRecord(facts, car.value, request, reading.value?.reply.reading.id ?? null, moment);
+    if (!record.ok) return record;
+    const entries: readonly NewEntry[] = [...(reading.value?.entries ?? []), newEntry(workRecorded, record.value)];
+    return ok({ entries, reply: { record: record.value, reading: reading.value?.reply ?? null } });
+  },
+});
+
+function readingOf(facts: Facts, car: Car, request: AddRecordRequest, moment: Moment) {
+  if (request.reading === null) return ok(null);
+  const { value, unit } = request.reading;
+  const date = request.date ?? moment.today;
+  return decideReading(facts, car, { car: car.id, value, unit, date, source: 'record', note: '', paper: request.papers[0] ?? null, sure: false, replaced: null }, moment);
+}
+
+function composeRecord(facts: Facts, car: Car, request: AddRecordRequest, reading: string | null, moment: Moment): Result<WorkRecord> {
+  const lines = request.lines.map((asked) => lineOf(facts, car, asked));
+  const refusedLine = lines.find((each) => !each.ok);
+  if (refusedLine?.ok === false) return refusedLine;
+  const whole = lines.flatMap((each) => (each.ok ? [each.value] : []));
+  const date = request.date ?? moment.today;
+  const { car: _car, title, ...rest } = request;
+  const record: WorkRecord = { ...rest, id: request.id ?? moment.newId(), car: car.id, date, reading, lines: whole, title: title ?? titleOf(whole) };
+  if (facts.get(workRecords, record.id) !== null) return refuse('id-taken', { id: record.id }, ['id']);
+  return checkRecord(facts, car, record, moment.today);
+}
+
+function lineOf(facts: Facts, car: Car, asked: z.infer<typeof lineRequest>): Result<RecordLine> {
+  const item = asked.item === null ? null : facts.get(serviceItems, asked.item);
+  if (asked.item !== null && (item === null || item.car !== car.id)) return refuse('unknown-item', { item: asked.item }, ['lines']);
+  const name = asked.name ?? item?.name;
+  if (name === undefined) return refuse('line-without-name', {}, ['lines']);
+  return ok({ ...asked, name, work: asked.work ?? item?.work ?? 'replace' });
+}
+
+function titleOf(lines: readonly RecordLine[]): string {
+  return lines.map((each) => each.name).join(', ').slice(0, 120);
+}
+
+/** What must hold of a record: no date ahead or before the car, known papers, lots with enough left. */
+export function checkRecord(facts: Facts, car: Car, record: WorkRecord, today: LocalDate): Result<WorkRecord> {
+  if (record.date > today) return refuse('date-in-future', { date: record.date }, ['date']);
+  if (car.firstRegistered !== null && record.date < car.firstRegistered) return refuse('before-registration', { date: record.date, registered: car.firstRegistered }, ['date']);
+  const strange = record.papers.find((paper) => facts.get(papers, paper) === null);
+  if (strange !== undefined) return refuse('unknown-paper', { paper: strange }, ['papers']);
+  return checkLots(facts, record);
+}

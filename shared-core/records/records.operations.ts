@@ -1,0 +1,11 @@
+import { addRecord } from './add-record.ts';
+import { amendRecord } from './amend-record.ts';
+import { closeObservation, noteObservation } from './note-observation.ts';
+
+/** What can be asked of the records by name; keeping a paper's bytes is the host's. */
+export const recordsOperations = {
+  'record.add': addRecord,
+  'record.amend': amendRecord,
+  'observation.note': noteObservation,
+  'observation.close': closeObservation,
+} as const;

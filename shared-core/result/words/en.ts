@@ -1,0 +1,5 @@
+import { CARE_WORDS } from './en-care.ts';
+import { REFUSAL_WORDS } from './en-refusals.ts';
+
+/** English sentences by key. `{name}` is filled with the message's value of that name. */
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...CARE_WORDS };

@@ -1,0 +1,77 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import { dueWindow, UNKNOWN_WINDOW, type DueWindow } from '../care/due-window.ts';
+import type { Completion, KnownDistance } from '../care/completion.ts';
+import { limitTarget, type LimitTarget } from '../care/limit-target.ts';
+import { serviceItems, type ServiceItem } from '../care/service-item.ts';
+import type { Car } from '../fleet/car.ts';
+import { carUse, type CarUse } from '../fleet/car-usage.ts';
+import { dueDates } from '../fleet/odometer-forecast.ts';
+import type { Facts } from '../journal/facts.ts';
+import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';
+import { workRecords, type WorkRecord } from '../records/work-record.ts';
+import { toKilometres } from '../units/distance.ts';
+import { dueReason } from './due-reason.ts';
+import type { Message } from '../result/result.ts';
+import { noticeFor, type LeadTimes } from './notice-days.ts';
+
+/** A service item with all that the screens say of it. */
+export interface ItemCare {
+  readonly item: ServiceItem;
+  readonly completions: readonly Completion[];
+  readonly target: LimitTarget | null;
+  readonly window: DueWindow;
+  readonly reason: Message;
+}
+
+/** A car with its use and its care, computed once for every screen that asks. */
+export interface CarCare {
+  readonly car: Car;
+  readonly use: CarUse;
+  readonly records: readonly WorkRecord[];
+  readonly items: readonly ItemCare[];
+}
+
+/** The care of one car on a day. */
+export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTimes): CarCare {
+  const use = carUse(facts, car);
+  const records = facts.ofCar(workRecords, car.id);
+  const known: KnownDistance = { points: use.points, usage: use.usage, firstRegistered: car.firstRegistered };
+  const at: DistanceAtReading = new Map(use.points.map((point) => [point.reading.id, point.metres]));
+  const byItem = recordsByItem(records);
+  const items = facts.ofCar(serviceItems, car.id).map((item): ItemCare => {
+    const completions = completionsOf(item, byItem.get(item.id) ?? [], at, known);
+    const target = limitTarget(item, car, completions, known);
+    const window = windowOf(item, target, use, today, noticeFor(item, leads));
+    return { item, completions, target, window, reason: dueReason(item, car, use, target, window) };
+  });
+  return { car, use, records, items };
+}
+
+function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, today: LocalDate, noticeDays: number): DueWindow {
+  if (target === null && item.printedDate === null) return UNKNOWN_WINDOW;
+  const metres = target?.metres ?? null;
+  if (target?.date == null && item.printedDate === null && use.usage === null) return UNKNOWN_WINDOW;
+  return dueWindow({
+    today,
+    time: target?.date ?? null,
+    printedDate: item.printedDate,
+    distance: metres === null || use.usage === null ? null : dueDates(use.usage, toKilometres(metres)),
+    wear: null,
+    target: metres,
+    driven: use.points.at(-1)?.metres ?? null,
+    wornOut: false,
+    noticeDays,
+  });
+}
+
+function recordsByItem(records: readonly WorkRecord[]): ReadonlyMap<string, readonly WorkRecord[]> {
+  const byItem = new Map<string, WorkRecord[]>();
+  for (const record of records) {
+    for (const item of new Set(record.lines.flatMap((line) => line.item ?? []))) {
+      const list = byItem.get(item) ?? [];
+      byItem.set(item, list);
+      list.push(record);
+    }
+  }
+  return byItem;
+}

@@ -1,0 +1,92 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
+import { renewals } from '../care/renewal.ts';
+import { serviceItemSchema } from '../care/service-item.ts';
+import { carSchema } from '../fleet/car.ts';
+import { findCar, findHousehold } from '../fleet/find-car.ts';
+import { instrumentSchema } from '../fleet/instrument.ts';
+import { readings, readingSchema } from '../fleet/reading.ts';
+import { vinChecks } from '../fleet/vin.ts';
+import type { Facts } from '../journal/facts.ts';
+import { ask } from '../journal/operation.ts';
+import { costByYear, totalOf } from '../ledger/cost-by-year.ts';
+import { observations, observationSchema } from '../records/observation.ts';
+import { papers, paperSchema, type Paper } from '../records/paper.ts';
+import { workRecords, workRecordSchema } from '../records/work-record.ts';
+import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
+import { ok } from '../result/result.ts';
+import { careOf, type CarCare } from './car-care.ts';
+import { carDue, carDueSchema } from './due-view.ts';
+import { leadTimes } from './notice-days.ts';
+
+export const carViewSchema = z.object({
+  today: dateSchema,
+  currency: z.string(),
+  locale: z.string(),
+  car: carSchema,
+  /** A remark only: outside North America position 9 is often no check digit. */
+  vinChecks: z.boolean().nullable(),
+  due: carDueSchema,
+  items: z.array(z.object({ item: serviceItemSchema, doneOn: z.array(dateSchema) })),
+  readings: z.array(readingSchema),
+  instruments: z.array(instrumentSchema),
+  usage: z.object({ kmAYear: z.number(), prior: z.enum(['generic', 'declared', 'declared-set-aside']) }).nullable(),
+  records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
+  observations: z.array(observationSchema),
+  papers: z.array(paperSchema),
+  costs: z.array(z.object({ year: z.number(), totalMinor: z.number(), byKind: z.record(z.string(), z.number()) })),
+});
+export type CarView = z.infer<typeof carViewSchema>;
+
+const DAYS_A_YEAR = 365.25;
+
+/** Everything about one car, by its id or its name. */
+export const showCar = ask({
+  request: z.strictObject({ car: z.string().min(1).max(80) }),
+  reply: carViewSchema,
+  answer: (facts, request, moment) => {
+    const household = findHousehold(facts);
+    if (!household.ok) return household;
+    const car = findCar(facts, request.car);
+    if (!car.ok) return car;
+    const care = careOf(facts, car.value, moment.today, leadTimes(facts));
+    const { currency, locale } = household.value;
+    return ok({ today: moment.today, currency, locale, ...wholeCar(facts, care, moment.today) });
+  },
+});
+
+function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 'today' | 'currency' | 'locale'> {
+  const { car, use } = care;
+  return {
+    car,
+    vinChecks: car.vin === null ? null : vinChecks(car.vin),
+    due: carDue(facts, care, today),
+    items: care.items.map((one) => ({ item: one.item, doneOn: one.completions.map((done) => done.date) })),
+    readings: latestFirst(facts.ofCar(readings, car.id)),
+    instruments: [...use.instruments],
+    usage: use.usage === null ? null : { kmAYear: Math.round(use.usage.ratePerSeasonDay * DAYS_A_YEAR), prior: use.usage.prior },
+    records: recordsOf(facts, care),
+    observations: latestFirst(facts.ofCar(observations, car.id)),
+    papers: papersOf(facts, care),
+    costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
+  };
+}
+
+function recordsOf(facts: Facts, care: CarCare): CarView['records'] {
+  const stamps = facts.stamps(workRecords, care.car.id);
+  return latestFirst(care.records).map((record) => {
+    const stamp = stamps.get(record.id);
+    const enteredAt = stamp?.firstAt ?? '';
+    return { record, enteredAt, written: writtenWhen(record, enteredAt), amended: stamp !== undefined && stamp.seq !== stamp.firstSeq, totalMinor: totalOf(record) };
+  });
+}
+
+function papersOf(facts: Facts, care: CarCare): Paper[] {
+  const wanted = new Set(care.records.flatMap((record) => record.papers));
+  return [...wanted].flatMap((id) => facts.get(papers, id) ?? []);
+}
+
+function latestFirst<One extends { readonly date: LocalDate; readonly id: string }>(list: readonly One[]): One[] {
+  return [...list].sort((a, b) => (a.date === b.date ? (a.id < b.id ? 1 : -1) : a.date < b.date ? 1 : -1));
+}

@@ -1,0 +1,10 @@
+import { showCar } from './car-view.ts';
+import { showDue } from './due-view.ts';
+import { showYard } from './yard-view.ts';
+
+/** One question for each screen and command. */
+export const viewOperations = {
+  'yard.show': showYard,
+  'car.show': showCar,
+  'due.show': showDue,
+} as const;

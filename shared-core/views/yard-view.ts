@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import { addDays, daysBetween, type LocalDate } from '../calendar/local-date.ts';
+import { cars, type Car } from '../fleet/car.ts';
+import { findHousehold } from '../fleet/find-car.ts';
+import { householdSchema } from '../fleet/household.ts';
+import type { Facts } from '../journal/facts.ts';
+import { ask } from '../journal/operation.ts';
+import { observations } from '../records/observation.ts';
+import { ok } from '../result/result.ts';
+import { distanceUnitSchema } from '../units/distance-schema.ts';
+import { careOf, type CarCare } from './car-care.ts';
+import { carDue, carDueSchema } from './due-view.ts';
+import { leadTimes } from './notice-days.ts';
+
+/** What a lane of the yard shows. */
+export const laneSchema = carDueSchema.extend({
+  description: z.string().nullable(),
+  year: z.number().nullable(),
+  unit: distanceUnitSchema,
+  laidUpMonths: z.array(z.number()),
+  lastReadOn: dateSchema.nullable(),
+  instrumentReplacedOn: dateSchema.nullable(),
+  observations: z.array(z.object({ id: z.string(), text: z.string(), severity: z.enum(['watch', 'soon', 'unsafe']), recheckOn: dateSchema.nullable() })),
+  /** Minutes, place and harm of each item, by the item's id. */
+  work: z.record(z.string(), z.object({ minutes: z.number().nullable(), place: z.enum(['home', 'garage', 'either']), harm: z.enum(['safety', 'damage', 'comfort']) })),
+});
+export type Lane = z.infer<typeof laneSchema>;
+
+export const yardViewSchema = z.object({
+  today: dateSchema,
+  household: householdSchema,
+  lanes: z.array(laneSchema),
+  /** The next 90 days: what falls due, how much of it is late, the obligations, and the minutes known. */
+  ahead: z.object({ days: z.int(), items: z.int(), late: z.int(), obligations: z.int(), minutes: z.int(), withoutMinutes: z.int() }),
+});
+export type YardView = z.infer<typeof yardViewSchema>;
+
+const DAYS_AHEAD = 90;
+
+/** All cars at a glance. */
+export const showYard = ask({
+  request: z.strictObject({}),
+  reply: yardViewSchema,
+  answer: (facts, _request, moment) => {
+    const household = findHousehold(facts);
+    if (!household.ok) return household;
+    const leads = leadTimes(facts);
+    const lanes = facts.all(cars).map((car) => laneOf(facts, car, careOf(facts, car, moment.today, leads), moment.today));
+    lanes.sort((a, b) => a.name.localeCompare(b.name, 'en'));
+    return ok({ today: moment.today, household: household.value, lanes, ahead: aheadOf(lanes, moment.today) });
+  },
+});
+
+function laneOf(facts: Facts, car: Car, care: CarCare, today: LocalDate): Lane {
+  return {
+    ...carDue(facts, care, today),
+    description: car.description,
+    year: car.year,
+    unit: car.unit,
+    laidUpMonths: car.laidUpMonths,
+    lastReadOn: care.use.points.at(-1)?.date ?? null,
+    instrumentReplacedOn: care.use.instruments.map((one) => one.date).sort().at(-1) ?? null,
+    observations: facts.ofCar(observations, car.id).filter((seen) => seen.closedOn === null).map(({ id, text, severity, recheckOn }) => ({ id, text, severity, recheckOn })),
+    work: Object.fromEntries(care.items.map(({ item }) => [item.id, { minutes: item.minutes, place: item.place, harm: item.harm }])),
+  };
+}
+
+function aheadOf(lanes: readonly Lane[], today: LocalDate): YardView['ahead'] {
+  const end = addDays(today, DAYS_AHEAD);
+  const due = lanes.flatMap((lane) => lane.windows.filter((window) => window.state === 'late' || (window.likely !== null && window.likely <= end)).map((window) => ({ window, work: lane.work[window.item] })));
+  return {
+    days: daysBetween(today, end),
+    items: due.length,
+    late: due.filter((one) => one.window.state === 'late').length,
+    obligations: lanes.flatMap((lane) => lane.obligations).filter((one) => one.on <= end).length,
+    minutes: due.reduce((sum, one) => sum + (one.work?.minutes ?? 0), 0),
+    withoutMinutes: due.filter((one) => one.work?.minutes == null).length,
+  };
+}
