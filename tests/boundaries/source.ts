@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
 
@@ -33,9 +33,23 @@ export function sourceOf(file: string, text: string): Source {
 
 /** Every file that is in the project or would be with the next commit. */
 export function projectSources(): Source[] {
-  const listed = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard'], { cwd: ROOT, encoding: 'utf8' });
-  const files = [...new Set(listed.split('\n'))].filter((file) => file !== '' && existsSync(path.join(ROOT, file)));
-  return files.map((file) => sourceOf(file, readFileSync(path.join(ROOT, file), 'utf8')));
+  const files = (listedByGit() ?? listedByFolder()).filter((file) => file !== '' && existsSync(path.join(ROOT, file)));
+  return [...new Set(files)].map((file) => sourceOf(file, readFileSync(path.join(ROOT, file), 'utf8')));
+}
+
+function listedByGit(): string[] | null {
+  try {
+    const args = ['ls-files', '--cached', '--others', '--exclude-standard'];
+    return execFileSync('git', args, { cwd: ROOT, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] }).split('\n');
+  } catch {
+    return null;
+  }
+}
+
+/** Where the project came without git: every file but what is installed or built. */
+function listedByFolder(): string[] {
+  const all = readdirSync(ROOT, { recursive: true, withFileTypes: true, encoding: 'utf8' }).filter((entry) => entry.isFile());
+  return all.map((entry) => path.relative(ROOT, path.join(entry.parentPath, entry.name))).filter((file) => !/^(node_modules|dist|coverage|\.git)\//.test(file));
 }
 
 /** A fault at a node of a file's tree. */
