@@ -23,7 +23,8 @@ const LARGEST_KM = LARGEST_METRES / 1000;
  * @example parseOdometerLog('date,km\n2024-01-08,61500') //=> ok [{ line: 2, date: '2024-01-08', day: 19730, km: 61500 }]
  */
 export function parseOdometerLog(text: string): Result<readonly LogReading[]> {
-  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
+  // A byte order mark needs no care: trim() takes it for a space.
+  const lines = text.split(/\r\n|\n|\r/);
   if (lines.length > MOST_LINES) return refuse('log-too-long', { most: MOST_LINES });
   const first = lines.findIndex((line) => line.trim() !== '');
   const readings: LogReading[] = [];

@@ -45,8 +45,7 @@ export function suggestRepairs(reading: ReadingToRepair): readonly ReadingRepair
   const best = new Map<number, ReadingRepair>();
   for (const { value, slip } of oneSlipAway(Math.trunc(reading.value))) {
     const rank = rankOf(reading, value, slip);
-    const other = best.get(value);
-    if (rank !== null && (other === undefined || rank < other.rank)) best.set(value, { value, slip, rank });
+    if (rank !== null && !best.has(value)) best.set(value, { value, slip, rank });
   }
   return [...best.values()].sort((a, b) => a.rank - b.rank || a.value - b.value).slice(0, MOST_OFFERED);
 }
@@ -65,6 +64,7 @@ interface Edit {
   readonly slip: ReadingSlip;
 }
 
+/** In order of cost, so that of two ways to one value the cheaper comes first. */
 function oneSlipAway(value: number): readonly Edit[] {
   const typed = String(value);
   const units = [value * KM_IN_MILE, value / KM_IN_MILE].map((other) => ({ value: Math.round(other), slip: 'unit' as const }));
