@@ -37,6 +37,15 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
 
   'unknown-reading': 'There is no such reading.',
   'reading-not-in-doubt': 'That reading is not in doubt.',
+  'no-reading': 'No reading is dated {on} or before. Enter one, or choose a later day.',
+  'not-a-month': '{value} is not a month. Give months as numbers from 1 to 12.',
+  'not-a-spacing': 'The spacing must be a whole number of days, 1 or more.',
+  'log-empty': 'The file holds no readings. Each line is a date and an odometer value in km: 2024-01-08,61500.',
+  'log-too-long': 'The file has more than {most} lines. Split it.',
+  'log-line-columns': 'Line {line} has {columns} cells instead of two. Write the date, a comma and the km: 2024-01-08,61500.',
+  'log-line-date': 'Line {line}: "{value}" is not a date. Write it as YYYY-MM-DD, from 1900 to 2199.',
+  'log-line-km': 'Line {line}: "{value}" is not an odometer value. Write km as plain digits, from 0 to 10 000 000.',
+  'log-falls': '{file}, line {line}: the odometer falls. Correct the line or take it out; a log that falls cannot be tested against.',
   'value-missing': 'Give the right value.',
 
   'unknown-item': 'There is no service item {item} on that car.',

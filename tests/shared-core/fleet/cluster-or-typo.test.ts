@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { clusterOrTypo } from '../../../shared-core/fleet/cluster-or-typo.ts';
 import { mustFit } from './usage-examples.ts';
 
+const about = (value: number) => expect.closeTo(value, 2) as number;
+
 /** 35.592 km a day from 61 500 km. */
 const usage = mustFit([{ day: 0, km: 61_500 }], null, 'none');
 const decide = (doubtfulKm: number, nextDay: number, nextKm: number) => clusterOrTypo(usage, { day: 30, km: doubtfulKm }, { day: nextDay, km: nextKm });
@@ -23,13 +25,13 @@ describe('a doubtful reading, decided at the next one', () => {
 
   test('a replaced instrument tells what to add, as an estimate', () => {
     // By hand: 61 500 + 30 * 13 000 / 365.25 = 62 567.76.
-    expect(decide(120, 62, 1200)).toMatchObject({ verdict: 'replaced', distanceKm: expect.closeTo(62_567.76, 2), offsetKm: expect.closeTo(62_447.76, 2) });
-    expect(decide(142_000, 62, 143_100)).toMatchObject({ offsetKm: expect.closeTo(62_567.76 - 142_000, 2) });
+    expect(decide(120, 62, 1200)).toMatchObject({ verdict: 'replaced', distanceKm: about(62_567.76), offsetKm: about(62_447.76) });
+    expect(decide(142_000, 62, 143_100)).toMatchObject({ offsetKm: about(62_567.76 - 142_000) });
   });
 
   test('both distances from likely are told', () => {
     // By hand: ln((9500 + 106.776) / (63 * 35.592)) / sqrt(0.27); ln((1000 + 106.776) / (33 * 35.592)) / sqrt(0.29333).
-    expect(decide(70_000, 60, 71_000)).toEqual({ verdict: 'ask', zOld: expect.closeTo(2.8, 2), zNew: expect.closeTo(0.11, 2) });
+    expect(decide(70_000, 60, 71_000)).toEqual({ verdict: 'ask', zOld: about(2.8), zNew: about(0.11) });
     expect(decide(120, 62, 50)).toEqual({ verdict: 'ask', zOld: Infinity, zNew: Infinity });
   });
 
