@@ -20,8 +20,15 @@ export type Contract = typeof contract;
 export type OperationName = keyof Contract;
 /** What is sent; fields with a default may be left out. */
 export type RequestOf<Name extends OperationName> = z.input<Contract[Name]['request']>;
-/** What comes back when it is not refused. */
-export type ReplyOf<Name extends OperationName> = z.output<Contract[Name]['reply']>;
+/** What comes back when it is not refused; a change also answers how to undo it. */
+export type ReplyOf<Name extends OperationName> = Contract[Name]['kind'] extends 'do'
+  ? z.output<Contract[Name]['reply']> & Undo
+  : z.output<Contract[Name]['reply']>;
+
+/** The numbers of the entries a change wrote, for `entry.withdraw`; empty where it is not undone so. */
+export interface Undo {
+  readonly undo: readonly number[];
+}
 
 /** The names of all operations. */
 export const operationNames = Object.keys(contract) as readonly OperationName[];

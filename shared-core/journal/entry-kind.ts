@@ -61,7 +61,7 @@ export interface Entry extends NewEntry {
 }
 
 /** A new entry of a kind; values that its own schema refuses are our bug. */
-export function newEntry<Values>(kind: EntryKind<Values>, values: Values): NewEntry {
+export function newEntry<Values>(kind: EntryKind<Values>, values: NoInfer<Values>): NewEntry {
   const parsed = kind.schema.safeParse(values);
   assert(parsed.success, `an entry ${kind.kind} that its schema refuses: ${parsed.error?.message ?? ''}`);
   return { kind: kind.kind, version: kind.version, subject: kind.subject(values), values: values as EntryValues };

@@ -1,0 +1,23 @@
+import type { Command } from './command.ts';
+import { backtestCommand } from './commands/backtest.ts';
+import { backupCommand } from './commands/backup.ts';
+import { dueCommand } from './commands/due.ts';
+import { enterCommand } from './commands/enter.ts';
+import { examineCommand } from './commands/examine.ts';
+import { forecastCommand } from './commands/forecast.ts';
+import { readingCommand } from './commands/reading.ts';
+import { recordCommand } from './commands/record.ts';
+import { serveCommand } from './commands/serve.ts';
+
+/** Every command of the terminal. */
+export const commands: readonly Command[] = [
+  dueCommand,
+  enterCommand,
+  readingCommand,
+  recordCommand,
+  examineCommand,
+  backupCommand,
+  forecastCommand,
+  backtestCommand,
+  serveCommand,
+];

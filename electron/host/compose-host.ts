@@ -1,0 +1,101 @@
+import { contract, type OperationName } from '../../shared-core/contract/contract.ts';
+import type { Host } from '../../shared-core/contract/host.ts';
+import type { Push } from '../../shared-core/contract/push.ts';
+import type { Ask, Do, HostServed } from '../../shared-core/journal/operation.ts';
+import { must } from '../../shared-core/result/assert.ts';
+import { parseRequest } from '../../shared-core/result/parse-request.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { storeRefusal } from '../store/open-store.ts';
+import { momentOf, type HostContext, type World } from './host-context.ts';
+import { openHouseholdFolder, type HouseholdFolder } from './household-folder.ts';
+import { runChange } from './run-change.ts';
+import { sampleFolder, sampleIsOpen } from './sample-folder.ts';
+import { servedOperations } from './served-operations.ts';
+import { watchOtherWriters } from './watch-other-writers.ts';
+
+type AnyOperation = Ask | Do | HostServed;
+
+/** A host with what only this process may use beside the contract. */
+export interface ComposedHost extends Host {
+  readonly context: HostContext;
+}
+
+/**
+ * Opens a household's folder and serves the contract over it. Where the sample was left open, the sample is opened.
+ *
+ * @example const host = composeHost('/home/me/cars', realWorld()); if (host.ok) await host.value.call('due.show', {});
+ */
+export function composeHost(folder: string, world: World): Result<ComposedHost> {
+  const opened = openHouseholdFolder(sampleIsOpen(folder) ? sampleFolder(folder) : folder);
+  return opened.ok ? ok(hostOver(folder, opened.value, world)) : opened;
+}
+
+function hostOver(home: string, opened: HouseholdFolder, world: World): ComposedHost {
+  let current = opened;
+  const listeners = new Set<(push: Push) => void>();
+  const context: HostContext = {
+    world,
+    home,
+    household: () => current,
+    isSample: () => current.folder !== home,
+    swap: (folder) => {
+      const next = openHouseholdFolder(folder);
+      if (!next.ok) throw new Error(`Bug: the folder ${folder} cannot be opened: ${next.refusal.code}`);
+      current.store.close();
+      current = next.value;
+    },
+    push: (push) => listeners.forEach((listener) => listener(push)),
+  };
+  const stopWatching = watchOtherWriters(context);
+  return {
+    context,
+    call: (name, request) => callOperation(context, name, request),
+    onPush: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+    close: () => {
+      stopWatching();
+      current.store.close();
+      return Promise.resolve();
+    },
+  };
+}
+
+async function callOperation(context: HostContext, name: string, request: unknown): Promise<Result<unknown>> {
+  if (!Object.hasOwn(contract, name)) return refuse('unknown-operation', { operation: name.slice(0, 60) });
+  const operation: AnyOperation = contract[name as OperationName];
+  const parsed = parseRequest(operation.request, request);
+  if (!parsed.ok) return parsed;
+  try {
+    const reply = await run(context, name, operation, parsed.value);
+    return reply.ok ? ok(checkedReply(operation, reply.value)) : reply;
+  } catch (error) {
+    return failure(error, name);
+  }
+}
+
+function run(context: HostContext, name: string, operation: AnyOperation, request: unknown): Result<unknown> | Promise<Result<unknown>> {
+  if ('host' in operation) return must(servedOperations[name as keyof typeof servedOperations], `server of ${name}`)(context, request as never);
+  if (operation.kind === 'do') return runChange(context, operation, request);
+  const { facts, store } = context.household();
+  return store.transaction(() => operation.answer(facts, request, momentOf(context.world))).deferred();
+}
+
+/** The reply as its schema has it, with the undo token of a change. */
+function checkedReply(operation: AnyOperation, reply: unknown): unknown {
+  const parsed = operation.reply.parse(reply) as object;
+  if (operation.kind !== 'do') return parsed;
+  return { ...parsed, undo: (reply as { readonly undo?: readonly number[] }).undo ?? [] };
+}
+
+/** What a fault of disk or database means is said; our own bug is written to the log under a note that the person can quote. */
+function failure(error: unknown, operation: string): Result<never> {
+  try {
+    return storeRefusal(error);
+  } catch {
+    const ref = Math.random().toString(36).slice(2, 8);
+    console.error(`[${ref}] ${operation}:`, error);
+    return refuse('internal', { ref });
+  }
+}

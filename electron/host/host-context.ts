@@ -1,0 +1,31 @@
+import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
+import type { Push } from '../../shared-core/contract/push.ts';
+import type { Moment } from '../../shared-core/journal/operation.ts';
+import type { RowMaking } from '../store/journal-table.ts';
+import type { HouseholdFolder } from './household-folder.ts';
+
+/** What the world outside gives the host: the date, the time, chance. Tests give their own. */
+export interface World {
+  readonly today: () => LocalDate;
+  /** The present instant in UTC as the journal writes it. */
+  readonly now: () => string;
+  readonly newId: () => string;
+  readonly making: RowMaking;
+}
+
+/** What a served operation works with. The household can change under it: the sample is opened and left. */
+export interface HostContext {
+  readonly world: World;
+  household(): HouseholdFolder;
+  /** The household's own folder, whether or not the sample is open. */
+  readonly home: string;
+  isSample(): boolean;
+  /** Closes the open household and opens another folder. */
+  swap(folder: string): void;
+  push(push: Push): void;
+}
+
+/** The moment that an operation is given. */
+export function momentOf(world: World): Moment {
+  return { today: world.today(), newId: world.newId };
+}

@@ -1,0 +1,30 @@
+import type { z } from 'zod';
+import type { NewEntry } from '../../shared-core/journal/entry-kind.ts';
+import type { Do } from '../../shared-core/journal/operation.ts';
+import { ok, type Result } from '../../shared-core/result/result.ts';
+import { writeEntries, type Written } from '../store/write-entries.ts';
+import { momentOf, type HostContext } from './host-context.ts';
+import { pushChanged } from './push-changed.ts';
+
+/** Runs a change: it decides within the transaction that writes it, so that nothing can come between. */
+export function runChange(context: HostContext, operation: Do, request: z.output<z.ZodType>): Result<unknown> {
+  const { facts } = context.household();
+  return writeDecision(context, () => operation.decide(facts, request, momentOf(context.world)));
+}
+
+/** Writes what was decided, all or none, tells the windows, and answers the reply with its undo token. */
+export function writeDecision(context: HostContext, decide: () => Result<{ readonly entries: readonly NewEntry[]; readonly reply: unknown }>): Result<unknown> {
+  const { store } = context.household();
+  const { world } = context;
+  const done = store
+    .transaction((): Result<{ readonly written: Written; readonly reply: unknown }> => {
+      const decision = decide();
+      if (!decision.ok) return decision;
+      return ok({ written: writeEntries(store, decision.value.entries, world.now(), world.making), reply: decision.value.reply });
+    })
+    .immediate();
+  if (!done.ok) return done;
+  const { written, reply } = done.value;
+  pushChanged(context, written.puts);
+  return ok({ ...(reply as object), undo: written.entries.map((entry) => entry.seq) });
+}

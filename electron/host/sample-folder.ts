@@ -1,0 +1,12 @@
+import { existsSync } from 'node:fs';
+import { databaseFile } from './household-folder.ts';
+
+/** The folder of the sample household beside a household's own. */
+export function sampleFolder(home: string): string {
+  return `${home}.sample`;
+}
+
+/** Whether the sample was opened and not left. */
+export function sampleIsOpen(home: string): boolean {
+  return existsSync(databaseFile(sampleFolder(home)));
+}

@@ -1,0 +1,34 @@
+import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
+import { paperKept, papers, type Paper } from '../../../shared-core/records/paper.ts';
+import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
+import { judgePaper } from '../../papers/judge-paper.ts';
+import { writePaper } from '../../papers/write-paper.ts';
+import { fileRefusal } from '../file-refusal.ts';
+import type { HostContext } from '../host-context.ts';
+import { writeDecision } from '../run-change.ts';
+
+const BASE64 = /^[A-Za-z0-9+/]+={0,2}$/;
+
+/** Keeps a paper: its bytes are on disk before the entry is written, so that no entry names a paper that is not there. */
+export async function keepPaper(context: HostContext, request: { readonly name: string; readonly base64: string }): Promise<Result<{ paper: Paper }>> {
+  if (!BASE64.test(request.base64) || request.base64.length % 4 !== 0) return refuse('paper-not-base64', {}, ['base64']);
+  const bytes = Buffer.from(request.base64, 'base64');
+  const judged = await judgePaper(bytes);
+  if (!judged.ok) return judged;
+  const household = context.household();
+  let id: string;
+  try {
+    id = writePaper(household.folder, bytes);
+  } catch (error) {
+    return fileRefusal(error);
+  }
+  const known = household.facts.get(papers, id);
+  if (known !== null) return ok({ paper: known });
+  const paper: Paper = { id, name: fileNameOnly(request.name), media: judged.value, bytes: bytes.length };
+  return writeDecision(context, () => ok({ entries: [newEntry(paperKept, paper)], reply: { paper } })) as Result<{ paper: Paper }>;
+}
+
+/** The last part of a path, for some programs hand over the whole; the bytes are kept by digest, never by this name. */
+function fileNameOnly(name: string): string {
+  return name.split(/[/\\]/).filter((part) => part !== '' && part !== '.' && part !== '..').at(-1)?.trim() ?? 'paper';
+}

@@ -1,0 +1,14 @@
+import { rmSync } from 'node:fs';
+import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
+import type { HostContext } from '../host-context.ts';
+import { pushAllChanged } from '../push-changed.ts';
+import { sampleFolder } from '../sample-folder.ts';
+
+/** Leaves the sample: the household's own folder is opened again and the sample's folder is deleted. */
+export function leaveSample(context: HostContext): Result<Record<string, never>> {
+  if (!context.isSample()) return refuse('sample-not-open');
+  context.swap(context.home);
+  rmSync(sampleFolder(context.home), { recursive: true, force: true });
+  pushAllChanged(context);
+  return ok({});
+}

@@ -1,0 +1,33 @@
+import { renameSync, rmSync } from 'node:fs';
+import { HOUSEHOLD_ID, households, type Household } from '../../../shared-core/fleet/household.ts';
+import { must } from '../../../shared-core/result/assert.ts';
+import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
+import { composeHost } from '../compose-host.ts';
+import type { HostContext } from '../host-context.ts';
+import { pushAllChanged } from '../push-changed.ts';
+import { sampleFolder } from '../sample-folder.ts';
+import { worldOn, writeSample } from '../write-sample.ts';
+
+/** Opens the sample: written into a folder of its own, which takes its place only when it is whole. */
+export async function openSample(context: HostContext): Promise<Result<{ household: Household }>> {
+  if (context.isSample()) return refuse('sample-open');
+  const folder = sampleFolder(context.home);
+  const unfinished = `${folder}.unfinished`;
+  rmSync(unfinished, { recursive: true, force: true });
+  const written = await fill(context, unfinished);
+  if (!written.ok) return written;
+  rmSync(folder, { recursive: true, force: true });
+  renameSync(unfinished, folder);
+  context.swap(folder);
+  pushAllChanged(context);
+  return ok({ household: must(context.household().facts.get(households, HOUSEHOLD_ID), 'sample household') });
+}
+
+async function fill(context: HostContext, folder: string): Promise<Result<null>> {
+  let day = context.world.today();
+  const host = composeHost(folder, worldOn(context.world, () => day));
+  if (!host.ok) return host;
+  await writeSample(day, (next) => { day = next; }, (operation, request) => host.value.call(operation, request));
+  await host.value.close();
+  return ok(null);
+}

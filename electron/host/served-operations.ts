@@ -1,0 +1,27 @@
+import type { z } from 'zod';
+import { hostOperations } from '../../shared-core/contract/host-operations.ts';
+import type { Result } from '../../shared-core/result/result.ts';
+import type { HostContext } from './host-context.ts';
+import { makeBackup } from './serve/make-backup.ts';
+import { examineHousehold } from './serve/examine-household.ts';
+import { keepPaper } from './serve/keep-paper.ts';
+import { leaveSample } from './serve/leave-sample.ts';
+import { openSample } from './serve/open-sample.ts';
+import { stateHousehold } from './serve/state-household.ts';
+import { withdrawEntry } from './serve/withdraw-entry.ts';
+
+type Served = typeof hostOperations;
+type Servers = {
+  readonly [Name in keyof Served]: (context: HostContext, request: z.output<Served[Name]['request']>) => Result<z.output<Served[Name]['reply']>> | Promise<Result<z.output<Served[Name]['reply']>>>;
+};
+
+/** What serves each operation that only the host can do; a missing one does not compile. */
+export const servedOperations: Servers = {
+  'household.state': stateHousehold,
+  'sample.open': openSample,
+  'sample.leave': leaveSample,
+  'paper.keep': keepPaper,
+  'entry.withdraw': withdrawEntry,
+  'household.examine': examineHousehold,
+  'backup.make': makeBackup,
+};

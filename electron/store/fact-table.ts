@@ -1,0 +1,72 @@
+import { canonicalJson } from '../../shared-core/journal/canonical-json.ts';
+import type { Put, Reference } from '../../shared-core/journal/entry-kind.ts';
+import type { Facts, Stamp } from '../../shared-core/journal/facts.ts';
+import type { Family } from '../../shared-core/journal/family.ts';
+import type { Store } from './open-store.ts';
+
+interface FactRow {
+  readonly id: string;
+  readonly value: string;
+}
+
+/** What stands, read from the database; every list is one query. */
+export function storeFacts(store: Store): Facts {
+  const one = store.prepare<[string, string], FactRow>('SELECT id, value FROM fact WHERE family = ? AND id = ?');
+  const ofCar = store.prepare<[string, string], FactRow>('SELECT id, value FROM fact WHERE family = ? AND car = ? ORDER BY id');
+  const all = store.prepare<[string], FactRow>('SELECT id, value FROM fact WHERE family = ? ORDER BY id');
+  const stamps = store.prepare<{ family: string; car: string | null }, Stamp & { readonly id: string }>(
+    `SELECT fact.id, fact.seq, now.at, fact.first_seq AS firstSeq, first.at AS firstAt FROM fact
+     JOIN journal AS now ON now.seq = fact.seq JOIN journal AS first ON first.seq = fact.first_seq
+     WHERE family = :family AND (:car IS NULL OR car = :car)`,
+  );
+  return {
+    get: <Value>(family: Family<Value>, id: string) => {
+      const row = one.get(family.name, id);
+      return row === undefined ? null : (JSON.parse(row.value) as Value);
+    },
+    ofCar: <Value>(family: Family<Value>, car: string) => ofCar.all(family.name, car).map((row) => JSON.parse(row.value) as Value),
+    all: <Value>(family: Family<Value>) => all.all(family.name).map((row) => JSON.parse(row.value) as Value),
+    stamps: (family, car) => new Map(stamps.all({ family: family.name, car }).map(({ id, ...stamp }) => [id, stamp])),
+  };
+}
+
+/** Puts one fact, or takes it away, as entry `seq` says; `firstSeq` is the entry that first put what stands now. */
+export function writeFact(store: Store, change: Put, seq: number, firstSeq: number): void {
+  if (change.value === null) {
+    store.prepare('DELETE FROM fact WHERE family = ? AND id = ?').run(change.family, change.id);
+    return;
+  }
+  store
+    .prepare(
+      `INSERT INTO fact (family, id, car, seq, first_seq, value) VALUES (:family, :id, :car, :seq, :firstSeq, :value)
+       ON CONFLICT (family, id) DO UPDATE SET car = :car, seq = :seq, first_seq = :firstSeq, value = :value`,
+    )
+    .run({ family: change.family, id: change.id, car: change.car, seq, firstSeq, value: canonicalJson(change.value) });
+}
+
+/** The entry that first put what stands under a key, or null where nothing stands. */
+export function firstSeqOf(store: Store, family: string, id: string): number | null {
+  return store.prepare<[string, string], { firstSeq: number }>('SELECT first_seq AS firstSeq FROM fact WHERE family = ? AND id = ?').get(family, id)?.firstSeq ?? null;
+}
+
+/** Notes which facts an entry puts and stands upon. */
+export function writeTouches(store: Store, seq: number, puts: readonly Put[], references: readonly Reference[]): void {
+  const insert = store.prepare('INSERT OR IGNORE INTO touch (family, id, seq, role) VALUES (?, ?, ?, ?)');
+  for (const change of puts) insert.run(change.family, change.id, seq, 'puts');
+  for (const reference of references) insert.run(reference.family, reference.id, seq, 'refers');
+}
+
+/** A fact as it stands in the table, its value as text. */
+export interface StoredFact {
+  readonly family: string;
+  readonly id: string;
+  readonly car: string | null;
+  readonly seq: number;
+  readonly firstSeq: number;
+  readonly value: string;
+}
+
+/** All facts, in order of family and id: for the comparison with a replay. */
+export function readAllFacts(store: Store): readonly StoredFact[] {
+  return store.prepare<[], StoredFact>('SELECT family, id, car, seq, first_seq AS firstSeq, value FROM fact ORDER BY family, id').all();
+}

@@ -1,0 +1,60 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { assert } from '../../shared-core/result/assert.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import type { Store } from './open-store.ts';
+
+/** One step of the schema: its number and its SQL. */
+export interface Migration {
+  readonly version: number;
+  readonly name: string;
+  readonly sql: string;
+}
+
+const FOLDER = process.env['TRUNNION_MIGRATIONS'] ?? fileURLToPath(new URL('../../migrations/', import.meta.url));
+const NAME = /^(\d{4})_[a-z0-9_]+\.sql$/;
+
+/** All migrations in order. Numbers go up; a file that does not fit the naming is our bug. */
+export function readMigrations(folder: string = FOLDER): readonly Migration[] {
+  const list = readdirSync(folder).filter((name) => name.endsWith('.sql')).sort().map((name) => {
+    const version = Number(NAME.exec(name)?.[1]);
+    assert(Number.isInteger(version), `a migration named ${name}`);
+    return { version, name, sql: readFileSync(join(folder, name), 'utf8') };
+  });
+  assert(new Set(list.map((one) => one.version)).size === list.length, 'two migrations of one number');
+  return list;
+}
+
+/**
+ * Brings a database up to the newest version, each step in one transaction with its version number, after a backup.
+ * A database of a later version than this program knows is refused and not touched.
+ */
+export function migrate(
+  store: Store,
+  hooks: { readonly backUp: (store: Store, from: number) => void },
+  migrations: readonly Migration[] = readMigrations(),
+): Result<Store> {
+  const at = store.pragma('user_version', { simple: true }) as number;
+  const newest = migrations.at(-1)?.version ?? 0;
+  if (at > newest) return refuse('store-from-the-future', { found: at, known: newest });
+  const open = migrations.filter((one) => one.version > at);
+  if (open.length > 0 && at > 0) hooks.backUp(store, at);
+  for (const step of open) runStep(store, step);
+  return ok(store);
+}
+
+/** Foreign keys are off while a table may be rebuilt, and checked before the commit. */
+function runStep(store: Store, step: Migration): void {
+  store.pragma('foreign_keys = OFF');
+  try {
+    store.transaction(() => {
+      store.exec(step.sql);
+      const broken = store.pragma('foreign_key_check') as unknown[];
+      assert(broken.length === 0, `migration ${step.name} leaves broken references`);
+      store.pragma(`user_version = ${step.version}`);
+    }).exclusive();
+  } finally {
+    store.pragma('foreign_keys = ON');
+  }
+}

@@ -1,0 +1,76 @@
+import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
+import { newEntry, type Put } from '../../shared-core/journal/entry-kind.ts';
+import { putsOf } from '../../shared-core/journal/replay.ts';
+import { withdrawnKind } from '../../shared-core/journal/withdrawal.ts';
+import { must } from '../../shared-core/result/assert.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { writeFact } from './fact-table.ts';
+import { appendEntry, readEntry, readRow, type RowMaking } from './journal-table.ts';
+import type { Store } from './open-store.ts';
+
+/**
+ * Withdraws entries: they stay in the journal and no longer stand, and under every key they touched stands again what the
+ * last standing entry says. Refused where another entry stands upon them, or a seal has gone out over them.
+ */
+export function withdrawEntries(store: Store, seqs: readonly number[], why: string, at: string, making: RowMaking): Result<readonly Put[]> {
+  const wanted = [...new Set(seqs)].sort((a, b) => a - b);
+  const allowed = check(store, wanted);
+  if (!allowed.ok) return allowed;
+  const subject = must(readRow(store, wanted[0] ?? -1), 'first entry').subject;
+  const entry = appendEntry(store, newEntry(withdrawnKind, { entries: wanted, why, subject }), at, making);
+  const mark = store.prepare('UPDATE journal SET withdrawn_by = ? WHERE seq = ?');
+  for (const seq of wanted) mark.run(entry.seq, seq);
+  return ok(putBy(store, wanted).map((change) => restore(store, change)));
+}
+
+function check(store: Store, seqs: readonly number[]): Result<null> {
+  const sealed = store.prepare<[], { size: number | null }>('SELECT max(tree_size) AS size FROM seal_given').get()?.size ?? 0;
+  for (const seq of seqs) {
+    const row = readRow(store, seq);
+    if (row === null || row.kind === withdrawnKind.kind) return refuse('nothing-to-withdraw', { entry: seq });
+    if (row.withdrawnBy !== null) return refuse('withdrawn-already', { entry: seq });
+    if (seq < sealed) return refuse('entry-sealed', { entry: seq });
+  }
+  const by = standingUpon(store, seqs);
+  return by === null ? ok(null) : refuse('entry-in-use', { by });
+}
+
+/** The first standing entry, not itself withdrawn here, that touches a key after one of these put it. */
+function standingUpon(store: Store, seqs: readonly number[]): number | null {
+  const going = new Set(seqs);
+  const users = store.prepare<[number], { seq: number }>(
+    `SELECT later.seq FROM touch AS mine
+     JOIN touch AS later ON later.family = mine.family AND later.id = mine.id AND later.seq > mine.seq
+     JOIN journal ON journal.seq = later.seq
+     WHERE mine.seq = ? AND mine.role = 'puts' AND withdrawn_by IS NULL ORDER BY later.seq`,
+  );
+  for (const seq of seqs) {
+    const user = users.all(seq).find((one) => !going.has(one.seq));
+    if (user !== undefined) return user.seq;
+  }
+  return null;
+}
+
+/** The last thing these entries put under each key. */
+function putBy(store: Store, seqs: readonly number[]): readonly Put[] {
+  const puts = seqs.flatMap((seq) => putsOf(entryKinds, must(readEntry(store, seq), 'entry')));
+  return [...new Map(puts.map((change) => [`${change.family}/${change.id}`, change])).values()];
+}
+
+/** Puts back what the last standing entry says of a key, or takes the fact away where none is left. */
+function restore(store: Store, gone: Put): Put {
+  const standing = store
+    .prepare<[string, string], { seq: number }>(
+      `SELECT touch.seq FROM touch JOIN journal ON journal.seq = touch.seq
+       WHERE family = ? AND id = ? AND role = 'puts' AND withdrawn_by IS NULL ORDER BY touch.seq`,
+    )
+    .all(gone.family, gone.id);
+  const last = standing.at(-1);
+  const change = last === undefined ? { ...gone, value: null } : samePut(putsOf(entryKinds, must(readEntry(store, last.seq), 'entry')), gone);
+  writeFact(store, change, last?.seq ?? 0, standing[0]?.seq ?? 0);
+  return change;
+}
+
+function samePut(puts: readonly Put[], wanted: Put): Put {
+  return must(puts.find((one) => one.family === wanted.family && one.id === wanted.id), 'what an entry puts');
+}

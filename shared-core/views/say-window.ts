@@ -1,0 +1,46 @@
+import { addDays, daysBetween, fromDayNumber, type LocalDate } from '../calendar/local-date.ts';
+import { sayDate, sayNumber } from '../result/words/say.ts';
+import type { WindowView } from './due-view.ts';
+
+const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const KNOWN_MONDAY = fromDayNumber(4);
+const EXACT_WIDTH_DAYS = 0;
+const WEEK_WIDTH_DAYS = 60;
+
+/**
+ * When an item falls due, no finer than the forecast allows: an exact date as it is, a narrow window by its week, a wide
+ * one by its month.
+ *
+ * @example sayWindow({ earliest: '2026-12-01', likely: '2026-12-20', latest: '2027-01-10', ... }) //=> 'week of 14 Dec 2026'
+ */
+export function sayWindow(window: Pick<WindowView, 'earliest' | 'likely' | 'latest'>): string {
+  const { earliest, likely, latest } = window;
+  if (likely === null) return earliest === null ? '' : `not before ${sayMonth(earliest)}`;
+  if (earliest === null || latest === null) return `about ${sayMonth(likely)}`;
+  const width = daysBetween(earliest, latest);
+  if (width <= EXACT_WIDTH_DAYS) return sayDate(likely);
+  return width < WEEK_WIDTH_DAYS ? `week of ${sayDate(mondayOf(likely))}` : `about ${sayMonth(likely)}`;
+}
+
+/** By how much something is late, in words. @example sayLateBy({ days: 365, months: 12, distance: null }) //=> '12 months late' */
+export function sayLateBy(lateBy: NonNullable<WindowView['lateBy']>): string {
+  const parts = [
+    lateBy.months > 0 ? counted(lateBy.months, 'month') : lateBy.days > 0 ? counted(lateBy.days, 'day') : null,
+    lateBy.distance === null ? null : `${sayNumber(lateBy.distance.value)} ${lateBy.distance.unit} past`,
+  ].filter((part) => part !== null);
+  return lateBy.days > 0 ? `${parts[0] ?? ''} late${parts.length > 1 ? `, ${parts[1] ?? ''}` : ''}` : parts.join(', ') || 'past its limit';
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function sayMonth(date: LocalDate): string {
+  return `${MONTHS[Number(date.slice(5, 7)) - 1] ?? ''} ${date.slice(0, 4)}`;
+}
+
+/** The Monday of the week that holds a date; 1970-01-05 was one. */
+function mondayOf(date: LocalDate): LocalDate {
+  const sinceMonday = (((daysBetween(KNOWN_MONDAY, date) % 7) + 7) % 7);
+  return addDays(date, -sinceMonday);
+}
