@@ -5,6 +5,7 @@ import { dueCommand } from './commands/due.ts';
 import { enterCommand } from './commands/enter.ts';
 import { examineCommand } from './commands/examine.ts';
 import { forecastCommand } from './commands/forecast.ts';
+import { orderCommand } from './commands/order.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
 import { serveCommand } from './commands/serve.ts';
@@ -13,6 +14,7 @@ import { serveCommand } from './commands/serve.ts';
 export const commands: readonly Command[] = [
   dueCommand,
   enterCommand,
+  orderCommand,
   readingCommand,
   recordCommand,
   examineCommand,

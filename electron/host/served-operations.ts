@@ -6,6 +6,7 @@ import { makeBackup } from './serve/make-backup.ts';
 import { examineHousehold } from './serve/examine-household.ts';
 import { keepPaper } from './serve/keep-paper.ts';
 import { leaveSample } from './serve/leave-sample.ts';
+import { serveOrder } from './serve/propose-order.ts';
 import { openSample } from './serve/open-sample.ts';
 import { stateHousehold } from './serve/state-household.ts';
 import { withdrawEntry } from './serve/withdraw-entry.ts';
@@ -22,6 +23,7 @@ export const servedOperations: Servers = {
   'sample.leave': leaveSample,
   'paper.keep': keepPaper,
   'entry.withdraw': withdrawEntry,
+  'order.propose': serveOrder,
   'household.examine': examineHousehold,
   'backup.make': makeBackup,
 };

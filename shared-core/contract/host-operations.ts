@@ -4,6 +4,7 @@ import { paperSchema } from '../records/paper.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
 import { householdSchema } from '../fleet/household.ts';
+import { orderRequestSchema, orderViewSchema } from '../views/order-view.ts';
 
 /** The largest paper taken, in bytes. */
 export const LARGEST_PAPER_BYTES = 25_000_000;
@@ -27,6 +28,8 @@ export const hostOperations = {
   ),
   /** Undoes entries by their numbers: those an operation answered as its undo token, or a whole import. */
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
+  /** Merges the needs of all cars into the cheapest orders. */
+  'order.propose': served('long', orderRequestSchema, orderViewSchema),
   /** Checks database, papers and journal by replay. */
   'household.examine': served('long', z.strictObject({}), z.object({ entries: z.int(), papers: z.int(), head: z.string(), faults: z.array(faultSchema) })),
   /** Makes a checked copy of the household. */

@@ -6,7 +6,6 @@ import { composeHost } from '../compose-host.ts';
 import type { HostContext } from '../host-context.ts';
 import { pushAllChanged } from '../push-changed.ts';
 import { sampleFolder } from '../sample-folder.ts';
-import { worldOn, writeSample } from '../write-sample.ts';
 
 /** Opens the sample: written into a folder of its own, which takes its place only when it is whole. */
 export async function openSample(context: HostContext): Promise<Result<{ household: Household }>> {
@@ -24,6 +23,8 @@ export async function openSample(context: HostContext): Promise<Result<{ househo
 }
 
 async function fill(context: HostContext, folder: string): Promise<Result<null>> {
+  // Loaded only when it is asked for: the sample is large, and every command passes here.
+  const { worldOn, writeSample } = await import('../write-sample.ts');
   let day = context.world.today();
   const host = composeHost(folder, worldOn(context.world, () => day));
   if (!host.ok) return host;
