@@ -1,0 +1,28 @@
+import { COMMON_HEADERS, PAPER_POLICY } from './page-policy.ts';
+
+/** A kept paper's bytes and kind; null where there is none by that digest. */
+export type FindPaper = (sha256: string) => Promise<{ readonly bytes: Uint8Array; readonly mediaType: string } | null>;
+
+/** Kinds that a browser draws by itself without running anything in them. */
+const SHOWN: Readonly<Record<string, string | undefined>> = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp', 'image/gif': 'gif', 'text/plain': 'txt' };
+
+/** The digest an address of a paper names; null for any other address. @example digestInPath('/papers/ab') //=> null */
+export function digestInPath(urlPath: string): string | null {
+  return /^\/papers\/([0-9a-f]{64})$/.exec(urlPath)?.[1] ?? null;
+}
+
+/**
+ * The headers a paper goes out with: a picture is shown, in a sandbox; anything else, PDF and kinds not known here included, is
+ * handed over as a file. The name is the digest's beginning, so no name from outside reaches a header.
+ */
+export function paperHeaders(sha256: string, mediaType: string): Record<string, string> {
+  const shown = Object.hasOwn(SHOWN, mediaType) ? SHOWN[mediaType] : undefined;
+  const ending = shown ?? (mediaType === 'application/pdf' ? 'pdf' : 'bin');
+  const how = shown === undefined ? 'attachment' : 'inline';
+  return {
+    ...COMMON_HEADERS,
+    'content-security-policy': PAPER_POLICY,
+    'content-type': ending === 'bin' ? 'application/octet-stream' : mediaType,
+    'content-disposition': `${how}; filename="paper-${sha256.slice(0, 12)}.${ending}"`,
+  };
+}

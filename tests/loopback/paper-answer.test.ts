@@ -1,0 +1,32 @@
+import { describe, expect, test } from 'vitest';
+import { digestInPath, paperHeaders } from '../../electron/loopback/paper-answer.ts';
+
+const DIGEST = '0123456789abcdef'.repeat(4);
+
+describe('the address of a paper', () => {
+  test('names one by its whole digest', () => {
+    expect(digestInPath(`/papers/${DIGEST}`)).toBe(DIGEST);
+  });
+
+  test.each(['/papers/', `/papers/${DIGEST.slice(1)}`, `/papers/${DIGEST}0`, `/papers/${DIGEST.toUpperCase()}`, `/papers/${DIGEST}/`, `/papers/../${DIGEST}`, `/x/papers/${DIGEST}`, `/papers/${DIGEST}\n`])(
+    '%j names none',
+    (path) => {
+      expect(digestInPath(path)).toBeNull();
+    },
+  );
+});
+
+// Source: ours; nothing that a browser could run or that could reach out of its sandbox is shown in place.
+describe('how a paper goes out', () => {
+  test.each([
+    { kind: 'image/jpeg', type: 'image/jpeg', how: 'inline', ending: 'jpg' },
+    { kind: 'image/png', type: 'image/png', how: 'inline', ending: 'png' },
+    { kind: 'application/pdf', type: 'application/pdf', how: 'attachment', ending: 'pdf' },
+    { kind: 'text/html', type: 'application/octet-stream', how: 'attachment', ending: 'bin' },
+    { kind: 'image/svg+xml', type: 'application/octet-stream', how: 'attachment', ending: 'bin' },
+    { kind: 'constructor', type: 'application/octet-stream', how: 'attachment', ending: 'bin' },
+    { kind: 'image/png\r\nx: y', type: 'application/octet-stream', how: 'attachment', ending: 'bin' },
+  ])('$kind: $how', ({ kind, type, how, ending }) => {
+    expect(paperHeaders(DIGEST, kind)).toMatchObject({ 'content-type': type, 'content-disposition': `${how}; filename="paper-0123456789ab.${ending}"`, 'x-content-type-options': 'nosniff' });
+  });
+});
