@@ -84,7 +84,10 @@ function listen(server: Server): Promise<number> {
 async function stop(server: Server, pushes: PushStreams, finishMs: number): Promise<void> {
   const ended = new Promise<void>((resolve) => server.close(() => resolve()));
   pushes.close();
+  // A connection that falls idle after its last answer would be kept open for another request that is not taken.
+  const sweep = setInterval(() => server.closeIdleConnections(), 50);
   const atLast = setTimeout(() => server.closeAllConnections(), finishMs);
   await ended;
+  clearInterval(sweep);
   clearTimeout(atLast);
 }

@@ -305,14 +305,20 @@ describe('stopping', () => {
     expect((await answer).status).toBe(0);
   });
 
-  test('a connection kept open by a browser does not hold it up', async () => {
-    const kept = await startServing();
-    const agent = new http.Agent({ keepAlive: true });
+  test.each([
+    { case: 'idle before', waitMs: 0 },
+    { case: 'idle only after its last answer', waitMs: 200 },
+  ])('a connection kept open by a browser, $case, does not hold it up', async ({ waitMs }) => {
+    const kept = await startServing({ host: scriptedHost({ 'yard.show': () => new Promise((resolve) => setTimeout(() => resolve(ok(1)), waitMs)) }) });
     const { port } = kept.loopback;
-    const cookie = await letIn(kept.loopback);
-    await new Promise((resolve) => http.get({ port, agent, headers: { host: `127.0.0.1:${port}`, cookie } }, (reply) => reply.resume().on('end', resolve)));
+    const agent = new http.Agent({ keepAlive: true });
+    const headers = { host: `127.0.0.1:${port}`, cookie: await letIn(kept.loopback), origin: `http://127.0.0.1:${port}`, 'content-type': 'application/json' };
+    const answered = new Promise((resolve) => http.request({ port, agent, headers, method: 'POST', path: '/operations/yard.show' }, (reply) => reply.resume().on('end', resolve)).end('{}'));
+    if (waitMs === 0) await answered;
+    else await expect.poll(() => kept.host.calls.length).toBe(1);
     const started = performance.now();
     await kept.end();
+    await answered;
     expect(performance.now() - started).toBeLessThan(2_000);
     agent.destroy();
   });
