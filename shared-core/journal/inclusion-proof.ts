@@ -28,16 +28,25 @@ export interface InclusionClaim {
   readonly root: Uint8Array;
 }
 
+/** Where an inclusion proof starts: a leaf hash, its place, and the size of the tree. */
+export type LeafPlace = Omit<InclusionClaim, 'root'>;
+
 /**
  * Whether a proof shows the claim. Any proof that is too long, too short or malformed is simply not one.
  *
  * Source: RFC 9162 section 2.1.3.2 (algorithm from memory; accepted all 36 seen proofs of sizes 1 to 8).
  */
 export function provesInclusion(claim: InclusionClaim, proof: readonly Uint8Array[], sha256: Sha256): boolean {
-  if (!isInside(claim) || [claim.leafHash, claim.root, ...proof].some((hash) => hash.length !== SHA256_BYTES)) return false;
-  let [at, last, hash] = [claim.index, claim.size - 1, claim.leafHash];
+  const root = rootOfProof(claim, proof, sha256);
+  return root !== null && sameBytes(root, claim.root);
+}
+
+/** The root that a proof leads to from a leaf; null where it cannot be a proof for that place in a tree of that size. */
+export function rootOfProof(place: LeafPlace, proof: readonly Uint8Array[], sha256: Sha256): Uint8Array | null {
+  if (!isInside(place) || [place.leafHash, ...proof].some((hash) => hash.length !== SHA256_BYTES)) return null;
+  let [at, last, hash] = [place.index, place.size - 1, place.leafHash];
   for (const step of proof) {
-    if (last === 0) return false;
+    if (last === 0) return null;
     if (at % 2 === 1 || at === last) {
       hash = nodeHash(step, hash, sha256);
       // A last node without a neighbour went up as it was: skip the levels where it had none.
@@ -47,9 +56,9 @@ export function provesInclusion(claim: InclusionClaim, proof: readonly Uint8Arra
     }
     [at, last] = [Math.floor(at / 2), Math.floor(last / 2)];
   }
-  return last === 0 && sameBytes(hash, claim.root);
+  return last === 0 ? hash : null;
 }
 
-function isInside({ index, size }: InclusionClaim): boolean {
+function isInside({ index, size }: LeafPlace): boolean {
   return Number.isSafeInteger(index) && Number.isSafeInteger(size) && index >= 0 && index < size;
 }

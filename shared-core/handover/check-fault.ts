@@ -1,0 +1,60 @@
+import type { Message, MessageValues } from '../result/result.ts';
+
+/** What can be wrong with a pack. */
+export type FaultCode =
+  | 'missing'
+  | 'added'
+  | 'changed'
+  | 'renamed'
+  | 'reordered'
+  | 'truncated'
+  | 'container'
+  | 'wrong-root'
+  | 'wrong-proof'
+  | 'bad-signature'
+  | 'wrong-date'
+  | 'not-a-pack';
+
+/**
+ * One fault of a pack: what kind, in which file (a path inside the pack), at which row of the journal, and the sentence's key
+ * and values.
+ */
+export interface Fault {
+  readonly code: FaultCode;
+  readonly path: string | null;
+  readonly row: number | null;
+  readonly message: Message;
+}
+
+/** A fault of a file, or of the whole where there is no path. @example fileFault('missing', 'data/a.txt', 'fault-missing') */
+export function fileFault(code: FaultCode, path: string | null, key: string, values: MessageValues = {}): Fault {
+  return { code, path, row: null, message: { key, values: { path, ...values } } };
+}
+
+/** A fault at a row of the journal, in the file that shows the row. */
+export function rowFault(code: FaultCode, path: string, row: number, key: string, values: MessageValues = {}): Fault {
+  return { code, path, row, message: { key, values: { path, row, ...values } } };
+}
+
+/** A file of a pack as it was found. */
+export interface FoundFile {
+  readonly path: string;
+  readonly size: number;
+  /** Hexadecimal digests. */
+  readonly sha256: string;
+  readonly sha512: string;
+  /** The bytes of a file that is read and not only measured (`isRead`); null for others. */
+  readonly bytes: Uint8Array | null;
+  /** Those bytes as text; null where they are not UTF-8. */
+  readonly text: string | null;
+}
+
+/** Whether checking reads a file's contents: the bag's own files, and what our programs read. */
+export function isRead(path: string): boolean {
+  return !path.startsWith('data/') || path === 'data/history.json' || path.startsWith('data/journal/');
+}
+
+/** Files by their path. */
+export function byPath(files: readonly FoundFile[]): ReadonlyMap<string, FoundFile> {
+  return new Map(files.map((file) => [file.path, file]));
+}

@@ -1,0 +1,61 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import type { Car } from '../fleet/car.ts';
+import type { Observation } from '../records/observation.ts';
+import type { RecordScore } from '../records/record-score.ts';
+import type { WorkRecord } from '../records/work-record.ts';
+import type { WrittenWhen } from '../records/written-when.ts';
+
+/** A reading as the history shows it: on the instrument it was read from. */
+export interface HistoryReading {
+  readonly date: LocalDate;
+  readonly value: number;
+  readonly unit: string;
+  /** On the car's whole distance, in the car's unit; null where it is doubtful. */
+  readonly whole: number | null;
+  readonly source: string;
+  readonly standing: 'accepted' | 'set-aside' | 'dismissed';
+}
+
+/** A service item as the history shows it. */
+export interface HistoryItem {
+  readonly name: string;
+  readonly interval: string;
+  readonly lastDone: LocalDate | null;
+  readonly timesDone: number;
+  /** The state's word, and when it is due in words. */
+  readonly state: string;
+  readonly due: string;
+  readonly late: boolean;
+  /** What is missing in its history, in words; empty where nothing is. */
+  readonly gaps: readonly string[];
+}
+
+/** A work record as the history shows it; fields that are withheld are named and their values are empty. */
+export interface HistoryWork {
+  readonly record: WorkRecord;
+  readonly enteredOn: LocalDate;
+  readonly written: WrittenWhen;
+  readonly amendments: readonly { readonly on: LocalDate; readonly why: string }[];
+  readonly odometer: string | null;
+  readonly score: RecordScore;
+  readonly withheld: readonly string[];
+  readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string; readonly picture: boolean }[];
+}
+
+/** All that the history of one car says to the next keeper. */
+export interface HistoryInput {
+  readonly today: LocalDate;
+  readonly sample: boolean;
+  readonly currency: string;
+  readonly car: Car;
+  readonly odometer: string | null;
+  readonly instruments: readonly { readonly date: LocalDate; readonly estimated: boolean; readonly text: string }[];
+  readonly readings: readonly HistoryReading[];
+  readonly items: readonly HistoryItem[];
+  readonly obligations: readonly { readonly name: string; readonly lastValidDay: LocalDate; readonly late: boolean }[];
+  readonly records: readonly HistoryWork[];
+  readonly observations: readonly Observation[];
+  readonly treeSize: number;
+  readonly root: string;
+  readonly keyFingerprint: string;
+}

@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import { sha256TextSchema } from '../journal/digest.ts';
+import { shownValues, type PackEntry } from './journal-part.ts';
+
+/** One entry as a program reads it: the values of its row that are shown, and the names of those that are not. */
+export const historyRecordSchema = z.strictObject({
+  row: z.int().nonnegative(),
+  kind: z.string(),
+  version: z.int().positive(),
+  subject: z.string(),
+  /** When it was written down: the row's moment. */
+  entered: z.string(),
+  values: z.record(z.string(), z.json()),
+  withheld: z.array(z.string()),
+});
+export type HistoryRecord = z.infer<typeof historyRecordSchema>;
+
+/** A paper in the pack; one with parts made unreadable names the digest of the paper it was made from. */
+export const historyPaperSchema = z.strictObject({
+  path: z.string(),
+  sha256: sha256TextSchema,
+  redactedFrom: sha256TextSchema.nullable(),
+});
+export type HistoryPaper = z.infer<typeof historyPaperSchema>;
+
+/** `data/history.json`: the same that the PDF says, for programs. `document` is what the PDF was drawn from. */
+export const historyPartSchema = z.strictObject({
+  format: z.literal('trunnion-history-1'),
+  name: z.string(),
+  composedOn: dateSchema,
+  sample: z.boolean(),
+  document: z.json(),
+  papers: z.array(historyPaperSchema),
+  records: z.array(historyRecordSchema),
+});
+export type HistoryPart = z.infer<typeof historyPartSchema>;
+
+/** The record of an entry, with exactly what the entry shows. */
+export function historyRecord(entry: PackEntry): HistoryRecord {
+  const { seq, kind, version, subject, at } = entry.row;
+  const values = shownValues(entry) as HistoryRecord['values'];
+  return { row: seq, kind, version, subject, entered: at, values, withheld: entry.withheld };
+}

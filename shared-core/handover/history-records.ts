@@ -1,0 +1,55 @@
+import { sayDate } from '../result/words/say.ts';
+import { amountText } from '../units/money.ts';
+import { heading, paragraph, table, type Block } from './document-value.ts';
+import type { HistoryInput, HistoryWork } from './history-input.ts';
+
+const WRITTEN: Readonly<Record<HistoryWork['written'], string>> = {
+  'same-day': 'on the same day',
+  'within-a-week': 'within a week',
+  later: 'later',
+  reconstructed: 'from memory',
+};
+
+const OUTCOME: Readonly<Record<string, string>> = { done: 'done', good: 'good', watch: 'to be watched', acted: 'put right', 'not-done': 'not done' };
+
+/** The records, latest first, each with when it was written down, what it holds of a full entry, and its papers. */
+export function historyRecordBlocks(input: HistoryInput): Block[] {
+  const intro = input.records.length === 0 ? [paragraph('No work is recorded.')] : [];
+  return [{ kind: 'new-page' }, heading(2, 'Work records'), ...intro, ...input.records.flatMap((one) => recordBlocks(one, input.currency))];
+}
+
+function recordBlocks(one: HistoryWork, currency: string): Block[] {
+  const { record } = one;
+  return [
+    heading(3, `${sayDate(record.date)}: ${record.title}`),
+    { kind: 'facts', rows: factsOf(one) },
+    table(`Lines of ${record.title}`, [['Line', 4], ['Work', 1], ['Outcome', 2], ['Note', 3]], record.lines.map((line) => [line.name, line.work, OUTCOME[line.outcome] ?? line.outcome, line.note])),
+    ...costBlocks(one, currency),
+    ...(record.note === '' ? [] : [paragraph(record.note)]),
+    ...one.amendments.map((change) => paragraph(`Amended on ${sayDate(change.on)}: ${change.why}`)),
+    ...one.papers.map((paper) => (paper.picture && paper.path !== null ? ({ kind: 'picture', caption: paper.name, paper: paper.sha256 } as const) : paragraph(`Paper: ${paper.name}, ${paper.path ?? 'withheld'}, SHA-256 ${paper.sha256}`))),
+  ];
+}
+
+function factsOf({ record, enteredOn, written, odometer, score, withheld }: HistoryWork): [string, string][] {
+  const missing = [score.what ? null : 'what was done', score.when ? null : 'a date noted at the time', score.who ? null : 'who did it', score.approved ? null : 'who approved it'].filter((part) => part !== null);
+  const rows: [string, string | null][] = [
+    ['Written down', `${WRITTEN[written]} (${sayDate(enteredOn)})`],
+    ['Where', record.place === 'home' ? 'at home' : `at a garage${record.placeName === null ? '' : `: ${record.placeName}`}`],
+    ['Done by', record.doneBy],
+    ['Approved by', record.approvedBy],
+    ['Reference', record.reference],
+    ['By what data', record.method],
+    ['Odometer', odometer],
+    ['Holds of a full entry', `${score.held} of 4${missing.length === 0 ? '' : `; missing: ${missing.join(', ')}`}`],
+    ['Withheld', withheld.length === 0 ? null : withheld.join(', ')],
+  ];
+  return rows.flatMap(([label, value]) => (value === null ? [] : [[label, value]]));
+}
+
+function costBlocks({ record }: HistoryWork, currency: string): Block[] {
+  const total = record.printedTotalMinor ?? record.costs.reduce((sum, line) => sum + line.amountMinor, 0);
+  if (record.costs.length === 0 && record.printedTotalMinor === null) return [];
+  const rows = [...record.costs.map((line) => [line.text, line.kind, amountText(line.amountMinor, currency)]), [record.printedTotalMinor === null ? 'Sum' : 'Total as printed', '', amountText(total, currency)]];
+  return [table(`Cost in ${currency}`, [['What', 5], ['Kind', 2], ['Amount', 2, 'right']], rows)];
+}
