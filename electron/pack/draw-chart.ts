@@ -1,0 +1,64 @@
+import type { Block } from '../../shared-core/handover/document-value.ts';
+import { sayNumber } from '../../shared-core/result/words/say.ts';
+import { addTagged, INK, LATE, makeRoom, QUIET, REGULAR, RULE, type Drawing } from './paper-page.ts';
+
+type Chart = Extract<Block, { kind: 'chart' }>;
+
+const HEIGHT = 150;
+const GUTTER = 58;
+const STEPS = [1, 2, 5];
+
+/** Draws readings against time as one figure with a text in its place; the numbers stand in the table after it. */
+export function drawChart(drawing: Drawing, chart: Chart): void {
+  const { pdf, root, left, width } = drawing;
+  makeRoom(drawing, HEIGHT + 50);
+  const first = chart.points[0];
+  const last = chart.points.at(-1);
+  const alt = `${chart.caption}: from ${first?.value ?? 0} ${chart.unit} on ${first?.date ?? ''} to ${last?.value ?? 0} ${chart.unit} on ${last?.date ?? ''}, ${chart.points.length} readings.`;
+  const top = pdf.y;
+  addTagged(drawing, root, 'Figure', { alt, bbox: [left, top, left + width, top + HEIGHT + 34] }, () => {
+    pdf.font(REGULAR).fontSize(8.5).fillColor(QUIET).text(`${chart.caption} (${chart.unit})`, left, top, { width });
+    drawPlot(drawing, chart, top + 16);
+  });
+  pdf.x = left;
+  pdf.y = top + HEIGHT + 40;
+}
+
+function drawPlot({ pdf, left, width }: Drawing, chart: Chart, top: number): void {
+  const days = chart.points.map((point) => Date.parse(`${point.date}T00:00:00Z`) / 86_400_000);
+  const [from, to] = [Math.min(...days), Math.max(...days)];
+  const values = chart.points.map((point) => point.value);
+  const step = niceStep((Math.max(...values) - Math.min(...values)) / 4);
+  const low = Math.floor(Math.min(...values) / step) * step;
+  const high = Math.max(low + step, Math.ceil(Math.max(...values) / step) * step);
+  const x = (day: number) => left + GUTTER + ((day - from) / Math.max(1, to - from)) * (width - GUTTER - 8);
+  const y = (value: number) => top + HEIGHT - ((value - low) / (high - low)) * HEIGHT;
+  pdf.font(REGULAR).fontSize(8).lineWidth(0.4);
+  for (let value = low; value <= high; value += step) {
+    pdf.moveTo(left + GUTTER, y(value)).lineTo(left + width, y(value)).stroke(RULE);
+    pdf.fillColor(QUIET).text(sayNumber(value), left, y(value) - 5, { width: GUTTER - 6, align: 'right', lineBreak: false });
+  }
+  drawYears(pdf, from, to, x, top);
+  chart.points.filter((point) => !point.doubtful).forEach((point, at) => {
+    const day = Date.parse(`${point.date}T00:00:00Z`) / 86_400_000;
+    if (at === 0) pdf.moveTo(x(day), y(point.value));
+    else pdf.lineTo(x(day), y(point.value));
+  });
+  pdf.lineWidth(1.2).stroke(INK);
+  chart.points.forEach((point, at) => pdf.circle(x(days[at] ?? from), y(point.value), 1.8).fill(point.doubtful ? LATE : INK));
+}
+
+function drawYears(pdf: PDFKit.PDFDocument, from: number, to: number, x: (day: number) => number, top: number): void {
+  const year = (day: number) => new Date(day * 86_400_000).getUTCFullYear();
+  for (let at = year(from) + 1; at <= year(to); at += 1) {
+    const day = Date.UTC(at, 0, 1) / 86_400_000;
+    pdf.lineWidth(0.4).moveTo(x(day), top).lineTo(x(day), top + HEIGHT).stroke(RULE);
+    pdf.fillColor(QUIET).text(String(at), x(day) - 15, top + HEIGHT + 4, { width: 30, align: 'center', lineBreak: false });
+  }
+}
+
+/** The next of 1, 2, 5, 10, 20, 50 ... at or above a length. */
+function niceStep(least: number): number {
+  const power = 10 ** Math.floor(Math.log10(Math.max(1, least)));
+  return (STEPS.find((step) => step * power >= least) ?? 10) * power;
+}
