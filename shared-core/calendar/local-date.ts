@@ -33,9 +33,16 @@ export function dayNumber(date: LocalDate): number {
   return Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8, 10))) / MILLISECONDS_A_DAY;
 }
 
-/** The date of a day number. @example fromDayNumber(1) //=> '1970-01-02' */
+/** The date of a day number; past the ends of the calendar it is the first or last date. @example fromDayNumber(1) //=> '1970-01-02' */
 export function fromDayNumber(day: number): LocalDate {
-  return new Date(day * MILLISECONDS_A_DAY).toISOString().slice(0, 10) as LocalDate;
+  const inside = Math.min(Math.max(day, dayNumber(FIRST_DATE)), dayNumber(LAST_DATE));
+  return new Date(inside * MILLISECONDS_A_DAY).toISOString().slice(0, 10) as LocalDate;
+}
+
+/** The date of a year, month and day that are known to make one. @example asDate(2026, 2, 28) //=> '2026-02-28' */
+export function asDate(year: number, month: number, day: number): LocalDate {
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${year}-${two(month)}-${two(day)}` as LocalDate;
 }
 
 /** Whole days from one date to another; negative when `to` is earlier. */
@@ -43,7 +50,7 @@ export function daysBetween(from: LocalDate, to: LocalDate): number {
   return dayNumber(to) - dayNumber(from);
 }
 
-/** A date moved by whole days. @example addDays('2026-12-31' as LocalDate, 1) //=> '2027-01-01' */
+/** A date moved by whole days, no further than the calendar reaches. @example addDays('2026-12-31' as LocalDate, 1) //=> '2027-01-01' */
 export function addDays(date: LocalDate, days: number): LocalDate {
   return fromDayNumber(dayNumber(date) + days);
 }
@@ -56,6 +63,11 @@ export function monthOf(date: LocalDate): number {
 /** Year of the date. */
 export function yearOf(date: LocalDate): number {
   return Number(date.slice(0, 4));
+}
+
+/** Day of the month, 1 to 31. */
+export function dayOf(date: LocalDate): number {
+  return Number(date.slice(8, 10));
 }
 
 /** The earlier of the dates that are there; null where none is. */
