@@ -1,0 +1,61 @@
+import { fileURLToPath } from 'node:url';
+import { app, dialog, protocol, session } from 'electron';
+import { operationNames } from '../shared-core/contract/contract.ts';
+import { sayRefusal } from '../shared-core/result/words/say.ts';
+import { ownFolder } from './cli/command-host.ts';
+import { composeHost, type ComposedHost } from './host/compose-host.ts';
+import { paperFinder } from './host/find-paper.ts';
+import { realWorld } from './host/real-world.ts';
+import { serveContract } from './host/serve-contract.ts';
+import { pageFiles } from './loopback/page-files.ts';
+import { denyAll, guardContents } from './shell/guard-contents.ts';
+import { openWindow } from './shell/open-window.ts';
+import { PRIVILEGED_SCHEME, servePage } from './shell/serve-page.ts';
+import { REFUSED_STATUS } from './start/window-status.ts';
+import { readStartOptions } from './start/start-options.ts';
+
+// Both files lie beside this one's own folder once they are bundled.
+const PRELOAD = fileURLToPath(new URL('../preload/preload.cjs', import.meta.url));
+const PAGE = fileURLToPath(new URL('../renderer/', import.meta.url));
+
+async function start(): Promise<void> {
+  await app.whenReady();
+  const host = openHost();
+  if (host === null) return;
+  denyAll(session.defaultSession);
+  servePage(protocol, pageFiles(PAGE), paperFinder(host));
+  const windows = serveContract(host, operationNames);
+  app.on('will-quit', () => {
+    windows.close();
+    void host.close();
+  });
+  const window = await openWindow(PRELOAD, ({ webContents }) => windows.add(webContents));
+  app.on('second-instance', () => {
+    if (window.isMinimized()) window.restore();
+    window.focus();
+  });
+}
+
+/** The household's host; where it cannot be opened, the reason is shown and the program ends. */
+function openHost(): ComposedHost | null {
+  const options = readStartOptions(process.argv.slice(app.isPackaged ? 1 : 2));
+  const opened = composeHost((options.ok ? options.value.household : null) ?? ownFolder(), realWorld());
+  if (opened.ok) return opened.value;
+  dialog.showErrorBox('Trunnion', sayRefusal(opened.refusal));
+  app.exit(REFUSED_STATUS);
+  return null;
+}
+
+/** What went wrong before there was a window to show it in. */
+function fail(error: unknown): void {
+  process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+  app.exit(1);
+}
+
+app.enableSandbox();
+protocol.registerSchemesAsPrivileged([PRIVILEGED_SCHEME]);
+guardContents(app);
+app.on('window-all-closed', () => app.quit());
+// Not awaited: the program counts as ready only once this file has run to its end.
+if (app.requestSingleInstanceLock()) void start().catch(fail);
+else app.quit();
