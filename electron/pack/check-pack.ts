@@ -1,0 +1,122 @@
+import { constants } from 'node:fs';
+import { open, readdir, stat, type FileHandle } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Fault, FoundFile } from '../../shared-core/handover/check-fault.ts';
+import { checkPack } from '../../shared-core/handover/check-pack.ts';
+import type { CheckReport } from '../../shared-core/handover/check-report.ts';
+import { PREVIOUS } from '../../shared-core/handover/pack-files.ts';
+import type { Seal } from '../../shared-core/journal/seal.ts';
+import { parseSeal } from '../../shared-core/journal/seal-text.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { sha256, verifyEd25519 } from '../host/node-digests.ts';
+import { fileSource, type ByteSource } from './byte-source.ts';
+import type { FoundSource } from './found-source.ts';
+import { readFolder } from './read-folder.ts';
+import { readFound } from './read-found.ts';
+import { readZip } from './zip-read.ts';
+
+/** Packs within packs: one for each keeper. */
+const DEEPEST = 20;
+
+/**
+ * Checks a pack, as a ZIP or as the folder it was unpacked into, and every earlier keeper's pack in it. Nothing is written.
+ *
+ * Refused: `pack-not-found`, `pack-unreadable`, and what `parseSeal` refuses for a seal text that is none.
+ */
+export async function checkPackAt(path: string, givenSeal: string | null = null): Promise<Result<CheckReport>> {
+  const seal = givenSeal === null ? ok(null) : parseSeal(givenSeal);
+  if (!seal.ok) return seal;
+  try {
+    const kind = await stat(path);
+    if (kind.isDirectory()) return ok(await checkFolder(await baseFolder(path), seal.value));
+    if (!kind.isFile()) return refuse('pack-unreadable', { path, why: 'not a file' });
+    const file = await open(path, constants.O_RDONLY);
+    try {
+      return ok(await checkZip(await wholeFile(file), seal.value, 0));
+    } finally {
+      await file.close();
+    }
+  } catch (error) {
+    const why = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+    return refuse(why === 'ENOENT' ? 'pack-not-found' : 'pack-unreadable', { path, why });
+  }
+}
+
+async function wholeFile(file: FileHandle): Promise<ByteSource> {
+  return fileSource(file, 0, (await file.stat()).size);
+}
+
+/** A ZIP unpacked by hand often lands one folder deeper. */
+async function baseFolder(folder: string): Promise<string> {
+  const entries = await readdir(folder, { withFileTypes: true });
+  const [only] = entries;
+  return entries.length === 1 && only?.isDirectory() === true ? join(folder, only.name) : folder;
+}
+
+async function checkFolder(folder: string, seal: Seal | null): Promise<CheckReport> {
+  const { sources, faults } = await readFolder(folder);
+  const previous = (path: string, check: (source: ByteSource) => Promise<CheckReport>) => withFile(join(folder, path), check);
+  return checkSources({ sources, faults, base: null, seal, depth: 0 }, previous);
+}
+
+async function withFile(path: string, check: (source: ByteSource) => Promise<CheckReport>): Promise<CheckReport> {
+  const file = await open(path, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0));
+  try {
+    return await check(await wholeFile(file));
+  } finally {
+    await file.close();
+  }
+}
+
+async function checkZip(source: ByteSource, seal: Seal | null, depth: number): Promise<CheckReport> {
+  const { sources, faults, base } = await readZip(source);
+  const within = new Map(sources.map((one) => [one.path, one.within]));
+  return checkSources({ sources, faults, base, seal, depth }, (path, check) => {
+    const inner = within.get(path) ?? null;
+    return inner === null ? Promise.resolve(null) : check(inner);
+  });
+}
+
+interface Opened {
+  readonly sources: readonly FoundSource[];
+  readonly faults: readonly Fault[];
+  readonly base: string | null;
+  readonly seal: Seal | null;
+  readonly depth: number;
+}
+
+/** Opens a pack within this pack; null where its bytes are not there as they are. */
+type OpenPrevious = (path: string, check: (source: ByteSource) => Promise<CheckReport>) => Promise<CheckReport | null>;
+
+async function checkSources({ sources, faults, base, seal, depth }: Opened, openPrevious: OpenPrevious): Promise<CheckReport> {
+  const { found, faults: unread, crcFaults } = await readFound(sources);
+  const container = [...faults, ...unread];
+  const excused = new Set(container.flatMap((fault) => fault.path ?? []));
+  const report = checkPack({ found, container, excused, base, givenSeal: seal }, { sha256, verify: verifyEd25519 });
+  return withPrevious(withCrc(report, crcFaults), found, depth, openPrevious);
+}
+
+/** A wrong CRC is news only where the bytes themselves are as they should be. */
+function withCrc(report: CheckReport, crcFaults: readonly Fault[]): CheckReport {
+  const named = new Set(report.faults.map((fault) => fault.path));
+  return { ...report, faults: [...report.faults, ...crcFaults.filter((fault) => !named.has(fault.path))] };
+}
+
+async function withPrevious(report: CheckReport, found: readonly FoundFile[], depth: number, openPrevious: OpenPrevious): Promise<CheckReport> {
+  let whole = report;
+  for (const { path } of found.filter((file) => file.path.startsWith(PREVIOUS) && file.path.endsWith('.zip'))) {
+    const inner = depth < DEEPEST ? await openPrevious(path, (source) => checkZip(source, null, depth + 1)) : null;
+    whole = inner === null ? { ...whole, warnings: [...whole.warnings, { key: 'warning-previous-unchecked', values: { path } }] } : joined(whole, path, inner);
+  }
+  return whole;
+}
+
+/** The report of a pack with that of an earlier keeper's pack in it, whose paths are then told from the outside. */
+function joined(outer: CheckReport, at: string, inner: CheckReport): CheckReport {
+  const faults = inner.faults.map((fault) => {
+    const path = fault.path === null ? at : `${at}!/${fault.path}`;
+    return { ...fault, path, message: { key: fault.message.key, values: { ...fault.message.values, path } } };
+  });
+  const warnings = inner.warnings.map(({ key, values }) => ({ key, values: { ...values, path: `${at}!/${values['path'] ?? ''}` } }));
+  return { ...outer, faults: [...outer.faults, ...faults], warnings: [...outer.warnings, ...warnings] };
+}
