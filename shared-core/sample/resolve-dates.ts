@@ -11,5 +11,5 @@ export function resolveDates(data: Json, today: LocalDate): Json {
   if (typeof data === 'string') return relativeDate(data, today) ?? data;
   if (Array.isArray(data)) return data.map((one: Json) => resolveDates(one, today));
   if (data === null || typeof data !== 'object') return data;
-  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, resolveDates(value as Json, today)]));
+  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, resolveDates(value, today)]));
 }

@@ -37,5 +37,5 @@ function inPlaceOfLabels(value: Json, papers: ReadonlyMap<string, string>): Json
   if (typeof value === 'string') return value.startsWith(LABEL_PREFIX) ? must(papers.get(value), `paper ${value}`) : value;
   if (Array.isArray(value)) return value.map((one: Json) => inPlaceOfLabels(one, papers));
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inPlaceOfLabels(inner as Json, papers)]));
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inPlaceOfLabels(inner, papers)]));
 }

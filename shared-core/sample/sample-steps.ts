@@ -13,7 +13,7 @@ import { sampleStockSchema } from './sample-stock.ts';
 import { stockSteps } from './stock-steps.ts';
 import wren from './wren.json' with { type: 'json' };
 
-const CARS: readonly Json[] = [pip, alder, wren, ember, heron] as unknown as readonly Json[];
+const CARS: readonly Json[] = [pip, alder, wren, ember, heron];
 const CURRENCY = household.household.currency;
 
 /**
@@ -23,7 +23,7 @@ const CURRENCY = household.household.currency;
  * @example sampleSteps('2026-11-25')[0] //=> { on: '2020-11-25', operation: 'household.start', request: { ... } }
  */
 export function sampleSteps(today: LocalDate): readonly SampleStep[] {
-  const stock = sampleStockSchema.parse(resolveDates(household as unknown as Json, today));
+  const stock = sampleStockSchema.parse(resolveDates(household, today));
   const cars = CARS.map((car) => sampleCarSchema.parse(resolveDates(car, today)));
   const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY))];
   return steps.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));

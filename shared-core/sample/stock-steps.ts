@@ -7,7 +7,7 @@ export function stockSteps(stock: SampleStock): readonly SampleStep[] {
   const stated = (operation: 'specification.set' | 'part.set' | 'supplier.set', requests: readonly object[]) =>
     requests.map((request) => call(startedOn, operation, request as SampleRequest));
   return [
-    call(startedOn, 'household.start', stock.household as SampleRequest),
+    call(startedOn, 'household.start', stock.household),
     ...stated('specification.set', stock.specifications),
     ...stated('part.set', stock.parts),
     ...stated('supplier.set', stock.suppliers),
