@@ -1,9 +1,13 @@
 import { ok, refuse, type Result } from '../result/result.ts';
+import type { Of } from '../units/distance.ts';
 
 declare const dateName: unique symbol;
 
 /** A calendar date without time or zone, `YYYY-MM-DD`, 1900-01-01 to 2199-12-31. */
 export type LocalDate = string & { readonly [dateName]: 'LocalDate' };
+
+/** Whole days since 1970-01-01. */
+export type DayNumber = Of<'Days'>;
 
 const SHAPE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const MILLISECONDS_A_DAY = 86_400_000;
@@ -29,12 +33,12 @@ export function localDate(text: string): Result<LocalDate> {
 }
 
 /** Days since 1970-01-01, for arithmetic. @example dayNumber('1970-01-02' as LocalDate) //=> 1 */
-export function dayNumber(date: LocalDate): number {
+export function dayNumber(date: LocalDate): DayNumber {
   return Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8, 10))) / MILLISECONDS_A_DAY;
 }
 
 /** The date of a day number; past the ends of the calendar it is the first or last date. @example fromDayNumber(1) //=> '1970-01-02' */
-export function fromDayNumber(day: number): LocalDate {
+export function fromDayNumber(day: DayNumber): LocalDate {
   const inside = Math.min(Math.max(day, dayNumber(FIRST_DATE)), dayNumber(LAST_DATE));
   return new Date(inside * MILLISECONDS_A_DAY).toISOString().slice(0, 10) as LocalDate;
 }
@@ -46,12 +50,12 @@ export function asDate(year: number, month: number, day: number): LocalDate {
 }
 
 /** Whole days from one date to another; negative when `to` is earlier. */
-export function daysBetween(from: LocalDate, to: LocalDate): number {
+export function daysBetween(from: LocalDate, to: LocalDate): Of<'Days'> {
   return dayNumber(to) - dayNumber(from);
 }
 
 /** A date moved by whole days, no further than the calendar reaches. @example addDays('2026-12-31' as LocalDate, 1) //=> '2027-01-01' */
-export function addDays(date: LocalDate, days: number): LocalDate {
+export function addDays(date: LocalDate, days: Of<'Days'>): LocalDate {
   return fromDayNumber(dayNumber(date) + days);
 }
 

@@ -1,5 +1,6 @@
-import { dayNumber, fromDayNumber, LAST_DATE, type LocalDate } from '../calendar/local-date.ts';
+import { dayNumber, fromDayNumber, LAST_DATE, type DayNumber, type LocalDate } from '../calendar/local-date.ts';
 import { assert } from '../result/assert.ts';
+import type { Kilometres } from '../units/distance.ts';
 import { normalProbability } from './normal-probability.ts';
 import type { Usage } from './usage-rate.ts';
 import { seasonDays } from './usage-season.ts';
@@ -50,7 +51,7 @@ export function kmAtZ(usage: Usage, days: number, z: number): number {
  * The odometer on a day, in km of continuous distance. A day before the last reading answers as that reading's day: the
  * past is interpolated, not forecast.
  */
-export function odometerOn(usage: Usage, day: number): OdometerBand {
+export function odometerOn(usage: Usage, day: DayNumber): OdometerBand {
   const days = Math.max(0, day - usage.lastDay);
   const at = (z: number) => usage.lastKm + kmAtZ(usage, days, z);
   return { low: at(-Z_OF_EDGE), likely: at(0), high: at(Z_OF_EDGE) };
@@ -61,7 +62,7 @@ export function odometerOn(usage: Usage, day: number): OdometerBand {
  * it; null beyond five years after the last reading. z is the sign of the odometer's side: +1.2816 gives the EARLY edge.
  * A target at or below the last reading is reached on that reading's day, the first on which it is known.
  */
-export function dueDayAt(usage: Usage, targetKm: number, z: number): number | null {
+export function dueDayAt(usage: Usage, targetKm: Kilometres, z: number): number | null {
   const distance = targetKm - usage.lastKm;
   const highest = highestSoFar(usage, z);
   if ((highest[FORESEEABLE_DAYS] ?? 0) < distance) return null;
@@ -76,7 +77,7 @@ export function dueDayAt(usage: Usage, targetKm: number, z: number): number | nu
 }
 
 /** The three due days of a target (km, continuous), as day numbers. @example dueDays(usage, 66_500).likely //=> 19894 */
-export function dueDays(usage: Usage, targetKm: number): DueSpan<number> {
+export function dueDays(usage: Usage, targetKm: Kilometres): DueSpan<number> {
   return {
     earliest: dueDayAt(usage, targetKm, Z_OF_EDGE),
     likely: dueDayAt(usage, targetKm, 0),
@@ -85,7 +86,7 @@ export function dueDays(usage: Usage, targetKm: number): DueSpan<number> {
 }
 
 /** The three due dates of a target (km, continuous). @example dueDates(usage, 66_500).likely //=> '2024-06-20' */
-export function dueDates(usage: Usage, targetKm: number): DueSpan<LocalDate> {
+export function dueDates(usage: Usage, targetKm: Kilometres): DueSpan<LocalDate> {
   const { earliest, likely, latest } = dueDays(usage, targetKm);
   return { earliest: dateOf(earliest), likely: dateOf(likely), latest: dateOf(latest) };
 }
@@ -100,7 +101,7 @@ export function odometerOnDate(usage: Usage, date: LocalDate): OdometerBand {
  *
  * Source: house method, FORECAST section 5.
  */
-export function probabilityDueBy(usage: Usage, targetKm: number, day: number): number {
+export function probabilityDueBy(usage: Usage, targetKm: Kilometres, day: DayNumber): number {
   const distance = targetKm - usage.lastKm;
   if (distance <= 0) return 1;
   const days = Math.max(0, day - usage.lastDay);
@@ -127,7 +128,7 @@ function highestSoFar(usage: Usage, z: number): Float64Array {
   return highest;
 }
 
-function dateOf(day: number | null): LocalDate | null {
+function dateOf(day: DayNumber | null): LocalDate | null {
   if (day === null || day > dayNumber(LAST_DATE)) return null;
   return fromDayNumber(day);
 }

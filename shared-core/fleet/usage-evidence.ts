@@ -1,10 +1,12 @@
+import type { DayNumber } from '../calendar/local-date.ts';
 import { assert } from '../result/assert.ts';
+import type { Kilometres } from '../units/distance.ts';
 import { seasonDays, type Season } from './usage-season.ts';
 
 /** An odometer value on a day: day number since 1970-01-01, kilometres of the car's continuous distance. */
 export interface DayKm {
-  readonly day: number;
-  readonly km: number;
+  readonly day: DayNumber;
+  readonly km: Kilometres;
 }
 
 /** What accepted readings say of a car's use up to the last of them, older intervals counting less. Plain data. */

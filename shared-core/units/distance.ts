@@ -2,8 +2,17 @@ import { ok, refuse, type Result } from '../result/result.ts';
 
 declare const unitName: unique symbol;
 
-/** A whole number of metres on an odometer or between two readings; 0 or more. */
+/**
+ * A number of one unit in a formula. A plain number is taken as it is; a number of another unit, metres among them, is a
+ * compile error.
+ */
+export type Of<Unit extends string> = number & { readonly [unitName]?: Unit };
+
+/** A whole number of metres on an odometer or between two readings; 0 or more; made only by `metres` and what checks like it. */
 export type Metres = number & { readonly [unitName]: 'Metres' };
+
+/** Kilometres with decimals, for the forecaster's formulas. */
+export type Kilometres = Of<'Kilometres'>;
 
 /** The unit an odometer shows. */
 export type DistanceUnit = 'km' | 'mi';
@@ -28,17 +37,17 @@ export const LARGEST_METRES = 10_000_000_000;
  */
 export function metres(value: number): Result<Metres> {
   return Number.isSafeInteger(value) && value >= 0 && value <= LARGEST_METRES
-    ? ok(value as Metres)
+    ? ok((value + 0) as Metres) // + 0 makes a negative zero an ordinary one
     : refuse('not-a-distance', { value: String(value) });
 }
 
 /**
- * Metres of a distance as typed, rounded to the whole metre.
+ * Metres of a distance as typed, rounded to the whole metre. Anything below 0 is refused, however little.
  *
  * @example fromTyped({ value: 10_000, unit: 'mi' }) //=> { ok: true, value: 16_093_440 }
  */
 export function fromTyped(typed: DistanceAsTyped): Result<Metres> {
-  if (!Number.isFinite(typed.value)) return refuse('not-a-distance', { value: String(typed.value) });
+  if (!Number.isFinite(typed.value) || typed.value < 0) return refuse('not-a-distance', { value: String(typed.value) });
   return metres(Math.round(typed.value * METRES_IN[typed.unit]));
 }
 
@@ -48,12 +57,12 @@ export function inUnit(value: Metres, unit: DistanceUnit): number {
 }
 
 /** Metres as kilometres with decimals, for the forecaster's formulas. */
-export function toKilometres(value: Metres): number {
+export function toKilometres(value: Metres): Kilometres {
   return value / 1000;
 }
 
-/** Kilometres of a formula as whole metres; negative results are our own bug. */
-export function metresFromKilometres(km: number): Metres {
+/** Kilometres of a formula as whole metres; what a formula puts below 0 is 0. */
+export function metresFromKilometres(km: Kilometres): Metres {
   return Math.max(0, Math.round(km * 1000)) as Metres;
 }
 
