@@ -1,10 +1,13 @@
 import type { Command } from './command.ts';
 import { backtestCommand } from './commands/backtest.ts';
 import { backupCommand } from './commands/backup.ts';
+import { checkCommand } from './commands/check.ts';
+import { packCommand } from './commands/pack.ts';
 import { dueCommand } from './commands/due.ts';
 import { enterCommand } from './commands/enter.ts';
 import { examineCommand } from './commands/examine.ts';
 import { forecastCommand } from './commands/forecast.ts';
+import { importCommand } from './commands/import.ts';
 import { orderCommand } from './commands/order.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
@@ -17,6 +20,9 @@ export const commands: readonly Command[] = [
   orderCommand,
   readingCommand,
   recordCommand,
+  packCommand,
+  checkCommand,
+  importCommand,
   examineCommand,
   backupCommand,
   forecastCommand,

@@ -4,6 +4,9 @@ import type { Result } from '../../shared-core/result/result.ts';
 import type { HostContext } from './host-context.ts';
 import { makeBackup } from './serve/make-backup.ts';
 import { examineHousehold } from './serve/examine-household.ts';
+import { checkHistoryPack } from './serve/check-history-pack.ts';
+import { writeHistoryPack } from './serve/write-history-pack.ts';
+import { keepImport, previewImport } from './serve/import-table.ts';
 import { keepPaper } from './serve/keep-paper.ts';
 import { leaveSample } from './serve/leave-sample.ts';
 import { serveOrder } from './serve/propose-order.ts';
@@ -24,6 +27,10 @@ export const servedOperations: Servers = {
   'paper.keep': keepPaper,
   'entry.withdraw': withdrawEntry,
   'order.propose': serveOrder,
+  'import.preview': previewImport,
+  'import.keep': keepImport,
+  'pack.write': writeHistoryPack,
+  'pack.check': checkHistoryPack,
   'household.examine': examineHousehold,
   'backup.make': makeBackup,
 };

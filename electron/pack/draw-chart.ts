@@ -6,6 +6,7 @@ type Chart = Extract<Block, { kind: 'chart' }>;
 
 const HEIGHT = 150;
 const GUTTER = 58;
+const LABEL_ROOM = 32;
 const STEPS = [1, 2, 5];
 
 /** Draws readings against time as one figure with a text in its place; the numbers stand in the table after it. */
@@ -48,12 +49,16 @@ function drawPlot({ pdf, left, width }: Drawing, chart: Chart, top: number): voi
   chart.points.forEach((point, at) => pdf.circle(x(days[at] ?? from), y(point.value), 1.8).fill(point.doubtful ? LATE : INK));
 }
 
+/** A line for each New Year; its label only where the labels have room. */
 function drawYears(pdf: PDFKit.PDFDocument, from: number, to: number, x: (day: number) => number, top: number): void {
   const year = (day: number) => new Date(day * 86_400_000).getUTCFullYear();
+  let free = x(from);
   for (let at = year(from) + 1; at <= year(to); at += 1) {
-    const day = Date.UTC(at, 0, 1) / 86_400_000;
-    pdf.lineWidth(0.4).moveTo(x(day), top).lineTo(x(day), top + HEIGHT).stroke(RULE);
-    pdf.fillColor(QUIET).text(String(at), x(day) - 15, top + HEIGHT + 4, { width: 30, align: 'center', lineBreak: false });
+    const middle = x(Date.UTC(at, 0, 1) / 86_400_000);
+    if (middle < free) continue;
+    pdf.lineWidth(0.4).moveTo(middle, top).lineTo(middle, top + HEIGHT).stroke(RULE);
+    pdf.fillColor(QUIET).text(String(at), middle - 15, top + HEIGHT + 4, { width: 30, align: 'center', lineBreak: false });
+    free = middle + LABEL_ROOM;
   }
 }
 

@@ -5,7 +5,7 @@ import type { Sha256 } from '../../shared-core/journal/digest.ts';
 import { hexText } from '../../shared-core/journal/hex-text.ts';
 import { rowText, rowTextHash } from '../../shared-core/journal/row.ts';
 import { assert } from '../../shared-core/result/assert.ts';
-import type { Store } from './open-store.ts';
+import type { Store } from './store.ts';
 
 /** What writing a row takes from outside. */
 export interface RowMaking {
@@ -60,6 +60,19 @@ export function countEntries(store: Store): number {
 /** All rows in order. */
 export function readRows(store: Store): IterableIterator<JournalRow> {
   return store.prepare<[], JournalRow>(`SELECT ${ROW_COLUMNS} FROM journal ORDER BY seq`).iterate();
+}
+
+/** The rows of one subject in order, each with its values, in two queries. */
+export function readRowsOf(store: Store, subject: string): readonly { readonly row: JournalRow; readonly values: readonly JournalValue[] }[] {
+  const rows = store.prepare<[string], JournalRow>(`SELECT ${ROW_COLUMNS} FROM journal WHERE subject = ? ORDER BY seq`).all(subject);
+  const all = store.prepare<[string], JournalValue>('SELECT seq, name, salt, value FROM journal_value WHERE seq IN (SELECT seq FROM journal WHERE subject = ?) ORDER BY seq, name').all(subject);
+  const byRow = Map.groupBy(all, (value) => value.seq);
+  return rows.map((row) => ({ row, values: byRow.get(row.seq) ?? [] }));
+}
+
+/** The hashes of all rows in order: the leaves of the tree. */
+export function readHashes(store: Store): readonly Uint8Array[] {
+  return store.prepare<[], Buffer>('SELECT hash FROM journal ORDER BY seq').pluck().all();
 }
 
 /** One row, or null. */

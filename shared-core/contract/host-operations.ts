@@ -4,11 +4,16 @@ import { paperSchema } from '../records/paper.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
 import { householdSchema } from '../fleet/household.ts';
+import { withholdSchema } from '../handover/withheld-fields.ts';
+import { importViewSchema } from '../views/import-table.ts';
+import { packCheckSchema } from '../views/pack-check-view.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view.ts';
 
 /** The largest paper taken, in bytes. */
 export const LARGEST_PAPER_BYTES = 25_000_000;
 const LARGEST_BASE64 = Math.ceil(LARGEST_PAPER_BYTES / 3) * 4;
+
+const importRequestSchema = z.strictObject({ text: z.string().max(20_000_000), car: z.string().max(80).nullable().default(null) });
 
 const faultSchema = z.object({ where: z.string(), what: z.string() });
 
@@ -30,6 +35,24 @@ export const hostOperations = {
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** Merges the needs of all cars into the cheapest orders. */
   'order.propose': served('long', orderRequestSchema, orderViewSchema),
+  /** Shows what an imported table would come to, row by row. */
+  'import.preview': served('ask', importRequestSchema, importViewSchema),
+  /** Stores an imported table; refused rows are left out, and the whole is undone in one step. */
+  'import.keep': served('do', importRequestSchema, importViewSchema),
+  /** Writes a car's history pack as a ZIP into a folder. */
+  'pack.write': served(
+    'long',
+    z.strictObject({
+      car: z.string().min(1).max(80),
+      out: z.string().min(1).max(4000),
+      withhold: withholdSchema.default([]),
+      papers: z.boolean().default(true),
+      paperSize: z.enum(['A4', 'LETTER']).default('A4'),
+    }),
+    z.object({ path: z.string(), name: z.string(), files: z.int(), bytes: z.int(), seal: z.string() }),
+  ),
+  /** Checks a history pack, against a seal given before where there is one. */
+  'pack.check': served('long', z.strictObject({ pack: z.string().min(1).max(4000), seal: z.string().max(2000).nullable().default(null) }), packCheckSchema),
   /** Checks database, papers and journal by replay. */
   'household.examine': served('long', z.strictObject({}), z.object({ entries: z.int(), papers: z.int(), head: z.string(), faults: z.array(faultSchema) })),
   /** Makes a checked copy of the household. */

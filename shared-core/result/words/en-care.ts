@@ -39,4 +39,11 @@ export const CARE_WORDS: Readonly<Record<string, string>> = {
   'obligation-warranty-end': 'warranty ends',
   'obligation-printed-expiry': 'printed expiry date',
   'obligation-other': 'dated duty',
+
+  'source-keeper': 'read by the keeper',
+  'source-garage': 'a garage',
+  'source-test': 'roadworthiness test',
+  'source-purchase': 'at the purchase',
+  'source-import': 'imported',
+  'source-record': 'with a work record',
 };

@@ -104,4 +104,15 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'file-too-large': 'The file {file} is too large.',
   'file-refused': 'In {file}: {why}',
   'entry-refused': 'Entry {number} of {of} ({operation}) is refused: {why} The {done} before it are entered.',
+
+  'pack-not-sound': '{first}\n{count} faults.',
+  'paper-not-whole': 'The paper {name} is missing or has been altered, so no pack was written. Examine the household.',
+
+  'import-without-date': 'The table has no column called date.',
+  'import-without-values': 'The table has neither a column for the odometer nor one for the work done.',
+  'import-without-car': 'The row names no car. Add a column called car, or choose the car for the whole table.',
+  'import-amount': '{value} is not an amount in {currency}.',
+  'import-quotes': 'In line {line} a quotation mark is opened and not closed.',
+  'import-empty': 'The table has no rows under its head.',
+  'import-too-long': 'The table has more than {most} rows. Cut it into parts.',
 };

@@ -1,5 +1,6 @@
 import { CARE_WORDS } from './en-care.ts';
 import { REFUSAL_WORDS } from './en-refusals.ts';
+import { SHELL_WORDS } from './en-shell.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...CARE_WORDS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...CARE_WORDS, ...SHELL_WORDS };

@@ -1,0 +1,118 @@
+import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
+import { dateOfInstant } from '../../shared-core/calendar/local-date.ts';
+import type { Car } from '../../shared-core/fleet/car.ts';
+import { HOUSEHOLD_ID, households } from '../../shared-core/fleet/household.ts';
+import { composePack, type Pack } from '../../shared-core/handover/compose-pack.ts';
+import type { HistoryPaper } from '../../shared-core/handover/history-part.ts';
+import { historyDocument } from '../../shared-core/handover/history-document.ts';
+import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
+import { bytesFile, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
+import { safeFileName } from '../../shared-core/handover/pack-path.ts';
+import type { Json } from '../../shared-core/journal/canonical-json.ts';
+import { carSubject } from '../../shared-core/journal/entry-kind.ts';
+import { hexText } from '../../shared-core/journal/hex-text.ts';
+import { merkleTree, treeRoot } from '../../shared-core/journal/merkle-tree.ts';
+import { rowSchema } from '../../shared-core/journal/row.ts';
+import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
+import { papers } from '../../shared-core/records/paper.ts';
+import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
+import { workRecords } from '../../shared-core/records/work-record.ts';
+import { must } from '../../shared-core/result/assert.ts';
+import { refuse, type Result } from '../../shared-core/result/result.ts';
+import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
+import { drawDocument } from '../pack/draw-document.ts';
+import { diskFile } from '../pack/measure-bytes.ts';
+import { tableFiles } from '../pack/table-files.ts';
+import { readPaper } from '../papers/read-paper.ts';
+import { paperPath } from '../papers/write-paper.ts';
+import { readHashes, readRowsOf } from '../store/journal-table.ts';
+import { sealsGiven } from '../store/seal-table.ts';
+import type { HouseholdFolder } from './household-folder.ts';
+import { sha256, sha512 } from './node-digests.ts';
+
+/** What the keeper chose for a pack. */
+export interface PackChoice {
+  readonly withhold: readonly string[];
+  readonly papers: boolean;
+  readonly paperSize: 'A4' | 'LETTER';
+}
+
+/** A pack ready to be written, and the head of the journal that it seals. */
+export interface HistoryPack {
+  readonly pack: Pack;
+  readonly head: JournalHead;
+}
+
+const DIGESTS: Digests = { sha256, sha512 };
+
+/** Composes the history pack of a car: same household, same day, same choice, same bytes. */
+export async function composeHistoryPack(household: HouseholdFolder, car: Car, today: LocalDate, choice: PackChoice): Promise<Result<HistoryPack>> {
+  const { store, facts, key } = household;
+  const settings = must(facts.get(households, HOUSEHOLD_ID), 'household');
+  const tree = merkleTree(readHashes(store), sha256);
+  const head = { treeSize: tree.size, root: hexText(treeRoot(tree, sha256)) };
+  const withheld = new Set(choice.withhold);
+  const kept = keptEntries(household, car);
+  const chosen = choice.papers ? await paperFiles(household, car) : [];
+  const missing = chosen.find((one) => one.file === null);
+  if (missing !== undefined) return refuse('paper-not-whole', { name: missing.name });
+  const files = chosen.flatMap((one) => one.file ?? []);
+  const input = historyOfCar(facts, car, {
+    today, withheld,
+    sample: settings.sample,
+    currency: settings.currency,
+    amendments: amendmentsIn(kept),
+    paperPaths: new Map(files.map((file) => [file.sha256, file.path])),
+    ...head,
+    keyFingerprint: key.fingerprint,
+  });
+  const document = historyDocument(input);
+  const pdf = await drawDocument(document, { made: today, size: choice.paperSize, picture: (id) => pictureOf(household, id, choice.papers) });
+  const seals = sealsGiven(store).filter((one) => one.treeSize < head.treeSize).map((one) => makeSeal(one, key.fingerprint, key.sign));
+  const composed = composePack({
+    name: `${safeFileName(car.id, 60, 'car')}-history-${today}`,
+    composedOn: today,
+    sample: settings.sample,
+    document: document as unknown as Json,
+    entries: kept.map((one) => packEntry(one, tree, (_row, field) => !withheld.has(field))),
+    seal: sealPart(makeSeal(head, key.fingerprint, key.sign), key.publicKey, seals, tree),
+    papers: files.map((file): HistoryPaper => ({ path: file.path, sha256: file.sha256, redactedFrom: null })),
+    files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...files],
+  }, DIGESTS, key.sign);
+  return composed.ok ? { ok: true, value: { pack: composed.value, head } } : composed;
+}
+
+function keptEntries({ store }: HouseholdFolder, car: Car): readonly (KeptEntry & { readonly withdrawn: boolean })[] {
+  return readRowsOf(store, carSubject(car.id)).map(({ row, values }) => ({
+    withdrawn: row.withdrawnBy !== null,
+    row: rowSchema.parse(JSON.parse(row.row)),
+    kept: Object.fromEntries(values.map((one) => [one.name, { salt: one.salt, value: JSON.parse(one.value) as Json }])),
+  }));
+}
+
+/** Why and when each record was amended, by the record's id. */
+function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string, readonly { on: LocalDate; why: string }[]> {
+  const amended = kept.filter((one) => one.row.kind === workAmended.kind && !one.withdrawn).map((one) => {
+    const values = workAmendedSchema.parse(Object.fromEntries(Object.entries(one.kept).map(([name, field]) => [name, field?.value])));
+    return { id: values.id, on: dateOfInstant(one.row.at), why: values.why };
+  });
+  return Map.groupBy(amended, (one) => one.id);
+}
+
+/** The papers of a car's records as files of the pack, numbered in the order of the records; null where one is not whole. */
+async function paperFiles(household: HouseholdFolder, car: Car): Promise<readonly { readonly name: string; readonly file: PackFile | null }[]> {
+  const { facts, folder } = household;
+  const records = [...facts.ofCar(workRecords, car.id)].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.id < b.id ? -1 : 1));
+  const ids = [...new Set(records.flatMap((record) => record.papers))];
+  return Promise.all(ids.map(async (id, at) => {
+    const paper = must(facts.get(papers, id), 'paper of a record');
+    const path = `data/papers/${String(at + 1).padStart(4, '0')}-${safeFileName(paper.name, 80, 'paper')}`;
+    if (readPaper(folder, id).state !== 'whole') return { name: paper.name, file: null };
+    return { name: paper.name, file: await diskFile(path, paperPath(folder, id)) };
+  }));
+}
+
+function pictureOf({ folder }: HouseholdFolder, id: string, wanted: boolean): Uint8Array | null {
+  const read = wanted ? readPaper(folder, id) : null;
+  return read?.state === 'whole' ? read.bytes : null;
+}

@@ -1,0 +1,35 @@
+import { mkdirSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { findCar } from '../../../shared-core/fleet/find-car.ts';
+import { sealText } from '../../../shared-core/journal/seal-text.ts';
+import { makeSeal } from '../../../shared-core/journal/seal.ts';
+import { ok, type Result } from '../../../shared-core/result/result.ts';
+import { writePack } from '../../pack/write-pack.ts';
+import { noteSealGiven } from '../../store/seal-table.ts';
+import { composeHistoryPack, type PackChoice } from '../compose-history-pack.ts';
+import { fileRefusal } from '../file-refusal.ts';
+import type { HostContext } from '../host-context.ts';
+
+/** Writes a car's history pack into a folder; from then on what it seals can no longer be withdrawn. */
+export async function writeHistoryPack(
+  context: HostContext,
+  request: PackChoice & { readonly car: string; readonly out: string },
+): Promise<Result<{ path: string; name: string; files: number; bytes: number; seal: string }>> {
+  const household = context.household();
+  const car = findCar(household.facts, request.car);
+  if (!car.ok) return car;
+  const out = resolve(request.out);
+  try {
+    mkdirSync(out, { recursive: true });
+  } catch (error) {
+    return fileRefusal(error);
+  }
+  const composed = await composeHistoryPack(household, car.value, context.world.today(), request);
+  if (!composed.ok) return composed;
+  const { pack, head } = composed.value;
+  const written = await writePack(pack, out);
+  if (!written.ok) return written;
+  noteSealGiven(household.store, head, context.world.now());
+  const seal = sealText(makeSeal(head, household.key.fingerprint, household.key.sign));
+  return ok({ path: written.value, name: pack.name, files: pack.files.length, bytes: pack.files.reduce((sum, file) => sum + file.size, 0), seal });
+}

@@ -1,0 +1,14 @@
+import { hexText } from '../../shared-core/journal/hex-text.ts';
+import type { JournalHead } from '../../shared-core/journal/seal.ts';
+import type { Store } from './store.ts';
+
+/** Notes that a seal over this head has left the house; the same head is noted once. */
+export function noteSealGiven(store: Store, head: JournalHead, at: string): void {
+  const known = sealsGiven(store).some((one) => one.treeSize === head.treeSize && one.root === head.root);
+  if (!known) store.prepare('INSERT INTO seal_given (tree_size, root, at) VALUES (?, ?, ?)').run(head.treeSize, Buffer.from(head.root, 'hex'), at);
+}
+
+/** The heads over which seals have gone out, smallest first. */
+export function sealsGiven(store: Store): readonly JournalHead[] {
+  return store.prepare<[], { treeSize: number; root: Buffer }>('SELECT DISTINCT tree_size AS treeSize, root FROM seal_given ORDER BY tree_size').all().map(({ treeSize, root }) => ({ treeSize, root: hexText(root) }));
+}

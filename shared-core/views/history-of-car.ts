@@ -1,0 +1,114 @@
+import { dateOfInstant, type LocalDate } from '../calendar/local-date.ts';
+import { historyGaps } from '../care/history-gaps.ts';
+import { obligations } from '../care/obligation.ts';
+import type { Car } from '../fleet/car.ts';
+import { wholeDistance } from '../fleet/continuous-distance.ts';
+import { readings, type Reading } from '../fleet/reading.ts';
+import type { HistoryInput, HistoryItem, HistoryReading, HistoryWork } from '../handover/history-input.ts';
+import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
+import type { Facts } from '../journal/facts.ts';
+import { observations } from '../records/observation.ts';
+import { papers } from '../records/paper.ts';
+import { recordScore } from '../records/record-score.ts';
+import { workRecords, type WorkRecord } from '../records/work-record.ts';
+import { writtenWhen } from '../records/written-when.ts';
+import { must } from '../result/assert.ts';
+import { say, sayDate, sayNumber } from '../result/words/say.ts';
+import { METRES_IN } from '../units/distance.ts';
+import { careOf, type CarCare, type ItemCare } from './car-care.ts';
+import { obligationView, windowView } from './due-view.ts';
+import { leadTimes } from './notice-days.ts';
+import { odometerShown } from './odometer-shown.ts';
+import { sayGap, sayInterval } from './say-interval.ts';
+import { sayLateBy, sayWindow } from './say-window.ts';
+
+/** What the history of a car is made of beside what stands. */
+export interface HistoryChoice {
+  readonly today: LocalDate;
+  readonly sample: boolean;
+  readonly currency: string;
+  readonly withheld: ReadonlySet<string>;
+  /** Amendments of each record, by its id, in order. */
+  readonly amendments: ReadonlyMap<string, readonly { readonly on: LocalDate; readonly why: string }[]>;
+  /** Where each chosen paper stands in the pack, by its digest. */
+  readonly paperPaths: ReadonlyMap<string, string>;
+  readonly treeSize: number;
+  readonly root: string;
+  readonly keyFingerprint: string;
+}
+
+/** The history of one car as the pack tells it. */
+export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): HistoryInput {
+  const { today, withheld } = choice;
+  const care = careOf(facts, car, today, leadTimes(facts));
+  const odometer = odometerShown(car, care.use, today);
+  return {
+    today,
+    sample: choice.sample,
+    currency: choice.currency,
+    car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
+    odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,
+    instruments: care.use.instruments.map(({ date, estimated, firstShown, unit }) => ({
+      date, estimated,
+      text: `Instrument replaced on ${sayDate(date)}; the new one began at ${sayNumber(Math.round(firstShown / METRES_IN[unit]))} ${unit}${estimated ? '; the distance until then is estimated' : ''}.`,
+    })),
+    readings: facts.ofCar(readings, car.id).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
+    items: care.items.map((one) => itemOf(one, care)),
+    obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
+    records: worksOf(facts, care, choice),
+    observations: facts.ofCar(observations, car.id),
+    treeSize: choice.treeSize,
+    root: choice.root,
+    keyFingerprint: choice.keyFingerprint,
+  };
+}
+
+function readingOf(reading: Reading, { car, use }: CarCare): HistoryReading {
+  return {
+    date: reading.date,
+    value: reading.typed.value,
+    unit: reading.typed.unit,
+    whole: reading.standing === 'accepted' ? Math.round(wholeDistance(reading, use.instruments) / METRES_IN[car.unit]) : null,
+    source: say({ key: `source-${reading.source}`, values: {} }),
+    standing: reading.standing,
+  };
+}
+
+function itemOf(one: ItemCare, { car }: CarCare): HistoryItem {
+  const window = windowView(one, car.unit);
+  return {
+    name: one.item.name,
+    interval: sayInterval(one.item.interval),
+    lastDone: one.completions.at(-1)?.date ?? null,
+    timesDone: one.completions.length,
+    state: say({ key: `state-${window.state}`, values: {} }),
+    due: window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
+    late: window.state === 'late',
+    gaps: historyGaps(one.item, car, one.completions).map((gap) => sayGap(gap, car.unit)),
+  };
+}
+
+function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly HistoryWork[] {
+  const stamps = facts.stamps(workRecords, care.car.id);
+  const odometers = new Map(facts.ofCar(readings, care.car.id).map((reading) => [reading.id, `${sayNumber(reading.typed.value)} ${reading.typed.unit}${reading.standing === 'accepted' ? '' : ' (doubtful)'}`]));
+  return [...care.records].sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.id < b.id ? 1 : -1)).map((record): HistoryWork => {
+    const enteredAt = must(stamps.get(record.id), 'stamp of a record').firstAt;
+    return {
+      record: withoutWithheld(record, choice.withheld),
+      enteredOn: dateOfInstant(enteredAt),
+      written: writtenWhen(record, enteredAt),
+      amendments: choice.amendments.get(record.id) ?? [],
+      odometer: record.reading === null ? null : (odometers.get(record.reading) ?? null),
+      score: recordScore(record),
+      withheld: withheldOf(record, choice.withheld),
+      papers: papersOf(facts, record, choice),
+    };
+  });
+}
+
+function papersOf(facts: Facts, record: WorkRecord, choice: HistoryChoice): HistoryWork['papers'] {
+  return record.papers.map((id) => {
+    const paper = facts.get(papers, id);
+    return { name: paper?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id, picture: paper?.media === 'image/jpeg' || paper?.media === 'image/png' };
+  });
+}
