@@ -2,7 +2,7 @@ import { addMonths } from '../calendar/add-months.ts';
 import { addDays, localDate, yearOf, type LocalDate } from '../calendar/local-date.ts';
 import { assert } from '../result/assert.ts';
 
-const SHAPE = /^(today|last (\d\d-\d\d))? ?(?:([+-]\d+)m)?(?:([+-]\d+)d)?$/;
+const SHAPE = /^(?:(?:today|last (\d\d-\d\d))(?: (?=.))?)?(?:([+-]\d+)m)?(?:([+-]\d+)d)?$/;
 
 /**
  * A date of the sample, counted from today; null where the text is not one. A base, then months (clipped to the month's
@@ -14,7 +14,7 @@ const SHAPE = /^(today|last (\d\d-\d\d))? ?(?:([+-]\d+)m)?(?:([+-]\d+)d)?$/;
 export function relativeDate(text: string, today: LocalDate): LocalDate | null {
   const parts = text === '' ? null : SHAPE.exec(text);
   if (parts === null) return null;
-  const [, , monthDay, months, days] = parts;
+  const [, monthDay, months, days] = parts;
   const base = monthDay === undefined ? today : lastBefore(monthDay, today);
   return addDays(addMonths(base, Number(months ?? 0)), Number(days ?? 0));
 }
