@@ -67,8 +67,8 @@ function isKnown(algorithm: string): algorithm is Algorithm {
 function readOne({ path, algorithm, ofTags }: ManifestName, files: ReadonlyMap<string, FoundFile>): Manifest[] {
   if (!isKnown(algorithm)) return [];
   const text = files.get(path)?.text ?? null;
-  // Text that is not UTF-8 cannot be read at all, and a byte order mark is not allowed: both spoil the first line.
-  const lines = text === null || text.startsWith('\ufeff') ? { lines: [], unreadable: [1] } : readManifest(text, ALGORITHMS[algorithm]);
+  // Text that is not UTF-8 cannot be read at all; a byte order mark, which is not allowed, is no digit and spoils its line.
+  const lines = text === null ? { lines: [], unreadable: [1] } : readManifest(text, ALGORITHMS[algorithm]);
   return [{ path, algorithm, ofTags, ...lines }];
 }
 

@@ -26,14 +26,19 @@ export interface Fault {
   readonly message: Message;
 }
 
-/** A fault of a file, or of the whole where there is no path. @example fileFault('missing', 'data/a.txt', 'fault-missing') */
+/** A fault of a file, or of the whole where there is no path. @example fileFault('missing', 'data/a.txt', 'fault-file-missing') */
 export function fileFault(code: FaultCode, path: string | null, key: string, values: MessageValues = {}): Fault {
-  return { code, path, row: null, message: { key, values: { path, ...values } } };
+  return { code, path, row: null, message: { key, values: printable({ path, ...values }) } };
 }
 
 /** A fault at a row of the journal, in the file that shows the row. */
 export function rowFault(code: FaultCode, path: string, row: number, key: string, values: MessageValues = {}): Fault {
-  return { code, path, row, message: { key, values: { path, row, ...values } } };
+  return { code, path, row, message: { key, values: printable({ path, row, ...values }) } };
+}
+
+/** Names in a stranger's file may hold characters that command a terminal or turn the line round: they are not passed on to be printed. */
+function printable(values: MessageValues): MessageValues {
+  return Object.fromEntries(Object.entries(values).map(([name, value]) => [name, typeof value === 'string' ? value.replaceAll(/[\p{Cc}\p{Cf}\p{Cs}\u2028\u2029]/gu, '\ufffd') : value]));
 }
 
 /** A file of a pack as it was found. */

@@ -18,7 +18,6 @@ export type PathFault =
 
 /** Bytes of UTF-8: what every common system can still unpack below a folder of its own. */
 const LONGEST_PATH = 200;
-/* eslint-disable-next-line no-control-regex -- control characters are what is looked for */
 const CONTROL = /[\u0000-\u001f\u007f-\u009f]/;
 const RESERVED = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\.|$)/i;
 

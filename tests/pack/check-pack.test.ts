@@ -97,7 +97,9 @@ describe('an unpacked pack', () => {
     unlinkSync(join(folder, 'data/history.pdf'));
     symlinkSync('/etc/hostname', join(folder, 'data/history.pdf'));
     symlinkSync('/', join(folder, 'data/root'));
-    expect(named(await checked(folder)).sort()).toEqual(['container data/history.pdf', 'container data/root']);
+    const report = await checked(folder);
+    expect(named(report).sort()).toEqual(['container data/history.pdf', 'container data/root']);
+    expect(report.faults.map((fault) => fault.message.key)).toEqual(['fault-entry-link', 'fault-entry-link']);
   });
 
   test.skipIf(process.platform === 'win32')('with a pipe in it never waits for it', async () => {

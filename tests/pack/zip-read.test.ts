@@ -130,6 +130,17 @@ describe('a ZIP of ours', () => {
     }
   });
 
+  test('cut off after a header that was changed is not only cut off', async () => {
+    const zip = await zipOf('base', FILES);
+    expect((await read(zip.with(4, 99).subarray(0, 60))).faults).toMatchObject([{ code: 'container', message: { values: { offset: 0 } } }]);
+  });
+
+  test('whose end states fewer entries than there are gives none of them out', async () => {
+    const zip = await zipOf('base', FILES);
+    for (const at of [8, 10]) zip.writeUInt16LE(2, zip.length - 22 + at);
+    expect(await read(zip)).toMatchObject({ sources: [], faults: [{ code: 'container', path: null }] });
+  });
+
   test('with bytes before, between or behind is named as container', async () => {
     const zip = await zipOf('base', FILES);
     const second = zip.indexOf('PK\u0003\u0004', 10);
@@ -179,12 +190,27 @@ describe('a ZIP of another', () => {
     { case: 'a name twice', entry: { name: 'base/bagit.txt' }, key: 'fault-entry-twice' },
     { case: 'a name twice but for case', entry: { name: 'base/BAGIT.txt' }, key: 'fault-entry-twice' },
     { case: 'encryption', entry: { name: 'base/secret', flags: 0x801 }, key: 'fault-zip-unreadable' },
+    { case: 'encryption of compressed bytes', entry: { name: 'base/secret', text: 'x', method: 8, flags: 0x801 }, key: 'fault-entry-encrypted' },
     { case: 'another compression', entry: { name: 'base/x', method: 12 }, key: 'fault-entry-compression' },
   ])('hand with $case', async ({ entry, key }) => {
     const { faults, contents } = await read(rawZip([good, { name: 'base/data/y', text: 'y' }, entry]));
     expect(faults.map((fault) => fault.code)).toContain('container');
     expect(faults.map((fault) => fault.message.key)).toContain(key);
     expect(Object.keys(contents).filter((path) => !['bagit.txt', 'data/y'].includes(path))).toEqual([]);
+  });
+
+  test('hand in another order, all else as it should be', async () => {
+    const { faults } = await read(rawZip([{ name: 'base/data/y', text: 'y' }, good]));
+    expect(faults).toMatchObject([{ code: 'container', path: 'bagit.txt', message: { key: 'fault-zip-order', values: { before: 'data/y' } } }]);
+  });
+
+  test('hand whose entries lie over one another is not read at all', async () => {
+    const [text, count] = ['a'.repeat(5000), 3];
+    const facts = { name: Buffer.from('base/x'), size: text.length, crc32: crc32(Buffer.from(text)) };
+    const directory = Buffer.concat(Array.from({ length: count }, () => centralRecord(facts, 0)));
+    const body = Buffer.concat([localHeader(facts), Buffer.from(text)]);
+    const pack = await read(Buffer.concat([body, directory, endRecord(count, directory.length, body.length)]));
+    expect(pack).toMatchObject({ sources: [], faults: [{ code: 'container', message: { key: 'fault-zip-unreadable' } }] });
   });
 
   test('hand whose local name differs from the directory', async () => {

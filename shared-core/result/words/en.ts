@@ -1,6 +1,7 @@
 import { CARE_WORDS } from './en-care.ts';
+import { CHECK_WORDS } from './en-check.ts';
 import { REFUSAL_WORDS } from './en-refusals.ts';
 import { SHELL_WORDS } from './en-shell.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...CARE_WORDS, ...SHELL_WORDS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SHELL_WORDS };

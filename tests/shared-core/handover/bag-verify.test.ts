@@ -72,6 +72,7 @@ describe('known-bad bags', () => {
     { case: 'one manifest leaves a file out', change: { 'manifest-sha256.txt': '' }, code: 'added', path: 'data/hello.txt' },
     { case: 'no manifest', change: { 'manifest-sha512.txt': null }, code: 'missing', path: 'manifest-sha512.txt' },
     { case: 'a line that is none', change: { 'manifest-sha512.txt': `${HELLO}  data/hello.txt\nhello\n` }, code: 'not-a-pack', path: 'manifest-sha512.txt' },
+    { case: 'byte order mark in a manifest', change: { 'manifest-sha512.txt': `\ufeff${HELLO}  data/hello.txt\n` }, code: 'not-a-pack', path: 'manifest-sha512.txt' },
     { case: 'payload miscounted', change: { 'bag-info.txt': 'Payload-Oxum: 7.1\n' }, code: 'changed', path: 'bag-info.txt' },
     { case: 'payload counted twice', change: { 'bag-info.txt': 'Payload-Oxum: 6.1\nPayload-Oxum: 6.1\n' }, code: 'changed', path: 'bag-info.txt' },
     { case: 'emptied file', change: { 'data/hello.txt': '' }, code: 'truncated', path: 'data/hello.txt' },

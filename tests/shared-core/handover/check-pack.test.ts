@@ -4,8 +4,9 @@ import { checkPack } from '../../../shared-core/handover/check-pack.ts';
 import type { CheckReport } from '../../../shared-core/handover/check-report.ts';
 import { HISTORY, ROWS, SEAL, SIGNATURE, SIGNED_CONTENTS } from '../../../shared-core/handover/pack-files.ts';
 import { canonicalJson } from '../../../shared-core/journal/canonical-json.ts';
+import { hexText } from '../../../shared-core/journal/hex-text.ts';
 import type { Seal } from '../../../shared-core/journal/seal.ts';
-import type { Pack } from '../../../shared-core/handover/compose-pack.ts';
+import type { Pack, PackInput } from '../../../shared-core/handover/compose-pack.ts';
 import { bytesOf, DIGESTS, foundIn, householdKey, journal, pipPack, sealOf, TOOLS } from './pack-fixture.ts';
 import { textFile } from '../../../shared-core/handover/pack-files.ts';
 
@@ -187,7 +188,7 @@ function signedOver(change: { rows?: (rows: never) => void; seal?: (seal: never)
 }
 
 /** Alters files of a composed pack and signs again with the household's key, manifests and all. */
-function resigned(pack: Pack, change: (files: Files) => void): CheckReport {
+function resigned(pack: Pack, change: (files: Files) => void, key = householdKey()): CheckReport {
   const files = bytesOf(pack);
   change(files);
   const sha = (path: string) => foundIn(new Map([[path, files.get(path) ?? Buffer.alloc(0)]]))[0]?.sha512 ?? '';
@@ -198,7 +199,7 @@ function resigned(pack: Pack, change: (files: Files) => void): CheckReport {
   const contents = json(files, SIGNED_CONTENTS) as { files: Record<string, string> };
   for (const path of Object.keys(contents.files)) contents.files[path] = sha(path);
   files.set(SIGNED_CONTENTS, Buffer.from(canonicalJson(contents)));
-  files.set(SIGNATURE, Buffer.from(householdKey().sign(files.get(SIGNED_CONTENTS) ?? Buffer.alloc(0))));
+  files.set(SIGNATURE, Buffer.from(key.sign(files.get(SIGNED_CONTENTS) ?? Buffer.alloc(0))));
   files.set('tagmanifest-sha512.txt', manifest(['bagit.txt', 'bag-info.txt', 'manifest-sha512.txt', SIGNED_CONTENTS, SIGNATURE]));
   return check(files);
 }
@@ -253,10 +254,23 @@ describe('a journal altered and signed over by its own household', () => {
     { case: 'the date of the pack', history: (history) => Object.assign(history, { composedOn: '2026-11-24' }), named: [`wrong-date ${HISTORY}`] },
     { case: 'the digest of a paper', history: ({ papers }) => Object.assign(papers[0] ?? {}, { sha256: other }), named: ['changed data/papers/receipt.jpg'] },
   ])('records that say otherwise: $case', ({ history, named }) => {
-    expect(codes(signedOver({ history: history as (history: never) => void }))).toEqual(named);
+    expect(codes(signedOver({ history: history }))).toEqual(named);
   });
 
-  test('rows out of order, and a row twice', () => {
+  test('the list of files signed with another key than the journal, or over another head', () => {
+    const other = householdKey(1);
+    const files = bytesOf(pipPack());
+    const swapped = (key: typeof other, change: (contents: Record<string, unknown>) => void) =>
+      resigned(pipPack(), (own) => {
+        const contents = json(files, SIGNED_CONTENTS) as Record<string, unknown>;
+        change(contents);
+        own.set(SIGNED_CONTENTS, Buffer.from(canonicalJson(contents)));
+      }, key);
+    expect(codes(swapped(other, (contents) => Object.assign(contents, { publicKey: hexText(other.publicKey) })))).toEqual([`bad-signature ${SEAL}`]);
+    expect(codes(swapped(householdKey(), (contents) => Object.assign(contents, { treeSize: 5 })))).toEqual([`wrong-root ${SEAL}`]);
+  });
+
+  test('rows out of order', () => {
     const swap = resigned(pipPack(), (files) => {
       const rows = json(files, ROWS) as { entries: EditableEntry[] };
       rows.entries.reverse();
@@ -312,6 +326,18 @@ describe('a seal given before', () => {
     expect(codes(report)).toEqual([`wrong-proof ${SEAL}`]);
   });
 
+  test('finds a journal that was forked before it, though the pack proves another seal of that size', () => {
+    const fork = journal().slice(0, 3).map((entry) => ({ ...entry, row: { ...entry.row, at: '2026-01-01T00:00:00.000Z' } }));
+    expect(checkOf(pipPack({ earlier: [early] }), sealOf(fork)).faults).toMatchObject([{ code: 'wrong-root', path: SEAL, message: { key: 'fault-given-root' } }]);
+  });
+
+  test('is not taken to agree on a proof that is none', () => {
+    const change = (input: PackInput): PackInput => ({ ...input, seal: { ...input.seal, earlier: input.seal.earlier.map((one) => ({ ...one, proof: one.proof.slice(1) })) } });
+    const report = checkOf(pipPack({ earlier: [early], change }), early);
+    expect(report.faults.map((fault) => fault.message.key)).toEqual(['fault-earlier-unproven', 'fault-given-unproven']);
+    expect(report.notes).toEqual([]);
+  });
+
   test('newer than the pack says that it cannot tell', () => {
     const [last, ...rest] = journal().reverse();
     const longer = [...rest.reverse(), last as never, { ...(last as never as object), row: { ...(last as never as { row: object }).row, seq: 6 } } as never];
@@ -327,7 +353,7 @@ describe('a seal given before', () => {
 
 describe('what is no pack', () => {
   test.each([
-    { case: 'nothing', files: new Map() },
+    { case: 'nothing', files: new Map<string, Buffer>() },
     { case: 'other files', files: new Map([['readme.txt', Buffer.from('hello')], ['data/x', Buffer.from('x')]]) },
   ])('$case', ({ files }) => {
     expect(codes(check(files))).toEqual(['not-a-pack -']);
