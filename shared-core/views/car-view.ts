@@ -82,8 +82,10 @@ function recordsOf(facts: Facts, care: CarCare): CarView['records'] {
   });
 }
 
-function papersOf(facts: Facts, care: CarCare): Paper[] {
-  const wanted = new Set(care.records.flatMap((record) => record.papers));
+/** Each paper once: of the records, of what was seen, of the renewals, of the readings. */
+function papersOf(facts: Facts, { car, records }: CarCare): Paper[] {
+  const holders = [...records, ...facts.ofCar(observations, car.id), ...facts.ofCar(renewals, car.id)];
+  const wanted = new Set([...holders.flatMap((holder) => holder.papers), ...facts.ofCar(readings, car.id).flatMap((reading) => reading.paper ?? [])]);
   return [...wanted].flatMap((id) => facts.get(papers, id) ?? []);
 }
 

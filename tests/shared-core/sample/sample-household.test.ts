@@ -160,6 +160,15 @@ describe.each(TODAYS)('the sample household on $today', ({ today, registered, da
     expect(seen.find((one) => one.id === 'heron-rust')?.papers).toHaveLength(1);
   });
 
+  test('the car shows the papers of its records, of what was seen and of its renewals, each once', () => {
+    const names = car('alder').papers.map((paper) => paper.name.slice('2026-06-02 '.length));
+    expect(names.filter((name) => name === 'tyre-tread, Alder.png')).toHaveLength(1);
+    expect(names.filter((name) => name === 'brake-pad, Alder.png')).toHaveLength(2);
+    expect(names.filter((name) => name === 'certificate, Alder.pdf')).toHaveLength(2);
+    expect(names).toContain('receipt, Alder.pdf');
+    expect(car('pip').papers.filter((paper) => / certificate, /.test(paper.name))).toHaveLength(2);
+  });
+
   test('an earlier slip was set aside and then corrected: both values stand', () => {
     const readings = car('pip').readings.filter((reading) => reading.date === addDays(addMonths(sample.today, -20), 3));
     expect(readings.map((reading) => reading.standing).sort()).toEqual(['accepted', 'dismissed']);
