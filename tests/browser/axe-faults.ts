@@ -2,7 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 
 /**
- * What axe finds wrong on a page as it stands, one line a fault: rule, element, what to do. Empty when nothing is.
+ * What axe finds wrong on a page as it stands, one line a fault: rule, element, what to do. Empty when nothing is. The page must
+ * come from a context of its own: `(await browser.newContext()).newPage()`.
  *
  * @example expect(await axeFaults(page)).toEqual([])
  */
