@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { directSolver } from '../../../electron/solver/highs-instance.ts';
 import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
 import { renewals } from '../../../shared-core/care/renewal.ts';
 import { lots } from '../../../shared-core/parts/lot.ts';
@@ -11,6 +12,7 @@ import { usedOfLots } from '../../../shared-core/records/shelf-use.ts';
 import { workRecords } from '../../../shared-core/records/work-record.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import type { PaperStep } from '../../../shared-core/sample/sample-step.ts';
+import { proposeOrder } from '../../../shared-core/views/order-view.ts';
 import { standingSample, type StandingSample } from './sample-household.ts';
 
 const CARS = ['pip', 'alder', 'wren', 'ember', 'heron'];
@@ -88,4 +90,17 @@ describe('parts and shelf', () => {
     expect(shelf['spare-oil-filter']).toMatchObject({ openedOn: null, left: 1 });
     expect(Object.values(shelf).filter((lot) => lot.left < 0)).toEqual([]);
   });
+});
+
+test('buying for all cars together pays: the kit, the shared fluid, the shelf, and nothing that has expired', async () => {
+  const order = await proposeOrder(sample.household.facts, { horizonDays: 90 }, { today: sample.today }, directSolver());
+  if (!order.ok) throw new Error(order.refusal.code);
+  const { status, savedMinor, unmet, lines, allocation, perCar, totalMinor } = order.value;
+  expect({ status, unmet }).toEqual({ status: 'optimal', unmet: [] });
+  expect(perCar.cars.map((one) => one.car).sort()).toEqual(['alder', 'heron', 'pip']);
+  expect(savedMinor).toBe(perCar.totalMinor - totalMinor);
+  expect(savedMinor).toBeGreaterThan(500);
+  expect(lines.map((line) => line.offer)).toContain('copper-sk1');
+  expect(allocation.filter((one) => one.from === 'shelf').map((one) => one.part)).toContain('oil-filter-f2');
+  expect(allocation.filter((one) => one.part.endsWith('brake-fluid') && one.from === 'shelf')).toEqual([]);
 });
