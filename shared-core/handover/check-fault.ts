@@ -1,4 +1,6 @@
 import type { Message, MessageValues } from '../result/result.ts';
+import { PAYLOAD } from './bag.ts';
+import { HISTORY, JOURNAL } from './pack-files.ts';
 
 /** What can be wrong with a pack. */
 export type FaultCode =
@@ -56,7 +58,7 @@ export interface FoundFile {
 
 /** Whether checking reads a file's contents: the bag's own files, and what our programs read. */
 export function isRead(path: string): boolean {
-  return !path.startsWith('data/') || path === 'data/history.json' || path.startsWith('data/journal/');
+  return !path.startsWith(PAYLOAD) || path === HISTORY || path.startsWith(JOURNAL);
 }
 
 /** Files by their path. */
