@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { hostOperations } from '../../shared-core/contract/host-operations.ts';
+import type { hostOperations } from '../../shared-core/contract/host-operations.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import type { HostContext } from './host-context.ts';
 import { makeBackup } from './serve/make-backup.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { carSubject, put, refers, type EntryKind } from '../journal/entry-kind.ts';
 import { plainText } from '../result/plain-text.ts';
 import { workRecorded, workRecords, workRecordSchema } from './work-record.ts';

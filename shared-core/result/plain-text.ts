@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { refusedBy } from './refused-by.ts';
 
-// eslint-disable-next-line no-control-regex -- finding control characters is what this is for
+// Finding control characters is what this is for.
 const CONTROL_CHARACTERS = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/;
 const LONE_SURROGATE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
 
