@@ -5,6 +5,7 @@ import { operationNames } from '../../../shared-core/contract/contract.ts';
 import { refuse } from '../../../shared-core/result/result.ts';
 import { paperFinder } from '../../host/find-paper.ts';
 import { serveLoopback } from '../../loopback/serve-loopback.ts';
+import { untilStopped } from '../../loopback/until-stopped.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
 
 const PAGE = process.env['TRUNNION_PAGE'] ?? fileURLToPath(new URL('../../../dist/renderer/', import.meta.url));
@@ -26,14 +27,6 @@ export const serveCommand: Command = {
     return stopped(input.json);
   },
 };
-
-/** Resolves when the person or the system asks the program to stop. */
-function untilStopped(): Promise<void> {
-  return new Promise((resolve) => {
-    process.once('SIGINT', resolve);
-    process.once('SIGTERM', resolve);
-  });
-}
 
 /** With --json the one value is the address, printed when the server stood; nothing may follow it. */
 function stopped(json: boolean) {
