@@ -1,52 +1,9 @@
-import { dayNumber, type LocalDate } from '../calendar/local-date.ts';
-import type { DistancePoint } from '../fleet/continuous-distance.ts';
-import { kmAtZ } from '../fleet/odometer-forecast.ts';
-import type { Usage } from '../fleet/usage-rate.ts';
-import { metresFromKilometres, type Metres } from '../units/distance.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
+import type { Metres } from '../units/distance.ts';
 
 /** A service item done once: the date, and the car's whole distance then, estimated where nobody read it. */
 export interface Completion {
   readonly date: LocalDate;
   readonly metres: Metres | null;
   readonly estimated: boolean;
-}
-
-/** What is known of a car's distance, to place a completion that was recorded without a reading. */
-export interface KnownDistance {
-  readonly points: readonly DistancePoint[];
-  readonly usage: Usage | null;
-  readonly firstRegistered: LocalDate | null;
-}
-
-/**
- * The car's whole distance on a date, on the straight line between the readings around it; before the first reading from
- * 0 at first registration; after the last one as forecast. Null where there is nothing to draw a line from.
- *
- * @example distanceOn(known, date) //=> { metres: 53_000_000, estimated: true }
- */
-export function distanceOn(known: KnownDistance, date: LocalDate): { readonly metres: Metres; readonly estimated: boolean } | null {
-  const exact = known.points.find((point) => point.date === date);
-  if (exact !== undefined) return { metres: exact.metres, estimated: false };
-  const before = known.points.findLast((point) => point.date < date) ?? startOf(known, date);
-  const after = known.points.find((point) => point.date > date);
-  if (before !== null && after !== undefined) return { metres: between(before, after, date), estimated: true };
-  if (after !== undefined || before === null || known.usage === null) return null;
-  const days = dayNumber(date) - known.usage.lastDay;
-  return days < 0 ? null : { metres: metresFromKilometres(known.usage.lastKm + kmAtZ(known.usage, days, 0)), estimated: true };
-}
-
-interface DatedMetres {
-  readonly date: LocalDate;
-  readonly metres: Metres;
-}
-
-/** A new car starts at 0 on the day it is registered. */
-function startOf(known: KnownDistance, date: LocalDate): DatedMetres | null {
-  const start = known.firstRegistered;
-  return start === null || start > date || known.points.length === 0 ? null : { date: start, metres: metresFromKilometres(0) };
-}
-
-function between(before: DatedMetres, after: DatedMetres, date: LocalDate): Metres {
-  const share = (dayNumber(date) - dayNumber(before.date)) / (dayNumber(after.date) - dayNumber(before.date));
-  return metresFromKilometres((before.metres + share * (after.metres - before.metres)) / 1000);
 }

@@ -4,7 +4,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { carSchema, carSet, cars, type Car } from './car.ts';
-import { findCar, findHousehold } from './find-car.ts';
+import { findCar, findHousehold, sameName } from './find-car.ts';
 
 const shape = carSchema.shape;
 const addRequest = z.strictObject({
@@ -47,7 +47,8 @@ export const changeCar = change({
   decide: (facts, request, moment) => {
     const now = findCar(facts, request.id);
     if (!now.ok) return now;
-    const car = carSchema.parse({ ...now.value, ...request });
+    // A car may be found by its name: the id stays its own.
+    const car = carSchema.parse({ ...now.value, ...request, id: now.value.id });
     const sound = checkCar(facts, car, moment.today);
     return sound.ok ? ok({ entries: [newEntry(carSet, car)], reply: { car } }) : sound;
   },
@@ -58,6 +59,6 @@ function checkCar(facts: Facts, car: Car, today: string): Result<Car> {
   const { firstRegistered, keptSince } = car;
   if (firstRegistered !== null && firstRegistered > today) return refuse('date-in-future', { date: firstRegistered }, ['firstRegistered']);
   if (keptSince !== null && firstRegistered !== null && keptSince < firstRegistered) return refuse('kept-before-registered', { date: keptSince }, ['keptSince']);
-  const twin = facts.all(cars).find((other) => other.id !== car.id && other.name.toLowerCase() === car.name.toLowerCase());
+  const twin = facts.all(cars).find((other) => other.id !== car.id && sameName(other.name, car.name));
   return twin === undefined ? ok(car) : refuse('car-name-taken', { name: car.name }, ['name']);
 }

@@ -21,9 +21,9 @@ export function offsetOf(instruments: readonly Instrument[], instrument: string 
   return one === undefined ? 0 : one.distance - one.firstShown;
 }
 
-/** The instrument in the car on a date: the last one replaced on or before it; null where it is still the first. */
+/** The instrument in the car on a date: the last one replaced on or before it (there is one a day at most); null where it is still the first. */
 export function instrumentOn(instruments: readonly Instrument[], date: LocalDate): Instrument | null {
-  return instruments.filter((one) => one.date <= date).sort((a, b) => (a.date < b.date ? 1 : -1))[0] ?? null;
+  return instruments.filter((one) => one.date <= date).sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0))[0] ?? null;
 }
 
 /**
@@ -33,14 +33,18 @@ export function instrumentOn(instruments: readonly Instrument[], date: LocalDate
 export function distancePoints(readings: readonly Reading[], instruments: readonly Instrument[]): readonly DistancePoint[] {
   const rising: DistancePoint[] = [];
   for (const point of highestOfEachDate(readings, instruments)) {
-    if (point.reading.sure) dropContradicted(rising, point);
-    if ((rising.at(-1)?.metres ?? 0) <= point.metres) rising.push(point);
+    const above = firstAbove(rising, point.metres);
+    const contradicted = rising.slice(above);
+    if (contradicted.length > 0 && !(point.reading.sure && contradicted.every((earlier) => !earlier.reading.sure))) continue;
+    rising.splice(above);
+    rising.push(point);
   }
   return rising;
 }
 
-function dropContradicted(rising: DistancePoint[], vouched: DistancePoint): void {
-  for (let last = rising.at(-1); last !== undefined && last.metres > vouched.metres && !last.reading.sure; last = rising.at(-1)) rising.pop();
+/** Where the points above a distance begin. */
+function firstAbove(rising: readonly DistancePoint[], metres: Metres): number {
+  return rising.findLastIndex((earlier) => earlier.metres <= metres) + 1;
 }
 
 function highestOfEachDate(readings: readonly Reading[], instruments: readonly Instrument[]): readonly DistancePoint[] {

@@ -38,5 +38,5 @@ export type Reading = z.infer<typeof readingSchema>;
 export const readings = family('reading', 'fleet', readingSchema);
 export const readingRecorded = factEntry('reading-recorded', readings, {
   car: (reading) => reading.car,
-  refersTo: (reading) => [...refers(cars, reading.car), ...refers(instruments, reading.instrument)],
+  refersTo: (reading) => [...refers(cars, reading.car), ...refers(instruments, reading.instrument), ...(reading.paper === null ? [] : [{ family: 'paper', id: reading.paper }])],
 });

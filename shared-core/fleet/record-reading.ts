@@ -63,7 +63,7 @@ export function decideReading(facts: Facts, car: Car, request: Request, moment: 
   const id = request.id ?? moment.newId();
   if (facts.get(readings, id) !== null) return refuse('id-taken', { id }, ['id']);
   const reading = { id, car: car.id, date, typed, shown: shown.value, source: request.source, paper: request.paper, note: request.note, sure: request.sure };
-  if (request.replaced !== null) return ok(replaceInstrument(facts, car, reading, request.replaced.lastShown, moment));
+  if (request.replaced !== null) return replaceInstrument(facts, car, reading, request.replaced.lastShown, moment);
   return ok(judged(facts, car, { ...reading, instrument: instrumentOn(facts.ofCar(instruments, car.id), date)?.id ?? null }));
 }
 

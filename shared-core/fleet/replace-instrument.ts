@@ -2,19 +2,28 @@ import type { NewEntry } from '../journal/entry-kind.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { Moment } from '../journal/operation.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
 import { fromTyped, metresFromKilometres, type DistanceAsTyped, type Metres } from '../units/distance.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import type { Car } from './car.ts';
-import { carUse } from './car-usage.ts';
+import { carUse, declaredKilometres, seasonOf, type CarUse } from './car-usage.ts';
 import { instrumentOn, wholeDistance } from './continuous-distance.ts';
-import { instrumentReplaced, instruments, type Instrument } from './instrument.ts';
-import { odometerOnDate } from './odometer-forecast.ts';
+import { instrumentReplaced, type Instrument } from './instrument.ts';
+import { judgeCarReading } from './judge-car-reading.ts';
+import { distanceOn } from './known-distance.ts';
 import { readingRecorded, type Reading } from './reading.ts';
 import type { RecordReadingReply } from './recorded-reading.ts';
 
+/** The entries for a new instrument with its first reading, and the reply. */
+export interface InstrumentReplacement {
+  readonly entries: readonly NewEntry[];
+  readonly reply: RecordReadingReply;
+}
+
 /**
  * States that a reading is the first of a new instrument. The car's whole distance then is what the old one last showed;
- * where nobody read it, what the forecast says, marked estimated.
+ * where nobody read it, what the readings around that day or the forecast say, marked estimated. Refused: a second new
+ * instrument on one day, and a last value that does not fit the readings, unless the keeper is sure.
  */
 export function replaceInstrument(
   facts: Facts,
@@ -22,30 +31,39 @@ export function replaceInstrument(
   first: Omit<Reading, 'standing' | 'doubt' | 'instrument'>,
   lastShown: DistanceAsTyped | null,
   moment: Moment,
-): { entries: readonly NewEntry[]; reply: RecordReadingReply } {
+): Result<InstrumentReplacement> {
+  const use = carUse(facts, car);
+  if (use.instruments.some((one) => one.date === first.date)) return refuse('instrument-replaced-that-day', { date: first.date }, ['replaced']);
+  const distance = lastShown === null ? ok(estimatedOn(use, car, first.date)) : distanceShown(facts, car, use, first, lastShown);
+  if (!distance.ok) return distance;
   const instrument: Instrument = {
     id: moment.newId(),
     car: car.id,
     date: first.date,
     firstShown: first.shown,
-    distance: distanceAt(facts, car, first.date, lastShown),
+    distance: distance.value,
     estimated: lastShown === null,
     unit: first.typed.unit,
     note: '',
   };
   const reading: Reading = { ...first, instrument: instrument.id, standing: 'accepted', doubt: null };
-  return {
+  return ok({
     entries: [newEntry(instrumentReplaced, instrument), newEntry(readingRecorded, reading)],
     reply: { reading, state: 'accepted', code: null, repairs: [] },
-  };
+  });
 }
 
-function distanceAt(facts: Facts, car: Car, date: LocalDate, lastShown: DistanceAsTyped | null): Metres {
-  const use = carUse(facts, car);
-  const shown = lastShown === null ? null : fromTyped(lastShown);
-  if (shown?.ok === true) {
-    const old = instrumentOn(facts.ofCar(instruments, car.id), date)?.id ?? null;
-    return wholeDistance({ shown: shown.value, instrument: old }, use.instruments);
-  }
-  return metresFromKilometres(use.usage === null ? 0 : odometerOnDate(use.usage, date).likely);
+/** The whole distance by what the old instrument last showed, judged like a reading of it. */
+function distanceShown(facts: Facts, car: Car, use: CarUse, first: Pick<Reading, 'date' | 'sure'>, lastShown: DistanceAsTyped): Result<Metres> {
+  const shown = fromTyped(lastShown);
+  if (!shown.ok) return shown;
+  const last = { date: first.date, typed: lastShown, shown: shown.value, instrument: instrumentOn(use.instruments, first.date)?.id ?? null };
+  const { doubt } = judgeCarReading(use, seasonOf(facts, car), last, declaredKilometres(car.declaredAYear));
+  if (doubt !== null && !first.sure) return refuse('last-shown-doubtful', { value: lastShown.value, unit: lastShown.unit, date: first.date }, ['replaced', 'lastShown']);
+  return ok(wholeDistance(last, use.instruments));
+}
+
+/** Where nothing is known, the car's distance is counted from its new instrument on. */
+function estimatedOn(use: CarUse, car: Car, date: LocalDate): Metres {
+  return distanceOn({ ...use, firstRegistered: car.firstRegistered }, date)?.metres ?? metresFromKilometres(0);
 }

@@ -1,11 +1,14 @@
 import { z } from 'zod';
 import { newEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
 import { cars } from './car.ts';
-import { readingRecorded, readings, readingSchema } from './reading.ts';
+import { instrumentOn } from './continuous-distance.ts';
+import { instruments } from './instrument.ts';
+import { readingRecorded, readings, readingSchema, type Reading } from './reading.ts';
 import { decideReading } from './record-reading.ts';
 import { replaceInstrument } from './replace-instrument.ts';
 
@@ -16,6 +19,12 @@ const settleRequest = z.strictObject({
   /** The right value in the unit typed; with `corrected` only. */
   value: z.number().optional(),
 });
+
+/** A reading that is right after all was read from the instrument that is now known to have been in the car on its day. */
+function right(facts: Facts, found: Reading): Reading {
+  const instrument = instrumentOn(facts.ofCar(instruments, found.car), found.date)?.id ?? null;
+  return { ...found, instrument, standing: 'accepted', sure: true };
+}
 
 /** Answers the question about a doubtful reading; what was typed first stays in the journal. */
 export const settleReading = change({
@@ -29,7 +38,8 @@ export const settleReading = change({
     if (request.verdict === 'replaced') {
       const { standing: _standing, doubt: _doubt, instrument: _instrument, ...first } = found;
       const replaced = replaceInstrument(facts, car, first, null, moment);
-      return ok({ entries: replaced.entries, reply: { reading: replaced.reply.reading } });
+      if (!replaced.ok) return replaced;
+      return ok({ entries: replaced.value.entries, reply: { reading: replaced.value.reply.reading } });
     }
     if (request.verdict === 'corrected') {
       if (request.value === undefined) return refuse('value-missing', {}, ['value']);
@@ -38,7 +48,7 @@ export const settleReading = change({
       if (!better.ok) return better;
       return ok({ entries: [newEntry(readingRecorded, { ...found, standing: 'dismissed' }), ...better.value.entries], reply: { reading: better.value.reply.reading } });
     }
-    const settled = request.verdict === 'right' ? ({ ...found, standing: 'accepted', sure: true } as const) : ({ ...found, standing: 'dismissed' } as const);
+    const settled = request.verdict === 'right' ? right(facts, found) : ({ ...found, standing: 'dismissed' } as const);
     return ok({ entries: [newEntry(readingRecorded, settled)], reply: { reading: settled } });
   },
 });

@@ -1,6 +1,6 @@
-import type { Completion, KnownDistance } from '../care/completion.ts';
-import { distanceOn } from '../care/completion.ts';
+import type { Completion } from '../care/completion.ts';
 import type { ServiceItem } from '../care/service-item.ts';
+import { distanceOn, type KnownDistance } from '../fleet/known-distance.ts';
 import type { Metres } from '../units/distance.ts';
 import type { RecordLine, WorkRecord } from './work-record.ts';
 

@@ -1,10 +1,11 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { dueWindow, UNKNOWN_WINDOW, type DueWindow } from '../care/due-window.ts';
-import type { Completion, KnownDistance } from '../care/completion.ts';
+import type { Completion } from '../care/completion.ts';
 import { limitTarget, type LimitTarget } from '../care/limit-target.ts';
 import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import { carUse, type CarUse } from '../fleet/car-usage.ts';
+import type { KnownDistance } from '../fleet/known-distance.ts';
 import { dueDates } from '../fleet/odometer-forecast.ts';
 import type { Facts } from '../journal/facts.ts';
 import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';

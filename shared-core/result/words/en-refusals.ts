@@ -46,6 +46,8 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'log-line-date': 'Line {line}: "{value}" is not a date. Write it as YYYY-MM-DD, from 1900 to 2199.',
   'log-line-km': 'Line {line}: "{value}" is not an odometer value. Write km as plain digits, from 0 to 10 000 000.',
   'log-falls': '{file}, line {line}: the odometer falls. Correct the line or take it out; a log that falls cannot be tested against.',
+  'instrument-replaced-that-day': 'The instrument is already said to have been replaced on {date}. Undo that first, or give another day.',
+  'last-shown-doubtful': 'That the old instrument last showed {value} {unit} on {date} does not fit the readings. Check it, or say that you are sure.',
   'value-missing': 'Give the right value.',
 
   'unknown-item': 'There is no service item {item} on that car.',
@@ -64,6 +66,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'unknown-lot': 'There is no lot {lot} on the shelf.',
   'lot-used-up': 'The lot {lot} does not hold that much any more.',
 
+  'refers-to-nothing': 'There is no {family} {id} here. Enter it first.',
   'unknown-record': 'There is no work record {record}.',
   'line-without-name': 'Each line needs an item of the car or a name of its own.',
   'unknown-paper': 'There is no paper {paper}. Keep it first.',
