@@ -16,9 +16,9 @@ import { rowSchema } from '../../shared-core/journal/row.ts';
 import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
 import { papers } from '../../shared-core/records/paper.ts';
 import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
-import { workRecords } from '../../shared-core/records/work-record.ts';
 import { must } from '../../shared-core/result/assert.ts';
 import { refuse, type Result } from '../../shared-core/result/result.ts';
+import { papersOfCar } from '../../shared-core/views/papers-of-car.ts';
 import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
 import { drawDocument } from '../pack/draw-document.ts';
 import { diskFile } from '../pack/measure-bytes.ts';
@@ -99,11 +99,10 @@ function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string,
   return Map.groupBy(amended, (one) => one.id);
 }
 
-/** The papers of a car's records as files of the pack, numbered in the order of the records; null where one is not whole. */
+/** The papers of a car as files of the pack, numbered in order of date; null where one is not whole. */
 async function paperFiles(household: HouseholdFolder, car: Car): Promise<readonly { readonly name: string; readonly file: PackFile | null }[]> {
   const { facts, folder } = household;
-  const records = [...facts.ofCar(workRecords, car.id)].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.id < b.id ? -1 : 1));
-  const ids = [...new Set(records.flatMap((record) => record.papers))];
+  const ids = papersOfCar(facts, car.id);
   return Promise.all(ids.map(async (id, at) => {
     const paper = must(facts.get(papers, id), 'paper of a record');
     const path = `data/papers/${String(at + 1).padStart(4, '0')}-${safeFileName(paper.name, 80, 'paper')}`;

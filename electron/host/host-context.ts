@@ -1,6 +1,8 @@
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
+import type { Host } from '../../shared-core/contract/host.ts';
 import type { Push } from '../../shared-core/contract/push.ts';
 import type { Moment } from '../../shared-core/journal/operation.ts';
+import type { Result } from '../../shared-core/result/result.ts';
 import type { RowMaking } from '../store/journal-table.ts';
 import type { HouseholdFolder } from './household-folder.ts';
 
@@ -20,8 +22,10 @@ export interface HostContext {
   /** The household's own folder, whether or not the sample is open. */
   readonly home: string;
   isSample(): boolean;
-  /** Closes the open household and opens another folder. */
-  swap(folder: string): void;
+  /** Closes the open household and opens another folder; where that cannot be opened, the present one stays open. */
+  swap(folder: string): Result<null>;
+  /** Another host, over a folder of its own. */
+  compose(folder: string, world: World): Result<Host & { readonly context: HostContext }>;
   push(push: Push): void;
 }
 

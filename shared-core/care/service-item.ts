@@ -7,6 +7,7 @@ import { family } from '../journal/family.ts';
 import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { priceSchema } from '../units/money.ts';
+import { quantitySchema } from '../units/quantity.ts';
 import { intervalSchema } from './limit.ts';
 
 /** From what the next date is counted. */
@@ -24,7 +25,7 @@ export type Anchor = z.infer<typeof anchorSchema>;
 export const historySchema = z.enum(['never-done', 'unknown', 'from-purchase']);
 
 /** How much of something the work takes, and what it must meet. */
-export const itemNeedSchema = z.strictObject({ specification: idSchema, quantity: z.number().positive().max(10_000) });
+export const itemNeedSchema = z.strictObject({ specification: idSchema, quantity: quantitySchema });
 
 /** One thing that is cared for on one car. */
 export const serviceItemSchema = z.strictObject({
@@ -56,5 +57,6 @@ export type ServiceItem = z.infer<typeof serviceItemSchema>;
 export const serviceItems = family('service-item', 'care', serviceItemSchema);
 export const serviceItemSet = factEntry('service-item-set', serviceItems, {
   car: (item) => item.car,
-  refersTo: (item) => refers(cars, item.car),
+  // Specifications belong to a later stage, so they are named by their family.
+  refersTo: (item) => [...refers(cars, item.car), ...item.needs.map((need) => ({ family: 'specification', id: need.specification }))],
 });

@@ -26,6 +26,7 @@ export function historyDocument(input: HistoryInput): DocumentValue {
       ...itemBlocks(input),
       ...readingBlocks(input),
       ...historyRecordBlocks(input),
+      ...paperBlocks(input),
       ...checkBlocks(input),
     ],
   };
@@ -86,6 +87,12 @@ function readingBlocks({ readings, instruments, car }: HistoryInput): Block[] {
     ...(points.length < 2 ? [] : [{ kind: 'chart', caption: 'Accepted readings against time, replaced instruments added up', unit: car.unit, points } as const]),
     table('Every reading and where it comes from', [['Date', 2], ['Shown', 2, 'right'], ['Source', 2], ['Remark', 2]], rows),
   ];
+}
+
+function paperBlocks({ papers }: HistoryInput): Block[] {
+  if (papers.length === 0) return [];
+  const rows = papers.map((one) => [one.name, one.path ?? 'withheld', one.sha256]);
+  return [heading(2, 'Papers'), table('Every paper of the car, where it stands in the pack, and its SHA-256', [['Paper', 4], ['In the pack', 5], ['SHA-256', 6]], rows)];
 }
 
 function checkBlocks({ treeSize, root, keyFingerprint }: HistoryInput): Block[] {

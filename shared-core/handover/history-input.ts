@@ -55,6 +55,8 @@ export interface HistoryInput {
   readonly obligations: readonly { readonly name: string; readonly lastValidDay: LocalDate; readonly late: boolean }[];
   readonly records: readonly HistoryWork[];
   readonly observations: readonly Observation[];
+  /** The car's papers; one that is not in the pack has no path. */
+  readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string }[];
   readonly treeSize: number;
   readonly root: string;
   readonly keyFingerprint: string;

@@ -7,7 +7,7 @@ import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { priceSchema } from '../units/money.ts';
 import { parts } from './part.ts';
-import { quantitySchema } from './quantity.ts';
+import { quantitySchema } from '../units/quantity.ts';
 
 /** A batch of a part on the shelf as it came; what was used of it is told by the records that used it. */
 export const lotSchema = z.strictObject({

@@ -7,7 +7,7 @@ import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { priceSchema } from '../units/money.ts';
 import { parts } from './part.ts';
-import { quantitySchema } from './quantity.ts';
+import { quantitySchema } from '../units/quantity.ts';
 import { suppliers } from './supplier.ts';
 
 /** A pack of a part at a price, as seen on a date. */

@@ -4,7 +4,7 @@ import { factEntry } from '../journal/fact-entry.ts';
 import { family } from '../journal/family.ts';
 import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
-import { quantitySchema } from './quantity.ts';
+import { quantitySchema } from '../units/quantity.ts';
 import { specifications } from './specification.ts';
 
 /** Something that can be bought: a filter, an oil, a kit of several parts. */

@@ -3,7 +3,7 @@ import { factEntry } from '../journal/fact-entry.ts';
 import { family } from '../journal/family.ts';
 import { idSchema } from '../result/id.ts';
 import { longText, plainText } from '../result/plain-text.ts';
-import { quantitySchema } from './quantity.ts';
+import { quantitySchema } from '../units/quantity.ts';
 
 /** What a part or fluid must meet: an approval, a grade, a size. Kept apart from the parts that meet it. */
 export const specificationSchema = z.strictObject({

@@ -7,7 +7,7 @@ import { refers } from '../journal/entry-kind.ts';
 import { factEntry } from '../journal/fact-entry.ts';
 import { family } from '../journal/family.ts';
 import { lots } from '../parts/lot.ts';
-import { quantitySchema } from '../parts/quantity.ts';
+import { quantitySchema } from '../units/quantity.ts';
 import { idSchema, sha256Schema } from '../result/id.ts';
 import { longText, plainText } from '../result/plain-text.ts';
 import { minorSchema } from '../units/money.ts';

@@ -12,12 +12,13 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { costByYear, totalOf } from '../ledger/cost-by-year.ts';
 import { observations, observationSchema } from '../records/observation.ts';
-import { papers, paperSchema, type Paper } from '../records/paper.ts';
+import { papers, paperSchema } from '../records/paper.ts';
 import { workRecords, workRecordSchema } from '../records/work-record.ts';
 import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { ok } from '../result/result.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
+import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
 
 export const carViewSchema = z.object({
@@ -68,7 +69,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     usage: use.usage === null ? null : { kmAYear: Math.round(use.usage.ratePerSeasonDay * DAYS_A_YEAR), prior: use.usage.prior },
     records: recordsOf(facts, care),
     observations: latestFirst(facts.ofCar(observations, car.id)),
-    papers: papersOf(facts, care),
+    papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
     costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
 }
@@ -80,13 +81,6 @@ function recordsOf(facts: Facts, care: CarCare): CarView['records'] {
     const enteredAt = stamp?.firstAt ?? '';
     return { record, enteredAt, written: writtenWhen(record, enteredAt), amended: stamp !== undefined && stamp.seq !== stamp.firstSeq, totalMinor: totalOf(record) };
   });
-}
-
-/** Each paper once: of the records, of what was seen, of the renewals, of the readings. */
-function papersOf(facts: Facts, { car, records }: CarCare): Paper[] {
-  const holders = [...records, ...facts.ofCar(observations, car.id), ...facts.ofCar(renewals, car.id)];
-  const wanted = new Set([...holders.flatMap((holder) => holder.papers), ...facts.ofCar(readings, car.id).flatMap((reading) => reading.paper ?? [])]);
-  return [...wanted].flatMap((id) => facts.get(papers, id) ?? []);
 }
 
 function latestFirst<One extends { readonly date: LocalDate; readonly id: string }>(list: readonly One[]): One[] {

@@ -10,7 +10,7 @@ import { shownOnInstrument } from './odometer-shown.ts';
 /** Why an item stands where it stands: which limb governs, and from what it is counted. */
 export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: LimitTarget | null, window: DueWindow): Message {
   if (window.state === 'unknown') return { key: target === null ? 'reason-unknown' : 'reason-no-reading', values: {} };
-  if (window.limb === null) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
+  if (window.limb === null || (window.limb === 'distance' && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
   switch (window.limb) {
     case 'printed-date':
       return { key: 'reason-printed-date', values: { date: must(item.printedDate, 'printed date') } };

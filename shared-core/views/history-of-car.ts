@@ -19,6 +19,7 @@ import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { obligationView, windowView } from './due-view.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
+import { papersOfCar } from './papers-of-car.ts';
 import { sayGap, sayInterval } from './say-interval.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
 
@@ -57,6 +58,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
     records: worksOf(facts, care, choice),
     observations: facts.ofCar(observations, car.id),
+    papers: papersOfCar(facts, car.id).map((id) => ({ name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id })),
     treeSize: choice.treeSize,
     root: choice.root,
     keyFingerprint: choice.keyFingerprint,

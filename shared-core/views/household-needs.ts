@@ -24,7 +24,9 @@ export function householdNeeds(facts: Facts, today: LocalDate, horizonDays: numb
   return facts.all(cars).flatMap((car) => careOf(facts, car, today, leads).items.filter((one) => isDue(one, until)).flatMap((one) => needsOf(facts, one, soonest)));
 }
 
-function isDue({ window }: ItemCare, until: LocalDate): boolean {
+/** A garage brings its own parts for what is left to it. */
+function isDue({ item, window }: ItemCare, until: LocalDate): boolean {
+  if (item.place === 'garage') return false;
   return window.state === 'late' || (window.likely !== null && window.likely <= until);
 }
 

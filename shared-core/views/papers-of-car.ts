@@ -1,0 +1,20 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import { renewals } from '../care/renewal.ts';
+import { readings } from '../fleet/reading.ts';
+import type { Facts } from '../journal/facts.ts';
+import { observations } from '../records/observation.ts';
+import { workRecords } from '../records/work-record.ts';
+
+/**
+ * The ids of a car's papers, each once, in order of the date they belong to: of its work records, of what was seen, of the
+ * renewals and of the readings.
+ */
+export function papersOfCar(facts: Facts, car: string): readonly string[] {
+  const held: { readonly date: LocalDate; readonly papers: readonly string[] }[] = [
+    ...facts.ofCar(workRecords, car),
+    ...facts.ofCar(observations, car),
+    ...facts.ofCar(renewals, car).map((renewal) => ({ date: renewal.on, papers: renewal.papers })),
+    ...facts.ofCar(readings, car).map((reading) => ({ date: reading.date, papers: reading.paper === null ? [] : [reading.paper] })),
+  ];
+  return [...new Set(held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers))];
+}
