@@ -15,7 +15,7 @@ const OUTCOME: Readonly<Record<string, string>> = { done: 'done', good: 'good', 
 /** The records, latest first, each with when it was written down, what it holds of a full entry, and its papers. */
 export function historyRecordBlocks(input: HistoryInput): Block[] {
   const intro = input.records.length === 0 ? [paragraph('No work is recorded.')] : [];
-  return [{ kind: 'new-page' }, heading(2, 'Work records'), ...intro, ...input.records.flatMap((one) => recordBlocks(one, input.currency))];
+  return [heading(2, 'Work records'), ...intro, ...input.records.flatMap((one) => recordBlocks(one, input.currency))];
 }
 
 function recordBlocks(one: HistoryWork, currency: string): Block[] {

@@ -1,0 +1,151 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { describe, expect, test } from 'vitest';
+import type { Withheld } from '../../shared-core/handover/withheld-fields.ts';
+import { checkPackAt } from '../../electron/pack/check-pack.ts';
+import { isPresent } from './tool-present.ts';
+import { day, openTestHost, temporaryFolder, type TestHost } from '../host/open-test-host.ts';
+
+/** A household whose words are all findable: each secret stands nowhere else. */
+async function household(): Promise<TestHost> {
+  const host = openTestHost();
+  await host.must('household.start', { name: 'Test household' });
+  await host.must('car.add', { id: 'pip', name: 'Pip Ördög', firstRegistered: day('2022-11-25'), keptSince: day('2022-11-25'), vin: '1M8GDM9AXKP042788', registration: 'REG 5' });
+  await host.must('car.add', { id: 'other', name: 'Otherwise' });
+  await host.must('item.add', { id: 'fluid', car: 'pip', name: 'Brake fluid', interval: { first: { months: 36, distance: null }, repeat: { months: 24, distance: null } }, history: 'never-done' });
+  await host.must('item.add', { id: 'coolant', car: 'pip', name: 'Coolant', interval: { repeat: { months: 60, distance: null } } });
+  const { paper } = await host.must('paper.keep', { name: '../../receipt =1.pdf', base64: Buffer.from('%PDF-1.4\nnothing\n%%EOF\n').toString('base64') });
+  await host.must('record.add', {
+    id: 'service', car: 'pip', date: day('2026-11-20'), place: 'garage', placeName: 'SECRETPLACE', doneBy: 'SECRETPERSON', reference: 'SECRETREF', note: 'SECRETNOTE',
+    reading: { value: 40_000, unit: 'km' }, lines: [{ name: '=Oil and filter', note: '-5 mm' }],
+    costs: [{ kind: 'parts', text: 'SECRETCOST', amountMinor: 98_765 }], papers: [paper.id],
+  });
+  await host.must('record.amend', { id: 'service', title: 'Oil, filter and washer', why: 'the washer was forgotten' });
+  await host.must('observation.note', { car: 'pip', text: 'A damp patch at the rear', recheckOn: day('2027-01-01') });
+  return host;
+}
+
+describe('the history pack', () => {
+  let host: TestHost;
+  let out: string;
+  async function write(withhold: readonly Withheld[] = []) {
+    host = await household();
+    out = temporaryFolder();
+    return host.must('pack.write', { car: 'pip', out, withhold: [...withhold] });
+  }
+
+  test('is sound, and says so to a stranger who has only the file', async () => {
+    const { path } = await write();
+    const report = await checkPackAt(path);
+    expect(report).toMatchObject({ ok: true, value: { faults: [], withheld: [] } });
+  });
+
+  test('holds the rows of this car and of no other', async () => {
+    const { path } = await write();
+    const rows = readEntry(path, 'data/journal/rows.json');
+    expect(rows).not.toContain('Otherwise');
+    expect([...new Set((JSON.parse(rows) as { entries: { row: { subject: string } }[] }).entries.map((entry) => entry.row.subject))]).toEqual(['car/pip']);
+  });
+
+  test('is the same bytes when it is made again on the same day', async () => {
+    const { path } = await write();
+    const again = join(out, 'again');
+    mkdirSync(again);
+    const second = await host.must('pack.write', { car: 'pip', out: again });
+    expect(readFileSync(second.path).equals(readFileSync(path))).toBe(true);
+  });
+
+  test('keeps back what is withheld, in every file of it, and stays sound', async () => {
+    const { path } = await write(['doneBy', 'placeName', 'reference', 'note', 'costs', 'vin', 'registration']);
+    expect(await checkPackAt(path)).toMatchObject({ ok: true, value: { faults: [] } });
+    const folder = unpack(path);
+    const text = allFiles(folder).map((file) => readFileSync(file).toString('latin1')).join('\n') + (await pdfText(join(folder, 'data/history.pdf')));
+    for (const secret of ['SECRETPLACE', 'SECRETPERSON', 'SECRETREF', 'SECRETNOTE', 'SECRETCOST', '98765', '987.65', '1M8GDM9AXKP042788', 'REG 5']) expect(text).not.toContain(secret);
+  });
+
+  test('tells in the PDF what was done, when it was written, what is late, what is missing', async () => {
+    const { path } = await write();
+    const text = await pdfText(join(unpack(path), 'data/history.pdf'));
+    for (const words of ['Service history of Pip Ördög', 'Oil, filter and washer', 'within a week (25 Nov 2026)', 'the washer was forgotten', 'SECRETPERSON', '987.65', 'Brake fluid: 12 months late', 'history unknown', 'A damp patch at the rear', 'never recorded since new']) {
+      expect(text).toContain(words);
+    }
+  });
+
+  test('makes cells harmless that a spreadsheet would take for a formula', async () => {
+    const { path } = await write();
+    const csv = readFileSync(join(unpack(path), 'data/tables/records.csv'), 'utf8');
+    expect(csv).toContain(`"'=Oil and filter"`);
+    expect(csv).toContain(`"'-5 mm"`);
+  });
+
+  test('gives a paper a name that no system can be hurt by', async () => {
+    const { path } = await write();
+    expect(readdirSync(join(unpack(path), 'data/papers'))).toEqual(['0001-receipt-1.pdf']);
+  });
+
+  test('forbids withdrawing what it sealed', async () => {
+    await write();
+    expect(await host.call('entry.withdraw', { entries: [5] })).toMatchObject({ ok: false, refusal: { code: 'entry-sealed' } });
+  });
+
+  test('is refused where a paper is no longer what was kept, and nothing is written', async () => {
+    host = await household();
+    out = temporaryFolder();
+    const [paper] = (await host.must('car.show', { car: 'pip' })).papers;
+    writeFileSync(join(host.folder, 'papers', paper!.id.slice(0, 2), paper!.id), 'altered');
+    expect(await host.call('pack.write', { car: 'pip', out })).toMatchObject({ ok: false, refusal: { code: 'paper-not-whole' } });
+    expect(readdirSync(out)).toEqual([]);
+  });
+
+  // Source: qpdf's own check of syntax, streams and cross-references; it does not judge tags.
+  test.skipIf(!isPresent('qpdf', '--version'))('has a PDF that qpdf finds no fault in (needs qpdf)', async () => {
+    const { path } = await write();
+    expect(() => execFileSync('qpdf', ['--check', join(unpack(path), 'data/history.pdf')])).not.toThrow();
+  });
+
+  test.skipIf(!isPresent('pdfinfo', '-v'))('has a tagged PDF with its title, and every font in it (needs poppler)', async () => {
+    const { path } = await write();
+    const pdf = join(unpack(path), 'data/history.pdf');
+    expect(execFileSync('pdfinfo', [pdf], { encoding: 'utf8' })).toMatch(/Tagged:\s+yes/);
+    expect(execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' })).toContain('Service history of Pip Ördög');
+    const fonts = execFileSync('pdffonts', [pdf], { encoding: 'utf8' }).trim().split('\n').slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    for (const font of fonts) expect(font).toMatch(/\syes yes yes\s/);
+  });
+});
+
+function unpack(zip: string): string {
+  const folder = temporaryFolder();
+  execFileSync(process.execPath, ['-e', UNPACK, zip, folder]);
+  return join(folder, readdirSync(folder)[0] ?? '');
+}
+
+/** A second reader of ZIPs: stored entries by their central directory, nothing else. */
+const UNPACK = `
+const fs = require('node:fs'), path = require('node:path');
+const [, zip, out] = process.argv, b = fs.readFileSync(zip);
+let at = b.readUInt32LE(b.length - 6);
+for (let n = b.readUInt16LE(b.length - 12); n > 0; n--) {
+  const [size, nameLength, extra, comment, local] = [b.readUInt32LE(at + 24), b.readUInt16LE(at + 28), b.readUInt16LE(at + 30), b.readUInt16LE(at + 32), b.readUInt32LE(at + 42)];
+  const file = path.join(out, b.toString('utf8', at + 46, at + 46 + nameLength));
+  const from = local + 30 + b.readUInt16LE(local + 26) + b.readUInt16LE(local + 28);
+  fs.mkdirSync(path.dirname(file), { recursive: true });
+  fs.writeFileSync(file, b.subarray(from, from + size));
+  at += 46 + nameLength + extra + comment;
+}`;
+
+function readEntry(zip: string, name: string): string {
+  return readFileSync(join(unpack(zip), name), 'utf8');
+}
+
+function allFiles(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+}
+
+async function pdfText(file: string): Promise<string> {
+  const pdf = await getDocument({ data: new Uint8Array(readFileSync(file)), useSystemFonts: false }).promise;
+  const pages = await Promise.all(Array.from({ length: pdf.numPages }, async (_, at) => (await (await pdf.getPage(at + 1)).getTextContent()).items));
+  return pages.flat().map((item) => ('str' in item ? item.str : '')).join(' ').replace(/\s+/g, ' ');
+}
