@@ -1,10 +1,52 @@
-import { Title } from '@mantine/core';
+import { Link, Route, Switch } from 'wouter';
+import { CarScreen } from '../car/car-screen.tsx';
+import { SettingsScreen } from '../settings/settings-screen.tsx';
+import { Asked } from '../ui/asked.tsx';
+import { HouseholdProvider } from '../ui/household.tsx';
+import { ScreenTitle } from '../ui/screen-title.tsx';
+import { useAsk } from '../ui/use-ask.ts';
+import { tell } from '../ui/words/tell.ts';
+import { YardScreen } from '../yard/yard-screen.tsx';
+import { FirstStart } from './first-start.tsx';
+import { Frame } from './frame.tsx';
 
-/** The frame around every screen. */
+/** The whole page: a first start, or the frame with one screen in it. */
 export function App() {
+  const state = useAsk('household.state', {});
   return (
-    <main>
-      <Title order={1}>Trunnion</Title>
-    </main>
+    <Asked answer={state}>
+      {({ household, folder, sample }) =>
+        household === null ? (
+          <FirstStart folder={folder} />
+        ) : (
+          <HouseholdProvider household={household}>
+            <Frame sample={sample}>
+              <Screens folder={folder} sample={sample} />
+            </Frame>
+          </HouseholdProvider>
+        )
+      }
+    </Asked>
+  );
+}
+
+interface ScreensProps {
+  readonly folder: string;
+  readonly sample: boolean;
+}
+
+function Screens({ folder, sample }: ScreensProps) {
+  return (
+    <Switch>
+      <Route path="/"><YardScreen /></Route>
+      <Route path="/car"><CarScreen car={null} place={null} /></Route>
+      <Route path="/car/:car">{({ car }) => <CarScreen car={car} place={null} />}</Route>
+      <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} place={`${kind}-${id}`} />}</Route>
+      <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
+      <Route>
+        <ScreenTitle>{tell('screen.lost')}</ScreenTitle>
+        <p>{tell('screen.lost-what')} <Link href="/">{tell('screen.to-yard')}</Link></p>
+      </Route>
+    </Switch>
   );
 }

@@ -1,4 +1,6 @@
-import { QueryClient } from '@tanstack/react-query';
+import { QueryClient, type QueryKey } from '@tanstack/react-query';
+import type { Result } from '../../shared-core/result/result.ts';
+import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { PagePush } from '../bridge/pushes.ts';
 
 /**
@@ -14,5 +16,18 @@ export const queries = new QueryClient({
 
 /** Asks again for what is on screen once something has changed, or may have while the host could not be heard. */
 export function dropWhatChanged(push: PagePush): void {
-  if (push.kind === 'changed' || push.kind === 'heard-again') void queries.invalidateQueries();
+  if (push.kind === 'heard-again') void queries.invalidateQueries();
+  if (push.kind === 'changed') void queries.invalidateQueries({ predicate: ({ queryKey, state }) => mayHaveChanged(queryKey, state.data, push.cars) });
+}
+
+/**
+ * Whether an answer may no longer hold. An answer about one car stands while only other cars changed; a change that names
+ * no car is one of the household, and nothing stands.
+ *
+ * @example mayHaveChanged(['car.show', { car: 'pip' }], { ok: true, value: { car: { id: 'pip' } } }, ['alder']) //=> false
+ */
+export function mayHaveChanged([name]: QueryKey, answer: unknown, cars: readonly string[]): boolean {
+  if (cars.length === 0 || name !== 'car.show') return true;
+  const shown = answer as Result<CarView> | undefined;
+  return shown?.ok !== true || cars.includes(shown.value.car.id);
 }

@@ -1,0 +1,94 @@
+import { Button, NativeSelect, TextInput } from '@mantine/core';
+import { useState } from 'react';
+import { change } from '../ui/change.ts';
+import { bindText } from '../ui/form/bind.ts';
+import { EntryForm } from '../ui/form/entry-form.tsx';
+import { FieldRow } from '../ui/form/fields.tsx';
+import { sayFault } from '../ui/form/say-fault.ts';
+import { useEntry } from '../ui/form/use-entry.ts';
+import { hemisphereChoices, unitChoices } from '../ui/household-choices.ts';
+import { tell } from '../ui/words/tell.ts';
+import styles from './first-start.module.css';
+import { queries } from './queries.ts';
+
+/** What one meets in a folder without a household: an invented one to look at, or an empty one of one's own. */
+export function FirstStart({ folder }: { readonly folder: string }) {
+  return (
+    <main className={styles.start}>
+      <h1>{tell('start.title')}</h1>
+      <p className={styles.lead}>{tell('start.lead')}</p>
+      <div className={styles.ways}>
+        <SampleWay />
+        <OwnWay />
+      </div>
+      <p className={styles.kept}>{tell('start.kept', { folder })}</p>
+    </main>
+  );
+}
+
+function SampleWay() {
+  const [fault, setFault] = useState<string | null>(null);
+  const [opening, setOpening] = useState(false);
+  const open = async () => {
+    setOpening(true);
+    const result = await change('sample.open', {});
+    setOpening(false);
+    if (!result.ok) return setFault(sayFault(result.refusal));
+    await queries.invalidateQueries();
+  };
+  return (
+    <section className={styles.way} aria-labelledby="way-sample">
+      <h2 id="way-sample">{tell('start.sample')}</h2>
+      <p>{tell('start.sample-what')}</p>
+      <Button onClick={() => void open()} aria-disabled={opening}>{opening ? tell('asking') : tell('start.sample-open')}</Button>
+      <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault}</p>
+    </section>
+  );
+}
+
+const START = { name: '', currency: 'GBP', unit: 'mi', hemisphere: 'north' };
+type Start = typeof START;
+
+/** What one's own browser is set to is a fair guess; each of it can be changed before it is sent. */
+function guessed(): Start {
+  const [, region = ''] = navigator.language.split('-');
+  const miles = region === 'GB' || region === 'US';
+  const south = ['AU', 'NZ', 'ZA', 'AR', 'CL', 'UY'].includes(region);
+  const currency = region === 'US' ? 'USD' : region === 'AU' ? 'AUD' : region === 'NZ' ? 'NZD' : region === 'GB' || region === '' ? 'GBP' : 'EUR';
+  return { ...START, currency, unit: miles ? 'mi' : 'km', hemisphere: south ? 'south' : 'north' };
+}
+
+function OwnWay() {
+  const entry = useEntry({
+    key: 'household.start',
+    start: guessed(),
+    send: (draft: Start) =>
+      change('household.start', {
+        name: draft.name,
+        currency: draft.currency.trim().toUpperCase(),
+        unit: draft.unit as 'km' | 'mi',
+        hemisphere: draft.hemisphere as 'north' | 'south' | 'none',
+        locale: localeHere(),
+      }),
+    onDone: () => void queries.invalidateQueries(),
+  });
+  return (
+    <section className={styles.way} aria-labelledby="way-own">
+      <h2 id="way-own">{tell('start.empty')}</h2>
+      <p>{tell('start.empty-what')}</p>
+      <EntryForm entry={entry} submit={tell('start.empty-open')}>
+        <TextInput {...bindText(entry, 'name')} label={tell('household.name')} placeholder={tell('household.name-example')} autoComplete="off" />
+        <FieldRow>
+          <TextInput {...bindText(entry, 'currency')} label={tell('household.currency')} description={tell('household.currency-what')} maxLength={3} autoComplete="off" />
+          <NativeSelect {...bindText(entry, 'unit')} label={tell('household.unit')} description={tell('household.unit-what')} data={unitChoices()} />
+        </FieldRow>
+        <NativeSelect {...bindText(entry, 'hemisphere')} label={tell('household.hemisphere')} description={tell('household.hemisphere-what')} data={hemisphereChoices()} />
+      </EntryForm>
+    </section>
+  );
+}
+
+/** Words are English so far; of the English ways of writing dates, that of the browser. */
+function localeHere(): string {
+  return /^en-[A-Z]{2}$/.test(navigator.language) ? navigator.language : 'en-GB';
+}

@@ -1,0 +1,37 @@
+import { Link, useLocation } from 'wouter';
+import { tell, type WordKey } from '../ui/words/tell.ts';
+import styles from './rail.module.css';
+import { ScreenSign, type Sign } from './screen-sign.tsx';
+
+interface Place {
+  readonly sign: Sign;
+  readonly href: string;
+  readonly name: WordKey;
+}
+
+const PLACES: readonly Place[] = [
+  { sign: 'yard', href: '/', name: 'screen.yard' },
+  { sign: 'car', href: '/car', name: 'screen.car' },
+  { sign: 'settings', href: '/settings', name: 'screen.settings' },
+];
+
+/** The way to every screen there is, by its full name. */
+export function Rail() {
+  const [location] = useLocation();
+  const here = (href: string) => (href === '/' ? location === '/' : location === href || location.startsWith(`${href}/`));
+  return (
+    <nav className={styles.rail} aria-label={tell('app.screens')}>
+      <p className={styles.name}>{tell('app.name')}</p>
+      <ul>
+        {PLACES.map(({ sign, href, name }) => (
+          <li key={href}>
+            <Link href={href} className={styles.place} aria-current={here(href) ? 'page' : undefined}>
+              <ScreenSign sign={sign} />
+              {tell(name)}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}

@@ -1,0 +1,48 @@
+import { Redirect } from 'wouter';
+import { Asked } from '../ui/asked.tsx';
+import { ScreenTitle } from '../ui/screen-title.tsx';
+import { useAsk } from '../ui/use-ask.ts';
+import { tell } from '../ui/words/tell.ts';
+import { CarBody } from './car-body.tsx';
+import { CarChoice } from './car-choice.tsx';
+import { NoCar } from './no-car.tsx';
+import styles from './car.module.css';
+
+interface CarScreenProps {
+  /** The car's id, or null: the first one. */
+  readonly car: string | null;
+  /** A place on the screen to go to: 'item-oil', 'obligation-test'; null for its beginning. */
+  readonly place: string | null;
+}
+
+/** Everything about one car; the others are one press away. */
+export function CarScreen({ car, place }: CarScreenProps) {
+  const yard = useAsk('yard.show', {});
+  return (
+    <div className={styles.screen}>
+      <Asked answer={yard}>
+        {({ lanes }) => {
+          const first = lanes[0];
+          if (first === undefined) return <NoCar />;
+          if (car === null) return <Redirect to={`/car/${first.id}`} replace />;
+          return (
+            <>
+              <CarChoice cars={lanes} chosen={car} />
+              <OneCar key={car} car={car} place={place} />
+            </>
+          );
+        }}
+      </Asked>
+    </div>
+  );
+}
+
+function OneCar({ car, place }: { readonly car: string; readonly place: string | null }) {
+  const answer = useAsk('car.show', { car });
+  return (
+    <>
+      {answer.state !== 'answered' && <ScreenTitle>{tell('car.title')}</ScreenTitle>}
+      <Asked answer={answer}>{(view) => <CarBody view={view} place={place} />}</Asked>
+    </>
+  );
+}

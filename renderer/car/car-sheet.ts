@@ -1,0 +1,13 @@
+/** The entry that is laid over the Car screen. */
+export type CarSheet =
+  | { readonly kind: 'car' }
+  | { readonly kind: 'reading' }
+  | { readonly kind: 'record'; readonly item: string | null }
+  | { readonly kind: 'item'; readonly item: string | null }
+  | { readonly kind: 'obligation' }
+  | { readonly kind: 'renew'; readonly obligation: string }
+  | { readonly kind: 'observation' }
+  | { readonly kind: 'close'; readonly observation: string };
+
+/** Lays an entry over the screen. */
+export type OpenSheet = (sheet: CarSheet) => void;

@@ -1,0 +1,42 @@
+import { Table } from '@mantine/core';
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import { useWords } from '../ui/household.tsx';
+import { isWordKey, tell } from '../ui/words/tell.ts';
+import { Section } from './section.tsx';
+import styles from './car.module.css';
+
+/** What the car cost in each year. */
+export function CostsSection({ view }: { readonly view: CarView }) {
+  const words = useWords();
+  return (
+    <Section title={tell('costs.title')}>
+      {view.costs.length === 0 ? (
+        <p className={styles.soft}>{tell('costs.none')}</p>
+      ) : (
+        <Table>
+          <Table.Thead>
+            <Table.Tr>
+              <Table.Th scope="col">{tell('costs.year')}</Table.Th>
+              <Table.Th scope="col" className={styles.number ?? ''}>{tell('costs.total')}</Table.Th>
+              <Table.Th scope="col">{tell('costs.of')}</Table.Th>
+            </Table.Tr>
+          </Table.Thead>
+          <Table.Tbody>
+            {view.costs.map(({ year, totalMinor, byKind }) => (
+              <Table.Tr key={year}>
+                <Table.Th scope="row">{year}</Table.Th>
+                <Table.Td className={styles.number ?? ''}>{words.money(totalMinor)}</Table.Td>
+                <Table.Td className={styles.small ?? ''}>{Object.entries(byKind).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
+              </Table.Tr>
+            ))}
+          </Table.Tbody>
+        </Table>
+      )}
+    </Section>
+  );
+}
+
+function kindWords(kind: string): string {
+  const key = `cost.${kind}`;
+  return isWordKey(key) ? tell(key) : kind;
+}

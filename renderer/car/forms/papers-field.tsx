@@ -1,0 +1,26 @@
+import { FileInput } from '@mantine/core';
+import type { FieldPlace } from '../../ui/form/use-entry.ts';
+import { tell } from '../../ui/words/tell.ts';
+
+interface PapersFieldProps {
+  readonly place: FieldPlace;
+  readonly files: readonly File[];
+  readonly onChange: (files: readonly File[]) => void;
+}
+
+/** Receipts, certificates and photographs to be kept with what is recorded. */
+export function PapersField({ place, files, onChange }: PapersFieldProps) {
+  return (
+    <FileInput
+      {...place}
+      multiple
+      clearable
+      value={[...files]}
+      onChange={(chosen) => onChange(chosen)}
+      label={tell('record-form.papers')}
+      description={tell('record-form.papers-what')}
+      placeholder={tell('record-form.papers-choose')}
+      accept="application/pdf,image/jpeg,image/png,image/webp"
+    />
+  );
+}

@@ -1,0 +1,34 @@
+import { Button, CloseButton, NativeSelect, TextInput } from '@mantine/core';
+import { choices } from '../../ui/form/choices.ts';
+import { FieldGroup } from '../../ui/form/fields.tsx';
+import type { FieldPlace } from '../../ui/form/use-entry.ts';
+import { tell } from '../../ui/words/tell.ts';
+import styles from './forms.module.css';
+import type { CostDraft, CostKind } from './record-draft.ts';
+
+interface RecordCostsProps {
+  readonly place: (path: string) => FieldPlace;
+  readonly currency: string;
+  readonly costs: readonly CostDraft[];
+  readonly onChange: (costs: readonly CostDraft[]) => void;
+}
+
+const KINDS = ['parts', 'labour', 'consumables', 'tools', 'fee', 'deposit', 'discount', 'other'] as const;
+
+/** What it cost, amount by amount, as the receipt has it. */
+export function RecordCosts({ place, currency, costs, onChange }: RecordCostsProps) {
+  const replace = (at: number, change: Partial<CostDraft>) => onChange(costs.map((cost, index) => (index === at ? { ...cost, ...change } : cost)));
+  return (
+    <FieldGroup legend={tell('record-form.costs')} place={place('costs')}>
+      {costs.map((cost, at) => (
+        <div key={at} className={styles.cost}>
+          <NativeSelect label={tell('record-form.cost-kind')} autoFocus value={cost.kind} onChange={(event) => replace(at, { kind: event.currentTarget.value as CostKind })} data={choices('cost.', KINDS)} />
+          <TextInput {...place(`costs.${at}.text`)} label={tell('record-form.cost-text')} value={cost.text} autoComplete="off" onChange={(event) => replace(at, { text: event.currentTarget.value })} />
+          <TextInput {...place(`costs.${at}.amountMinor`)} label={tell('record-form.cost-amount', { currency })} value={cost.amount} inputMode="decimal" autoComplete="off" onChange={(event) => replace(at, { amount: event.currentTarget.value })} />
+          <CloseButton size="lg" aria-label={tell('record-form.remove-cost', { n: at + 1 })} onClick={() => onChange(costs.filter((_, index) => index !== at))} />
+        </div>
+      ))}
+      <Button className={styles.add ?? ''} variant="default" size="compact-md" onClick={() => onChange([...costs, { kind: 'parts', text: '', amount: '' }])}>{tell('record-form.add-cost')}</Button>
+    </FieldGroup>
+  );
+}

@@ -1,0 +1,39 @@
+import { Button } from '@mantine/core';
+import { daysBetween } from '../../shared-core/calendar/local-date.ts';
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import { useWords } from '../ui/household.tsx';
+import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { shapeOfObligation } from '../ui/marks/mark-shape.ts';
+import { tell } from '../ui/words/tell.ts';
+import type { OpenSheet } from './car-sheet.ts';
+import { Section } from './section.tsx';
+import styles from './car.module.css';
+
+interface ObligationsSectionProps {
+  readonly view: CarView;
+  readonly open: OpenSheet;
+}
+
+/** The car's dated duties, soonest first. */
+export function ObligationsSection({ view, open }: ObligationsSectionProps) {
+  const words = useWords();
+  const { obligations } = view.due;
+  return (
+    <Section title={tell('obligations.title')} add={{ label: tell('obligations.add'), onAdd: () => open({ kind: 'obligation' }) }}>
+      {obligations.length === 0 && <p className={styles.soft}>{tell('obligations.none')}</p>}
+      <ul className={styles.list}>
+        {obligations.map((one) => (
+          <li key={one.id} id={`obligation-${one.id}`} tabIndex={-1} className={styles.row}>
+            <MarkGlyph {...shapeOfObligation(one, view.today)} />
+            <div className={styles.rowWords}>
+              <strong>{one.name}</strong>
+              <p>{[...(one.late ? [tell('obligation.late-days', { n: daysBetween(one.on, view.today) })] : []), tell('obligation.by', { date: words.date(one.on) })].join(' · ')}</p>
+              <p className={styles.small}>{one.opens === null ? tell('obligations.arrange', { date: words.date(one.from) }) : tell('obligation.opens', { date: words.date(one.opens) })}</p>
+            </div>
+            <Button size="compact-sm" variant="default" aria-label={tell('obligations.renew-for', { name: one.name })} onClick={() => open({ kind: 'renew', obligation: one.id })}>{tell('obligations.renew')}</Button>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

@@ -1,0 +1,42 @@
+import { Button } from '@mantine/core';
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import { useWords } from '../ui/household.tsx';
+import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { tell } from '../ui/words/tell.ts';
+import type { OpenSheet } from './car-sheet.ts';
+import { Section } from './section.tsx';
+import styles from './car.module.css';
+
+interface ObservationsSectionProps {
+  readonly view: CarView;
+  readonly open: OpenSheet;
+}
+
+/** What was seen and needs another look; settled ones stay to be seen, after the open ones. */
+export function ObservationsSection({ view, open }: ObservationsSectionProps) {
+  const words = useWords();
+  const openFirst = [...view.observations].sort((a, b) => Number(a.closedOn !== null) - Number(b.closedOn !== null));
+  return (
+    <Section title={tell('observations.title')} add={{ label: tell('observations.add'), onAdd: () => open({ kind: 'observation' }) }}>
+      {openFirst.length === 0 && <p className={styles.soft}>{tell('observations.none')}</p>}
+      <ul className={styles.list}>
+        {openFirst.map((seen) => (
+          <li key={seen.id} id={`observation-${seen.id}`} tabIndex={-1} className={styles.row}>
+            <MarkGlyph shape="eye" filled={false} tone={seen.closedOn === null && seen.severity === 'unsafe' ? 'late' : 'plain'} />
+            <div className={styles.rowWords}>
+              {seen.closedOn === null ? <strong>{seen.text}</strong> : <span>{seen.text}</span>}
+              <p className={styles.small}>{remarks(seen, words.date).join(' · ')}</p>
+            </div>
+            {seen.closedOn === null && <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text: seen.text })} onClick={() => open({ kind: 'close', observation: seen.id })}>{tell('observations.close')}</Button>}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
+
+function remarks(seen: CarView['observations'][number], date: (date: string) => string): string[] {
+  if (seen.closedOn !== null) return [tell('observations.closed', { date: date(seen.closedOn) })];
+  const recheck = seen.recheckOn === null ? [] : [tell('observations.recheck', { date: date(seen.recheckOn) })];
+  return [tell(`severity.${seen.severity}`), tell('observations.seen', { date: date(seen.date) }), ...recheck];
+}

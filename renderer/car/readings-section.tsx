@@ -1,0 +1,65 @@
+import { Button, Table } from '@mantine/core';
+import { useState } from 'react';
+import { inUnit } from '../../shared-core/units/distance.ts';
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import { useWords } from '../ui/household.tsx';
+import { ReadingQuestion } from '../ui/reading-question.tsx';
+import { tell } from '../ui/words/tell.ts';
+import type { OpenSheet } from './car-sheet.ts';
+import { Section } from './section.tsx';
+import styles from './car.module.css';
+
+interface ReadingsSectionProps {
+  readonly view: CarView;
+  readonly open: OpenSheet;
+}
+
+const SHOWN = 6;
+
+/** What was read, what is in doubt, and where the instrument was replaced. */
+export function ReadingsSection({ view, open }: ReadingsSectionProps) {
+  const words = useWords();
+  const [all, setAll] = useState(false);
+  const { readings, due, instruments, car } = view;
+  return (
+    <Section title={tell('readings.title')} add={{ label: tell('readings.add'), onAdd: () => open({ kind: 'reading' }) }}>
+      {readings.length === 0 && <p className={styles.soft}>{tell('readings.none')}</p>}
+      {due.doubtful.map((doubtful) => (
+        <div key={doubtful.reading} className={styles.doubt}><ReadingQuestion car={car.name} doubtful={doubtful} /></div>
+      ))}
+      {readings.length > 0 && (
+        <Table className={styles.readings ?? ''}>
+          <Table.Thead>
+            <Table.Tr>
+              <Table.Th scope="col">{tell('readings.date')}</Table.Th>
+              <Table.Th scope="col" className={styles.number ?? ''}>{tell('readings.value')}</Table.Th>
+              <Table.Th scope="col">{tell('readings.source')}</Table.Th>
+            </Table.Tr>
+          </Table.Thead>
+          <Table.Tbody>{(all ? readings : readings.slice(0, SHOWN)).map((reading) => <ReadingRow key={reading.id} reading={reading} />)}</Table.Tbody>
+        </Table>
+      )}
+      {readings.length > SHOWN && <Button size="compact-sm" variant="subtle" aria-expanded={all} onClick={() => setAll(!all)}>{all ? tell('readings.fewer') : tell('readings.all', { n: readings.length })}</Button>}
+      {instruments.map(({ id, date, firstShown, distance, estimated, unit }) => (
+        <p key={id} className={styles.small}>
+          {tell(estimated ? 'instrument.estimated' : 'instrument.replaced', { date: words.date(date), shown: words.distance(inUnit(firstShown, unit), unit), distance: words.distance(inUnit(distance, unit), unit) })}
+        </p>
+      ))}
+    </Section>
+  );
+}
+
+function ReadingRow({ reading }: { readonly reading: CarView['readings'][number] }) {
+  const words = useWords();
+  const { date, typed, standing, source, note, sure } = reading;
+  const accepted = standing === 'accepted';
+  const remarks = [tell(`source.${source}`), ...(accepted ? (sure ? [tell('readings.sure')] : []) : [tell(`readings.${standing}`)]), ...(note === '' ? [] : [note])];
+  const value = words.distance(typed.value, typed.unit);
+  return (
+    <Table.Tr className={accepted ? '' : styles.notCounted ?? ''}>
+      <Table.Td className={styles.date ?? ''}>{words.date(date)}</Table.Td>
+      <Table.Td className={styles.number ?? ''}>{accepted ? value : <s>{value}</s>}</Table.Td>
+      <Table.Td className={styles.small ?? ''}>{remarks.join(', ')}</Table.Td>
+    </Table.Tr>
+  );
+}

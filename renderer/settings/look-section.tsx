@@ -1,0 +1,17 @@
+import { SegmentedControl, useMantineColorScheme, type MantineColorScheme } from '@mantine/core';
+import { tell } from '../ui/words/tell.ts';
+import styles from './settings.module.css';
+
+const SCHEMES: readonly MantineColorScheme[] = ['auto', 'light', 'dark'];
+
+/** Light or dark paper. */
+export function LookSection() {
+  const { colorScheme, setColorScheme } = useMantineColorScheme();
+  return (
+    <section className={styles.section} aria-labelledby="settings-look">
+      <h2 id="settings-look">{tell('settings.look')}</h2>
+      <p className={styles.soft}>{tell('settings.look-what')}</p>
+      <SegmentedControl<MantineColorScheme> aria-label={tell('settings.scheme')} value={colorScheme} onChange={setColorScheme} data={SCHEMES.map((value) => ({ value, label: tell(`scheme.${value}`) }))} />
+    </section>
+  );
+}

@@ -1,0 +1,59 @@
+import { amountText, minorDigits } from '../../shared-core/units/money.ts';
+import { sayNumber } from '../../shared-core/result/words/say.ts';
+import { tell } from './words/tell.ts';
+
+/** How dates, amounts and distances are written in one household: by its locale and its currency. */
+export interface HouseholdWords {
+  readonly locale: string;
+  readonly currency: string;
+  /** '25 Nov 2026' */
+  date(date: string): string;
+  /** '25 Nov', with the year where it is not that of `today`. */
+  nearDate(date: string, today: string): string;
+  /** 'Wednesday, 25 November 2026' */
+  longDate(date: string): string;
+  /** 'Nov 2026' */
+  month(date: string): string;
+  /** 'Nov' */
+  monthName(date: string): string;
+  /** '£12.50' from minor units. */
+  money(minor: number): string;
+  /** '38 250 mi' */
+  distance(value: number, unit: 'km' | 'mi'): string;
+}
+
+/**
+ * The ways of writing of a household. Dates are calendar dates: no time zone moves them.
+ *
+ * @example householdWords('en-GB', 'GBP').date('2026-09-05') //=> '5 Sep 2026'
+ * @example householdWords('en-GB', 'GBP').money(123456) //=> '£1,234.56'
+ */
+export function householdWords(locale: string, currency: string): HouseholdWords {
+  const format = dateFormats(locale);
+  const digits = minorDigits(currency) ?? 2;
+  const money = new Intl.NumberFormat(locale, { style: 'currency', currency, currencyDisplay: 'narrowSymbol', minimumFractionDigits: digits, maximumFractionDigits: digits });
+  return {
+    locale,
+    currency,
+    ...format,
+    nearDate: (date, today) => (date.slice(0, 4) === today.slice(0, 4) ? format.dayMonth(date) : format.date(date)),
+    // An amount goes in as decimal text: exact, whatever its size.
+    money: (minor) => money.format(amountText(minor, currency) as unknown as number),
+    distance: (value, unit) => `${sayNumber(value)} ${tell(`unit.${unit}`)}`,
+  };
+}
+
+function dateFormats(locale: string) {
+  const made = (options: Intl.DateTimeFormatOptions) => {
+    const format = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
+    // British English shortens September to four letters, alone among months; in columns of dates it would stand out.
+    return (date: string) => format.format(Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8, 10)))).replace(/\bSept\b/, 'Sep');
+  };
+  return {
+    date: made({ day: 'numeric', month: 'short', year: 'numeric' }),
+    dayMonth: made({ day: 'numeric', month: 'short' }),
+    longDate: made({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }),
+    month: made({ month: 'short', year: 'numeric' }),
+    monthName: made({ month: 'short' }),
+  };
+}

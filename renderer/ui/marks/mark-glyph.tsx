@@ -1,0 +1,43 @@
+import type { MarkShape } from './mark-shape.ts';
+import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath } from './mark-paths.ts';
+import styles from './marks.module.css';
+
+const WIDTH = 26;
+
+/** A mark drawn small, as it stands in lists, tables and the legend: the same shape as in a lane. */
+export function MarkGlyph({ shape, filled, tone }: MarkShape) {
+  return (
+    <svg className={`${styles.glyph} ${styles[tone]}`} width={WIDTH} height={MARK_HEIGHT + 2} viewBox={`0 -1 ${WIDTH} ${MARK_HEIGHT + 2}`} aria-hidden="true">
+      {drawn(shape, filled)}
+    </svg>
+  );
+}
+
+function drawn(shape: MarkShape['shape'], filled: boolean) {
+  const middle = MARK_HEIGHT / 2;
+  const kind = filled ? styles.filled : styles.outlined;
+  switch (shape) {
+    case 'flag':
+      return (
+        <>
+          <line className={styles.pole} x1={22} x2={22} y1={-1} y2={MARK_HEIGHT + 1} />
+          <path className={styles.filled} d={flagPath(22)} />
+        </>
+      );
+    case 'bar':
+      return <path className={kind} d={bandPath({ from: 1, likely: 12, to: WIDTH - 1 })} />;
+    case 'wedge':
+      return <path className={kind} d={wedgePath(1, WIDTH - 2)} />;
+    case 'pin':
+      return <path className={kind} d={pinPath(WIDTH / 2)} />;
+    case 'question':
+      return <text className={styles.letter} x={WIDTH / 2} y={MARK_HEIGHT - 1} textAnchor="middle">?</text>;
+    case 'eye':
+      return (
+        <>
+          <path className={styles.outlined} d={`M3 ${middle} Q${WIDTH / 2} ${-3} ${WIDTH - 3} ${middle} Q${WIDTH / 2} ${MARK_HEIGHT + 3} 3 ${middle} Z`} />
+          <circle className={styles.filled} cx={WIDTH / 2} cy={middle} r={2.5} />
+        </>
+      );
+  }
+}

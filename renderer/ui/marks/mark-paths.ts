@@ -1,0 +1,46 @@
+/** Height of every mark, in pixels. */
+export const MARK_HEIGHT = 14;
+const MIDDLE = MARK_HEIGHT / 2;
+/** Half the height of a bar's blunt tip and of a run off the paper. */
+const TIP = 1.5;
+const FLAG_LENGTH = 19;
+const PIN_RADIUS = 4.5;
+
+/** A forecast in pixels. What runs off the paper has its last edge beyond it, and the paper cuts it. */
+export interface Band {
+  readonly from: number;
+  readonly likely: number;
+  readonly to: number;
+}
+
+/**
+ * A tapered bar: thin at the earliest edge, thickest where it is likely, thin again at the latest edge; where the likely
+ * date is also the last one it ends blunt there.
+ *
+ * @example bandPath({ from: 0, likely: 10, to: 30 }) //=> 'M0 8.5 V5.5 L10 0 L30 5.5 V8.5 L10 14 Z'
+ */
+export function bandPath({ from, likely, to }: Band): string {
+  const start = `M${from} ${MIDDLE + TIP} V${MIDDLE - TIP} L${likely} 0`;
+  if (likely >= to - 1) return `${start} V${MARK_HEIGHT} Z`;
+  return `${start} L${to} ${MIDDLE - TIP} V${MIDDLE + TIP} L${likely} ${MARK_HEIGHT} Z`;
+}
+
+/** A wedge: grows from the day one should start to arrange it and ends blunt on the exact date. */
+export function wedgePath(from: number, to: number): string {
+  return `M${from} ${MIDDLE} L${to} 0 V${MARK_HEIGHT} Z`;
+}
+
+/** A pin: its round head over the day, its foot on the line. */
+export function pinPath(x: number): string {
+  const [radius, head] = [PIN_RADIUS, PIN_RADIUS + 0.5];
+  return `M${x} ${head + radius} a${radius} ${radius} 0 1 0 -0.01 0 Z M${x} ${head + radius} V${MARK_HEIGHT + 1}`;
+}
+
+/** A pennant flying from the today line into the past. */
+export function flagPath(pole: number): string {
+  const tail = pole - FLAG_LENGTH;
+  return `M${pole} 1 H${tail} L${tail + 5} ${MIDDLE} L${tail} ${MARK_HEIGHT - 1} H${pole} Z`;
+}
+
+/** How far a flag reaches to the left of the today line. */
+export const FLAG_REACH = FLAG_LENGTH;

@@ -1,0 +1,26 @@
+import type { WindowView } from '../../../shared-core/views/due-view.ts';
+import { isExact } from '../due-words.ts';
+
+/** How something that falls due is drawn, in lanes, lists and tables alike. */
+export interface MarkShape {
+  /** `flag`: late. `bar`: forecast. `wedge`: exact date. `pin`: obligation. `question`: not known, or in doubt. `eye`: seen, to look at again. */
+  readonly shape: 'flag' | 'bar' | 'wedge' | 'pin' | 'question' | 'eye';
+  /** Filled: soon. Outlined: later. */
+  readonly filled: boolean;
+  readonly tone: 'late' | 'soon' | 'later' | 'plain';
+}
+
+/** The shape of a due window. */
+export function shapeOfWindow(window: WindowView): MarkShape {
+  if (window.state === 'unknown') return { shape: 'question', filled: false, tone: 'plain' };
+  if (window.state === 'late') return { shape: 'flag', filled: true, tone: 'late' };
+  const filled = window.state === 'open' || window.state === 'probably-due';
+  return { shape: isExact(window) ? 'wedge' : 'bar', filled, tone: filled ? 'soon' : 'later' };
+}
+
+/** The shape of an obligation on a day: late, to be arranged now, or later. */
+export function shapeOfObligation(obligation: { readonly late: boolean; readonly from: string }, today: string): MarkShape {
+  if (obligation.late) return { shape: 'flag', filled: true, tone: 'late' };
+  const soon = obligation.from <= today;
+  return { shape: 'pin', filled: soon, tone: soon ? 'soon' : 'later' };
+}

@@ -1,0 +1,28 @@
+import { Drawer } from '@mantine/core';
+import type { ReactNode } from 'react';
+import { tell } from './words/tell.ts';
+import styles from './side-sheet.module.css';
+
+interface SideSheetProps {
+  readonly title: string;
+  readonly opened: boolean;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A sheet laid over the side of the screen for one entry. Escape closes it; the focus goes back to where it came from. */
+export function SideSheet({ title, opened, onClose, children }: SideSheetProps) {
+  return (
+    <Drawer
+      opened={opened}
+      onClose={onClose}
+      title={title}
+      position="right"
+      size="34rem"
+      closeButtonProps={{ 'aria-label': tell('form.close') }}
+      classNames={{ content: styles.content ?? '', header: styles.header ?? '', title: styles.title ?? '' }}
+    >
+      {children}
+    </Drawer>
+  );
+}

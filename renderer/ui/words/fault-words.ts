@@ -1,0 +1,22 @@
+/**
+ * Words of refusals as a form says them at the field, where the core's sentence would name the field by its name in the
+ * request; and faults that the form finds by itself while it reads what was typed.
+ */
+export const FAULT_WORDS = {
+  'fault.text-empty': 'This is empty. Write something.',
+  'fault.text-too-long': 'This is too long. Shorten it.',
+  'fault.control-characters': 'This holds characters that cannot be shown. Type it again.',
+  'fault.not-understood': 'This is not as it should be. Look at it again.',
+  'fault.unknown-unit': 'Choose kilometres or miles.',
+  'fault.not-an-amount': 'Write an amount of {currency}, such as {example}.',
+  'fault.unknown-currency': 'Write the three letters of a currency, such as GBP or EUR.',
+  'fault.not-a-number': 'Write a number, such as {example}.',
+  'fault.not-whole': 'Write a whole number.',
+  'fault.no-date': 'Choose a date, or write it whole.',
+  'fault.nothing-chosen': 'Choose at least one line, or write one of your own.',
+  'fault.file-unreadable': 'The file {name} could not be read. Choose it again.',
+  'fault.file-too-large': 'The file {name} is larger than 25 MB. Make it smaller.',
+  'fault.file-empty': 'The file {name} is empty.',
+  'fault.no-answer': 'The program did not answer. Is it still running? What you typed is still here.',
+  'fault.without-words': 'It was refused ({code}). Look at what you typed and try again.',
+} as const;

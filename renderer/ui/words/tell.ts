@@ -1,0 +1,40 @@
+import { sayNumber } from '../../../shared-core/result/words/say.ts';
+import { APP_WORDS } from './app-words.ts';
+import { CAR_WORDS } from './car-words.ts';
+import { DUE_WORDS } from './due-words-list.ts';
+import { FAULT_WORDS } from './fault-words.ts';
+import { FORM_WORDS } from './form-words.ts';
+import { SETTINGS_WORDS } from './settings-words.ts';
+import { YARD_WORDS } from './yard-words.ts';
+
+type Phrase = string | { readonly one: string; readonly other: string };
+
+const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS };
+
+/** The name of something the screens say. */
+export type WordKey = keyof typeof WORDS;
+export type WordValues = Readonly<Record<string, string | number>>;
+
+const PLURAL = new Intl.PluralRules('en');
+
+/**
+ * What the screens say under a key, filled with values; a value `n` chooses between one and more.
+ *
+ * @example tell('late.months', { n: 12 }) //=> '12 months late'
+ */
+export function tell(key: WordKey, values: WordValues = {}): string {
+  const phrase: Phrase = WORDS[key];
+  return fill(typeof phrase === 'string' ? phrase : PLURAL.select(Number(values['n'])) === 'one' ? phrase.one : phrase.other, values);
+}
+
+/** Whether there is something to say under a key that is made of parts. */
+export function isWordKey(key: string): key is WordKey {
+  return Object.hasOwn(WORDS, key);
+}
+
+function fill(text: string, values: WordValues): string {
+  return text.replace(/\{(\w+)\}/g, (_whole, name: string) => {
+    const value = values[name] ?? '';
+    return typeof value === 'number' ? sayNumber(value) : value;
+  });
+}

@@ -1,0 +1,95 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { Lane } from '../../shared-core/views/yard-view.ts';
+import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath } from '../ui/marks/mark-paths.ts';
+import markStyles from '../ui/marks/marks.module.css';
+import { tell } from '../ui/words/tell.ts';
+import { ROW_HEIGHT } from './lane-height.ts';
+import type { LaneLayout, PlacedMark } from './lane-layout.ts';
+import type { MarkNoteControl } from './use-mark-note.ts';
+import { saidBeyondLabel } from './yard-mark.ts';
+import styles from './lanes.module.css';
+
+interface LaneMarksProps {
+  readonly lane: Lane;
+  readonly layout: LaneLayout;
+  readonly height: number;
+  readonly note: MarkNoteControl;
+  readonly onFocus: () => void;
+}
+
+/** The marks of a lane: one stop for the Tab key, arrow keys within. */
+export function LaneMarks({ lane, layout, height, note, onFocus }: LaneMarksProps) {
+  const [current, setCurrent] = useState<string | null>(null);
+  const { placed } = layout;
+  const stop = placed.find((one) => one.mark.id === current) ?? placed[0];
+  const above = Math.max(0, (height - layout.rows * ROW_HEIGHT) / 2);
+  if (placed.length === 0) return null;
+  return (
+    <ul className={styles.marks} aria-label={tell('lane.marks', { car: lane.name })}>
+      {placed.map((one) => (
+        <li key={one.mark.id}>
+          <MarkLink
+            placed={one}
+            top={above + one.row * ROW_HEIGHT}
+            stop={one === stop}
+            note={note}
+            onFocus={() => {
+              setCurrent(one.mark.id);
+              onFocus();
+            }}
+          />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface MarkLinkProps {
+  readonly placed: PlacedMark;
+  readonly top: number;
+  readonly stop: boolean;
+  readonly note: MarkNoteControl;
+  readonly onFocus: () => void;
+}
+
+function MarkLink({ placed, top, stop, note, onFocus }: MarkLinkProps) {
+  const { mark, left, right, labelLeft, labelWidth, side } = placed;
+  const [from, to] = [Math.min(left, labelLeft), Math.max(right, labelLeft + labelWidth)];
+  return (
+    <Link
+      href={mark.href}
+      data-mark={mark.id}
+      className={`${styles.mark} ${markStyles[mark.tone]}`}
+      style={{ left: from, top, width: to - from, height: ROW_HEIGHT }}
+      tabIndex={stop ? 0 : -1}
+      onMouseEnter={(event) => note.show(mark, event.currentTarget)}
+      onMouseLeave={note.hideSoon}
+      onFocus={(event) => {
+        onFocus();
+        note.show(mark, event.currentTarget);
+      }}
+      onBlur={note.hide}
+    >
+      <svg className={styles.shape} style={{ left: left - from }} width={right - left} height={MARK_HEIGHT + 2} viewBox={`${left} -1 ${right - left} ${MARK_HEIGHT + 2}`}>
+        {drawn(placed)}
+      </svg>
+      <span className={styles.label} data-side={side} data-filled={mark.filled} style={{ left: labelLeft - from, width: labelWidth }}>{mark.label}</span>
+      <span className="only-said">. {saidBeyondLabel(mark)}</span>
+    </Link>
+  );
+}
+
+function drawn({ mark, fromX, likelyX, toX }: PlacedMark) {
+  const kind = mark.filled ? markStyles.filled : markStyles.outlined;
+  switch (mark.shape) {
+    case 'flag':
+      return <path className={kind} d={flagPath(toX)} />;
+    case 'pin':
+      return <path className={kind} d={pinPath(likelyX)} />;
+    case 'wedge':
+      return <path className={kind} d={wedgePath(fromX, toX)} />;
+    default:
+      return <path className={kind} d={bandPath({ from: fromX, likely: likelyX, to: toX })} />;
+  }
+}

@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { tell } from '../ui/words/tell.ts';
+import { LaneFoot } from './lane-foot.tsx';
+import { LaneGround } from './lane-ground.tsx';
+import { LaneHead } from './lane-head.tsx';
+import { openHeight, type LaneSize } from './lane-height.ts';
+import { layLane } from './lane-layout.ts';
+import { LaneMarks } from './lane-marks.tsx';
+import type { LaneWithMarks } from './lane-with-marks.ts';
+import type { TimeScale } from './time-scale.ts';
+import type { MarkNoteControl } from './use-mark-note.ts';
+import styles from './lanes.module.css';
+
+interface LaneRowProps extends LaneWithMarks {
+  readonly scale: TimeScale;
+  readonly size: LaneSize;
+  readonly opened: boolean;
+  readonly onOpen: (open: boolean) => void;
+  readonly measure: (text: string) => number;
+  readonly note: MarkNoteControl;
+}
+
+/** Rows and marks of a lane that is opened: all of them. */
+const ALL = { rows: 60, marks: 400 };
+
+/** A car's lane: who it is and what its odometer says, its marks on the calendar, and what did not fit. */
+export function LaneRow({ lane, marks, scale, size, opened, onOpen, measure, note }: LaneRowProps) {
+  const [reading, setReading] = useState(false);
+  const closed = { rows: size.rows, marks: size.kind === 'low' ? 1 : ALL.marks };
+  const layout = layLane(marks, scale, opened ? ALL : closed, measure);
+  const height = opened ? openHeight(layout.rows, size) : size.height;
+
+  const onKeyDown = (event: React.KeyboardEvent) => {
+    const elsewhere = event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey;
+    if (elsewhere || event.key.toLowerCase() !== 'r') return;
+    event.preventDefault();
+    setReading(true);
+  };
+
+  return (
+    <li data-lane={lane.id} className={styles.lane} data-size={opened ? 'tall' : size.kind} onKeyDown={onKeyDown}>
+      <LaneHead lane={lane} today={scale.today} reading={reading} onReading={setReading} />
+      <div className={styles.time} style={{ height }}>
+        <LaneGround lane={lane} scale={scale} />
+        <LaneMarks lane={lane} layout={layout} height={height} note={note} onFocus={() => size.kind === 'low' && onOpen(true)} />
+        {marks.length === 0 && <p className={styles.nothing}>{tell('lane.nothing')} <Link href={`/car/${lane.id}`}>{tell('lane.nothing-add')}</Link></p>}
+      </div>
+      <LaneFoot lane={lane} layout={layout} opened={opened} onOpen={onOpen} />
+    </li>
+  );
+}

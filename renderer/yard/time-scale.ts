@@ -1,0 +1,91 @@
+import { addMonths } from '../../shared-core/calendar/add-months.ts';
+import { addDays, daysBetween, type LocalDate } from '../../shared-core/calendar/local-date.ts';
+
+/** How far one looks ahead, in months. */
+export type Span = 3 | 6 | 12 | 36;
+export const SPANS: readonly Span[] = [3, 6, 12, 36];
+
+/** The calendar of the yard as pixels: one line from left to right, the past being the strip left of today. */
+export interface TimeScale {
+  readonly today: LocalDate;
+  /** The first and the last day on the paper. */
+  readonly start: LocalDate;
+  readonly end: LocalDate;
+  readonly width: number;
+  readonly todayX: number;
+  /** Pixels from the left edge; may lie outside the paper. */
+  readonly x: (date: LocalDate) => number;
+}
+
+/** The past holds the flags and, on a wide paper, their words. */
+const PAST_SHARE = 0.18;
+const LEAST_PAST = 60;
+const MOST_PAST = 240;
+
+/**
+ * Lays the calendar over a width in pixels: the span to the right of today, as much past to its left as its words need.
+ *
+ * @example timeScale('2026-11-25', 12, 900).x('2026-11-25') //=> 162
+ */
+export function timeScale(today: LocalDate, span: Span, width: number): TimeScale {
+  const todayX = Math.round(Math.min(MOST_PAST, Math.max(LEAST_PAST, width * PAST_SHARE)));
+  const end = addMonths(today, span);
+  const pixelsADay = (width - todayX) / daysBetween(today, end);
+  const pastDays = pixelsADay > 0 ? Math.floor(todayX / pixelsADay) : 0;
+  return { today, start: addDays(today, -pastDays), end, width, todayX, x: (date) => todayX + daysBetween(today, date) * pixelsADay };
+}
+
+/** A line of the calendar: the first of a month, or a Monday where there is room for weeks. */
+export interface Tick {
+  readonly date: LocalDate;
+  readonly x: number;
+  /** `year` begins a year, `month` carries a name, `minor` is a line alone. */
+  readonly kind: 'year' | 'month' | 'minor';
+}
+
+/** A name of a month needs this much room. */
+const LEAST_MONTH_WIDTH = 29;
+
+/**
+ * The firsts of the months on the paper, thinned out so that their names do not touch; January always carries its year.
+ *
+ * @example monthTicks(timeScale('2026-11-25', 12, 900)).filter((tick) => tick.kind === 'year').length //=> 1
+ */
+export function monthTicks(scale: TimeScale): readonly Tick[] {
+  const monthWidth = (scale.width - scale.todayX) / Math.max(1, daysBetween(scale.today, scale.end) / 30.44);
+  const every = [1, 2, 3, 6].find((step) => step * monthWidth >= LEAST_MONTH_WIDTH) ?? 12;
+  const ticks: Tick[] = [];
+  for (let date = firstOfNextMonth(scale.start); date <= scale.end; date = addMonths(date, 1)) {
+    const month = Number(date.slice(5, 7));
+    ticks.push({ date, x: scale.x(date), kind: month === 1 ? 'year' : (month - 1) % every === 0 ? 'month' : 'minor' });
+  }
+  return ticks;
+}
+
+function firstOfNextMonth(date: LocalDate): LocalDate {
+  return addMonths(addDays(date, 1 - Number(date.slice(8, 10))), 1);
+}
+
+/** A stretch of the paper, in pixels. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The laid-up months on the paper, neighbours joined.
+ *
+ * @example laidUpStretches(timeScale('2026-11-25', 12, 900), [11, 12, 1, 2, 3]).length //=> 2
+ */
+export function laidUpStretches(scale: TimeScale, months: readonly number[]): readonly Stretch[] {
+  const stretches: { from: number; to: number }[] = [];
+  let date = addMonths(firstOfNextMonth(scale.start), -1);
+  for (; months.length > 0 && date <= scale.end; date = addMonths(date, 1)) {
+    if (!months.includes(Number(date.slice(5, 7)))) continue;
+    const [from, to] = [Math.max(0, scale.x(date)), Math.min(scale.width, scale.x(addMonths(date, 1)))];
+    const last = stretches.at(-1);
+    if (last !== undefined && Math.abs(last.to - from) < 1) last.to = to;
+    else stretches.push({ from, to });
+  }
+  return stretches.filter((one) => one.to > one.from);
+}

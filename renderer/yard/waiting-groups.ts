@@ -1,0 +1,56 @@
+import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
+import { addDays } from '../../shared-core/calendar/local-date.ts';
+import type { DoubtfulView } from '../../shared-core/views/due-view.ts';
+import type { Lane } from '../../shared-core/views/yard-view.ts';
+import type { LaneWithMarks } from './lane-with-marks.ts';
+import type { YardMark } from './yard-mark.ts';
+
+export type Seen = Lane['observations'][number];
+
+/** What waits, in the order in which it should not wait any longer. */
+export interface WaitingGroups {
+  readonly unsafe: readonly { readonly lane: Lane; readonly seen: Seen }[];
+  readonly late: readonly YardMark[];
+  readonly questions: readonly { readonly lane: Lane; readonly doubtful: DoubtfulView }[];
+  readonly obligations: readonly YardMark[];
+  readonly probably: readonly YardMark[];
+  readonly soon: readonly YardMark[];
+  readonly seen: readonly { readonly lane: Lane; readonly seen: Seen }[];
+  /** The soonest mark of all, for a yard in which nothing waits. */
+  readonly next: YardMark | null;
+}
+
+/** Obligations are listed this far ahead. */
+const OBLIGATION_DAYS = 90;
+
+/** Sorts everything that waits in the yard. */
+export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate): WaitingGroups {
+  const marks = lanes.flatMap((one) => one.marks);
+  const duties = marks.filter((mark) => isObligation(mark) && mark.likely !== null && mark.likely <= addDays(today, OBLIGATION_DAYS));
+  const items = marks.filter((mark) => !isObligation(mark));
+  const seen = lanes.flatMap(({ lane }) => lane.observations.map((one) => ({ lane, seen: one })));
+  return {
+    unsafe: seen.filter((one) => one.seen.severity === 'unsafe'),
+    late: [...items.filter((mark) => mark.state === 'late'), ...duties.filter((mark) => mark.state === 'late')],
+    questions: lanes.flatMap(({ lane }) => lane.doubtful.map((doubtful) => ({ lane, doubtful }))),
+    obligations: byDate(duties.filter((mark) => mark.state !== 'late')),
+    probably: byDate(items.filter((mark) => mark.state === 'probably-due')),
+    soon: byDate(items.filter((mark) => mark.state === 'open')),
+    seen: seen.filter((one) => one.seen.severity !== 'unsafe'),
+    next: byDate(marks.filter((mark) => mark.state === 'ahead'))[0] ?? null,
+  };
+}
+
+/** Whether nothing waits at all. */
+export function nothingWaits({ next: _next, ...groups }: WaitingGroups): boolean {
+  return Object.values(groups).every((group) => group.length === 0);
+}
+
+function isObligation(mark: YardMark): boolean {
+  return mark.id.includes('/obligation/');
+}
+
+function byDate(marks: readonly YardMark[]): readonly YardMark[] {
+  const key = (mark: YardMark) => mark.likely ?? mark.from ?? '9999';
+  return [...marks].sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
+}

@@ -1,0 +1,100 @@
+import { useId, type ReactNode } from 'react';
+import { Link } from 'wouter';
+import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
+import { useWords } from '../ui/household.tsx';
+import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { ReadingQuestion } from '../ui/reading-question.tsx';
+import { tell, type WordKey } from '../ui/words/tell.ts';
+import type { LaneWithMarks } from './lane-with-marks.ts';
+import { nothingWaits, waitingGroups, type WaitingGroups } from './waiting-groups.ts';
+import styles from './waiting.module.css';
+import type { YardMark } from './yard-mark.ts';
+
+interface WaitingListProps {
+  readonly today: LocalDate;
+  readonly lanes: readonly LaneWithMarks[];
+}
+
+/** What waiting costs: late things first, then questions, duties, and what comes soon. */
+export function WaitingList({ today, lanes }: WaitingListProps) {
+  const id = useId();
+  const groups = waitingGroups(lanes, today);
+  return (
+    <section className={styles.panel} aria-labelledby={id}>
+      <h2 id={id}>{tell('waiting.title')}</h2>
+      {nothingWaits(groups) && <NothingWaits groups={groups} />}
+      <SeenGroup title="waiting.unsafe" rows={groups.unsafe} />
+      <MarkGroup title="waiting.late" marks={groups.late} second={(mark) => [mark.late ?? '', ...mark.effort]} />
+      <Group title="waiting.questions" show={groups.questions.length > 0}>
+        {groups.questions.map(({ lane, doubtful }) => (
+          <li key={doubtful.reading} className={styles.row}>
+            <MarkGlyph shape="question" filled={false} tone="plain" />
+            <div className={styles.words}>
+              <strong>{lane.name}</strong>
+              <ReadingQuestion car={lane.name} doubtful={doubtful} />
+            </div>
+          </li>
+        ))}
+      </Group>
+      <MarkGroup title="waiting.obligations" marks={groups.obligations} second={(mark) => [mark.when]} />
+      <MarkGroup title="waiting.probably" marks={groups.probably} second={(mark) => [tell('waiting.probably-what'), ...mark.effort]} />
+      <MarkGroup title="waiting.soon" marks={groups.soon} second={(mark) => [mark.when, ...mark.effort]} />
+      <SeenGroup title="waiting.seen" rows={groups.seen} />
+    </section>
+  );
+}
+
+function NothingWaits({ groups: { next } }: { readonly groups: WaitingGroups }) {
+  if (next === null) return <p className={styles.soft}>{tell('waiting.nothing-at-all')}</p>;
+  return <p className={styles.soft}>{tell('waiting.nothing', { row: tell('waiting.row', { car: next.carName, name: next.name }), when: next.when })}</p>;
+}
+
+function Group({ title, show, children }: { readonly title: WordKey; readonly show: boolean; readonly children: ReactNode }) {
+  const id = useId();
+  if (!show) return null;
+  return (
+    <div className={styles.group}>
+      <h3 id={id}>{tell(title)}</h3>
+      <ul aria-labelledby={id}>{children}</ul>
+    </div>
+  );
+}
+
+interface MarkGroupProps {
+  readonly title: WordKey;
+  readonly marks: readonly YardMark[];
+  readonly second: (mark: YardMark) => readonly string[];
+}
+
+function MarkGroup({ title, marks, second }: MarkGroupProps) {
+  return (
+    <Group title={title} show={marks.length > 0}>
+      {marks.map((mark) => (
+        <li key={mark.id} className={styles.row}>
+          <MarkGlyph {...mark} />
+          <div className={styles.words}>
+            <Link href={mark.href}>{tell('waiting.row', { car: mark.carName, name: mark.name })}</Link>
+            <p className={styles.soft}>{second(mark).join(' · ')}</p>
+          </div>
+        </li>
+      ))}
+    </Group>
+  );
+}
+
+function SeenGroup({ title, rows }: { readonly title: WordKey; readonly rows: WaitingGroups['seen'] }) {
+  const words = useWords();
+  return (
+    <Group title={title} show={rows.length > 0}>
+      {rows.map(({ lane, seen }) => (
+        <li key={seen.id} className={styles.row}>
+          <MarkGlyph shape="eye" filled={false} tone={seen.severity === 'unsafe' ? 'late' : 'plain'} />
+          <div className={styles.words}>
+            <Link href={`/car/${lane.id}/observation/${seen.id}`}>{tell('waiting.row', { car: lane.name, name: seen.text })}</Link>
+            <p className={styles.soft}>{[tell(`severity.${seen.severity}`), ...(seen.recheckOn === null ? [] : [tell('waiting.recheck', { date: words.date(seen.recheckOn) })])].join(' · ')}</p>
+          </div>
+        </li>
+      ))}
+    </Group>
+  );
+}

@@ -1,0 +1,56 @@
+import { Button, SegmentedControl } from '@mantine/core';
+import { useState } from 'react';
+import type { YardView } from '../../shared-core/views/yard-view.ts';
+import { Asked } from '../ui/asked.tsx';
+import { useWords } from '../ui/household.tsx';
+import { ScreenTitle } from '../ui/screen-title.tsx';
+import { useAsk } from '../ui/use-ask.ts';
+import { tell } from '../ui/words/tell.ts';
+import { aheadSentence } from './ahead-sentence.ts';
+import { EmptyYard } from './empty-yard.tsx';
+import { LaneSheet } from './lane-sheet.tsx';
+import { MarkTable } from './mark-table.tsx';
+import { SPANS, type Span } from './time-scale.ts';
+import { WaitingList } from './waiting-list.tsx';
+import { marksOfLane } from './yard-mark.ts';
+import styles from './yard.module.css';
+
+/** The yard: all cars at a glance, on one calendar. */
+export function YardScreen() {
+  const answer = useAsk('yard.show', {});
+  return (
+    <div className={styles.screen}>
+      <ScreenTitle>{tell('yard.title')}</ScreenTitle>
+      <Asked answer={answer}>{(view) => (view.lanes.length === 0 ? <EmptyYard /> : <Yard view={view} />)}</Asked>
+    </div>
+  );
+}
+
+type ShowAs = 'lanes' | 'table';
+
+function Yard({ view }: { readonly view: YardView }) {
+  const words = useWords();
+  const [span, setSpan] = useState<Span>(12);
+  const [unfolded, setUnfolded] = useState(false);
+  const [showAs, setShowAs] = useState<ShowAs>('lanes');
+  const lanes = view.lanes.map((lane) => ({ lane, marks: marksOfLane(lane, view.today, words) }));
+  return (
+    <>
+      <p className={styles.today}>{words.longDate(view.today)}</p>
+      <p className={styles.sentence}>{aheadSentence(view.ahead)}</p>
+      <div className={styles.columns}>
+        <div className={styles.main}>
+          <div className={styles.choices}>
+            <SegmentedControl<ShowAs> aria-label={tell('yard.view')} value={showAs} onChange={setShowAs} data={[{ value: 'lanes', label: tell('yard.lanes') }, { value: 'table', label: tell('yard.table') }]} />
+            {showAs === 'lanes' && <Button variant="subtle" onClick={() => setUnfolded(!unfolded)}>{tell(unfolded ? 'yard.fold-all' : 'yard.unfold-all')}</Button>}
+            {showAs === 'lanes' && (
+              <SegmentedControl aria-label={tell('yard.span')} value={String(span)} onChange={(value) => setSpan(Number(value) as Span)} data={SPANS.map((months) => ({ value: String(months), label: tell(`span.${months}`) }))} />
+            )}
+          </div>
+          {showAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} span={span} onSpan={setSpan} unfolded={unfolded} /> : <MarkTable lanes={lanes} />}
+        </div>
+        <WaitingList today={view.today} lanes={lanes} />
+      </div>
+    </>
+  );
+}
