@@ -30,9 +30,9 @@ async function main([task, ...given]) {
 
 /** One after the other, stopping at the first that fails. */
 async function runSteps(node, steps) {
-  for (const { name, args, whereThePersonStands } of steps) {
+  for (const { name, args, env, whereThePersonStands } of steps) {
     if (steps.length > 1) say(`> ${name}`);
-    const status = await runToEnd(node, args, { cwd: whereThePersonStands === true ? personsFolder() : root });
+    const status = await runToEnd(node, args, { cwd: whereThePersonStands === true ? personsFolder() : root, env: { ...env, ...process.env } });
     if (status !== 0) return status;
   }
   return 0;
