@@ -5,9 +5,10 @@ import type { Ask, Do, HostServed } from '../../shared-core/journal/operation.ts
 import { must } from '../../shared-core/result/assert.ts';
 import { parseRequest } from '../../shared-core/result/parse-request.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
-import { storeRefusal } from '../store/open-store.ts';
+import { failure } from './failure.ts';
 import { momentOf, type HostContext, type World } from './host-context.ts';
-import { openHouseholdFolder, type HouseholdFolder } from './household-folder.ts';
+import { databaseFile, openHouseholdFolder, type HouseholdFolder } from './household-folder.ts';
+import { returnToPlace } from './return-to-place.ts';
 import { runChange } from './run-change.ts';
 import { sampleFolder, sampleIsOpen } from './sample-folder.ts';
 import { servedOperations } from './served-operations.ts';
@@ -40,11 +41,13 @@ function hostOver(home: string, opened: HouseholdFolder, world: World): Composed
     isSample: () => current.folder !== home,
     swap: (folder) => {
       const next = openHouseholdFolder(folder);
-      if (!next.ok) throw new Error(`Bug: the folder ${folder} cannot be opened: ${next.refusal.code}`);
+      if (!next.ok) return next;
       current.store.close();
       current = next.value;
+      return ok(null);
     },
-    push: (push) => listeners.forEach((listener) => listener(push)),
+    compose: composeHost,
+    push: (push) => listeners.forEach((listener) => tell(listener, push)),
   };
   const stopWatching = watchOtherWriters(context);
   return {
@@ -62,16 +65,29 @@ function hostOver(home: string, opened: HouseholdFolder, world: World): Composed
   };
 }
 
+/** What was written is written: a listener that fails must not make it look as if it had not been. */
+function tell(listener: (push: Push) => void, push: Push): void {
+  try {
+    listener(push);
+  } catch (error) {
+    console.error('a listener failed:', error);
+  }
+}
+
 async function callOperation(context: HostContext, name: string, request: unknown): Promise<Result<unknown>> {
   if (!Object.hasOwn(contract, name)) return refuse('unknown-operation', { operation: name.slice(0, 60) });
   const operation: AnyOperation = contract[name as OperationName];
   const parsed = parseRequest(operation.request, request);
   if (!parsed.ok) return parsed;
   try {
+    const there = returnToPlace(context);
+    if (!there.ok && name !== 'sample.leave') return there;
     const reply = await run(context, name, operation, parsed.value);
-    return reply.ok ? ok(checkedReply(operation, reply.value)) : reply;
+    if (!reply.ok) return reply;
+    const stillThere = operation.kind === 'ask' ? ok(null) : returnToPlace(context);
+    return stillThere.ok ? ok(checkedReply(operation, reply.value)) : stillThere;
   } catch (error) {
-    return failure(error, name);
+    return failure(error, name, databaseFile(context.household().folder));
   }
 }
 
@@ -87,15 +103,4 @@ function checkedReply(operation: AnyOperation, reply: unknown): unknown {
   const parsed = operation.reply.parse(reply) as object;
   if (operation.kind !== 'do') return parsed;
   return { ...parsed, undo: (reply as { readonly undo?: readonly number[] }).undo ?? [] };
-}
-
-/** What a fault of disk or database means is said; our own bug is written to the log under a note that the person can quote. */
-function failure(error: unknown, operation: string): Result<never> {
-  try {
-    return storeRefusal(error);
-  } catch {
-    const ref = Math.random().toString(36).slice(2, 8);
-    console.error(`[${ref}] ${operation}:`, error);
-    return refuse('internal', { ref });
-  }
 }

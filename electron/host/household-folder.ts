@@ -1,10 +1,13 @@
-import { chmodSync, mkdirSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Facts } from '../../shared-core/journal/facts.ts';
-import { ok, type Result } from '../../shared-core/result/result.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { storeFacts } from '../store/fact-table.ts';
-import { openStore, type Store } from '../store/open-store.ts';
 import { backUpBeforeMigration } from '../store/back-up.ts';
+import { placeOf, type FilePlace } from '../store/file-place.ts';
+import { judgeDatabaseFile } from '../store/judge-database-file.ts';
+import { openStore } from '../store/open-store.ts';
+import type { Store } from '../store/store.ts';
 import { fileRefusal } from './file-refusal.ts';
 import { openHouseholdKey, type HouseholdKey } from './household-key.ts';
 
@@ -12,6 +15,8 @@ import { openHouseholdKey, type HouseholdKey } from './household-key.ts';
 export interface HouseholdFolder {
   readonly folder: string;
   readonly store: Store;
+  /** Which file its database is, as it was opened. */
+  readonly place: FilePlace | null;
   readonly facts: Facts;
   readonly key: HouseholdKey;
 }
@@ -21,12 +26,17 @@ export function databaseFile(folder: string): string {
   return join(folder, 'household.sqlite');
 }
 
+/** What a household's folder holds beside its database; the key's name is also that of its draft. */
+const OURS = /^(papers|backups|packs|key(\..+\.draft)?|household\.sqlite(-.+)?)$/;
+
 /** Opens a household's folder, making what is not there yet; only its owner may read it. */
 export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
   try {
+    const fit = judgeFolder(folder);
+    if (!fit.ok) return fit;
     mkdirSync(join(folder, 'papers'), { recursive: true, mode: 0o700 });
     mkdirSync(join(folder, 'backups'), { recursive: true, mode: 0o700 });
-    chmodSync(folder, 0o700);
+    closeToOthers(folder);
   } catch (error) {
     return fileRefusal(error);
   }
@@ -37,5 +47,28 @@ export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
     store.value.close();
     return key;
   }
-  return ok({ folder, store: store.value, facts: storeFacts(store.value), key: key.value });
+  return ok({ folder, store: store.value, place: placeOf(databaseFile(folder)), facts: storeFacts(store.value), key: key.value });
+}
+
+/**
+ * A household is started in a new or an empty folder and never among other things. Its key is made last, so a folder with a key
+ * and no database has lost its database: starting an empty one there would hide that.
+ */
+function judgeFolder(folder: string): Result<null> {
+  if (!existsSync(folder)) return ok(null);
+  const judged = judgeDatabaseFile(databaseFile(folder), Number.MAX_SAFE_INTEGER);
+  if (!judged.ok || judged.value === 'household') return judged.ok ? ok(null) : judged;
+  const names = readdirSync(folder);
+  if (names.includes('key')) return refuse('store-missing', { folder });
+  const strange = names.find((name) => !OURS.test(name));
+  return strange === undefined ? ok(null) : refuse('folder-not-empty', { folder, found: strange });
+}
+
+/** A disk that knows no permissions (FAT) refuses this, and a household on it works all the same. */
+function closeToOthers(folder: string): void {
+  try {
+    chmodSync(folder, 0o700);
+  } catch {
+    // What keeps it from being written to is said by what comes next.
+  }
 }

@@ -1,4 +1,6 @@
 import type { z } from 'zod';
+import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
+import { checkReferences } from '../../shared-core/journal/check-references.ts';
 import type { NewEntry } from '../../shared-core/journal/entry-kind.ts';
 import type { Do } from '../../shared-core/journal/operation.ts';
 import { ok, type Result } from '../../shared-core/result/result.ts';
@@ -9,7 +11,11 @@ import { pushChanged } from './push-changed.ts';
 /** Runs a change: it decides within the transaction that writes it, so that nothing can come between. */
 export function runChange(context: HostContext, operation: Do, request: z.output<z.ZodType>): Result<unknown> {
   const { facts } = context.household();
-  return writeDecision(context, () => operation.decide(facts, request, momentOf(context.world)));
+  return writeDecision(context, () => {
+    const decision = operation.decide(facts, request, momentOf(context.world));
+    // Before anything is written: a reply that is not what the contract says must not be found out after the commit.
+    return decision.ok ? ok({ ...decision.value, reply: operation.reply.parse(decision.value.reply) }) : decision;
+  });
 }
 
 /** Writes what was decided, all or none, tells the windows, and answers the reply with its undo token. */
@@ -20,6 +26,8 @@ export function writeDecision(context: HostContext, decide: () => Result<{ reado
     .transaction((): Result<{ readonly written: Written; readonly reply: unknown }> => {
       const decision = decide();
       if (!decision.ok) return decision;
+      const whole = checkReferences(context.household().facts, entryKinds, decision.value.entries);
+      if (!whole.ok) return whole;
       return ok({ written: writeEntries(store, decision.value.entries, world.now(), world.making), reply: decision.value.reply });
     })
     .immediate();

@@ -1,8 +1,10 @@
+import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
 import { canonicalJson } from '../../shared-core/journal/canonical-json.ts';
-import type { Put, Reference } from '../../shared-core/journal/entry-kind.ts';
+import type { Entry, Put } from '../../shared-core/journal/entry-kind.ts';
 import type { Facts, Stamp } from '../../shared-core/journal/facts.ts';
 import type { Family } from '../../shared-core/journal/family.ts';
-import type { Store } from './open-store.ts';
+import { putsOf, referencesOf } from '../../shared-core/journal/replay.ts';
+import type { Store } from './store.ts';
 
 interface FactRow {
   readonly id: string;
@@ -49,11 +51,30 @@ export function firstSeqOf(store: Store, family: string, id: string): number | n
   return store.prepare<[string, string], { firstSeq: number }>('SELECT first_seq AS firstSeq FROM fact WHERE family = ? AND id = ?').get(family, id)?.firstSeq ?? null;
 }
 
-/** Notes which facts an entry puts and stands upon. */
-export function writeTouches(store: Store, seq: number, puts: readonly Put[], references: readonly Reference[]): void {
-  const insert = store.prepare('INSERT OR IGNORE INTO touch (family, id, seq, role) VALUES (?, ?, ?, ?)');
-  for (const change of puts) insert.run(change.family, change.id, seq, 'puts');
-  for (const reference of references) insert.run(reference.family, reference.id, seq, 'refers');
+/** A fact that an entry puts, or stands upon. */
+export interface Touch {
+  readonly family: string;
+  readonly id: string;
+  readonly seq: number;
+  readonly role: 'puts' | 'refers';
+}
+
+/** What an entry touches, each once; a withdrawal touches nothing. */
+export function touchesOf(entry: Entry): readonly Touch[] {
+  const put = putsOf(entryKinds, entry).map(({ family, id }): Touch => ({ family, id, seq: entry.seq, role: 'puts' }));
+  const referred = referencesOf(entryKinds, entry).map(({ family, id }): Touch => ({ family, id, seq: entry.seq, role: 'refers' }));
+  return [...new Map([...put, ...referred].map((touch) => [`${touch.family}/${touch.id}/${touch.role}`, touch])).values()];
+}
+
+/** Notes what an entry touches. */
+export function writeTouches(store: Store, entry: Entry): void {
+  const insert = store.prepare('INSERT INTO touch (family, id, seq, role) VALUES (:family, :id, :seq, :role)');
+  for (const touch of touchesOf(entry)) insert.run(touch);
+}
+
+/** All notes of what entries touch. */
+export function readAllTouches(store: Store): readonly Touch[] {
+  return store.prepare<[], Touch>('SELECT family, id, seq, role FROM touch').all();
 }
 
 /** A fact as it stands in the table, its value as text. */

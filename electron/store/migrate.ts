@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { assert } from '../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
-import type { Store } from './open-store.ts';
+import type { Store } from './store.ts';
 
 /** One step of the schema: its number and its SQL. */
 export interface Migration {
@@ -26,6 +26,11 @@ export function readMigrations(folder: string = FOLDER): readonly Migration[] {
   return list;
 }
 
+/** The version that the last of some migrations leads to; 0 for none. */
+export function newestVersion(migrations: readonly Migration[]): number {
+  return migrations.at(-1)?.version ?? 0;
+}
+
 /**
  * Brings a database up to the newest version, each step in one transaction with its version number, after a backup.
  * A database of a later version than this program knows is refused and not touched.
@@ -35,8 +40,9 @@ export function migrate(
   hooks: { readonly backUp: (store: Store, from: number) => void },
   migrations: readonly Migration[] = readMigrations(),
 ): Result<Store> {
-  const at = store.pragma('user_version', { simple: true }) as number;
-  const newest = migrations.at(-1)?.version ?? 0;
+  assert(migrations.every((one, at) => one.version > (migrations[at - 1]?.version ?? 0)), 'the numbers of the migrations go up');
+  const at = versionOf(store);
+  const newest = newestVersion(migrations);
   if (at > newest) return refuse('store-from-the-future', { found: at, known: newest });
   const open = migrations.filter((one) => one.version > at);
   if (open.length > 0 && at > 0) hooks.backUp(store, at);
@@ -44,12 +50,19 @@ export function migrate(
   return ok(store);
 }
 
+function versionOf(store: Store): number {
+  return store.pragma('user_version', { simple: true }) as number;
+}
+
 /** Foreign keys are off while a table may be rebuilt, and checked before the commit. */
 function runStep(store: Store, step: Migration): void {
   store.pragma('foreign_keys = OFF');
   try {
     store.transaction(() => {
+      // Another process may have come first while this one waited.
+      if (versionOf(store) >= step.version) return;
       store.exec(step.sql);
+      assert(store.inTransaction, `migration ${step.name} ends its own transaction`);
       const broken = store.pragma('foreign_key_check') as unknown[];
       assert(broken.length === 0, `migration ${step.name} leaves broken references`);
       store.pragma(`user_version = ${step.version}`);

@@ -1,73 +1,85 @@
 import { createRequire } from 'node:module';
 import type DatabaseClass from 'better-sqlite3';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
-import { migrate } from './migrate.ts';
+import { judgeDatabaseFile } from './judge-database-file.ts';
+import { migrate, newestVersion, readMigrations, type Migration } from './migrate.ts';
+import { codeOf, storeRefusal } from './store-refusal.ts';
+import { APPLICATION_ID, type Store } from './store.ts';
+import { unknownEntries } from './unknown-entries.ts';
 
-/** An open household database: one writer, WAL, every commit on disk before it is confirmed. */
-export type Store = DatabaseClass.Database;
-
-/** Marks the file as a household of ours (ASCII "TRUN"). */
-export const APPLICATION_ID = 0x5452554e;
 const LEAST_NODE = 22;
 const BUSY_MILLISECONDS = 5000;
 
+/** What opening a store takes from outside. */
+export interface StoreHooks {
+  /** Makes a copy before the schema is changed. */
+  readonly backUp: (store: Store, from: number) => void;
+  /** The steps of the schema; those that came with the program unless given. */
+  readonly migrations?: readonly Migration[];
+}
+
 /**
- * Opens (or starts) the database file of a household: brought up to date, checked, never overwritten where it is damaged.
+ * Opens (or starts) the database file of a household: judged before it is touched, checked, brought up to date. A file that is
+ * damaged, a stranger's or of a later program is refused and stays as it is, byte for byte.
  *
  * @example openStore('/home/me/cars/household.sqlite', { backUp: () => {} })
  */
-export function openStore(file: string, hooks: { readonly backUp: (store: Store, from: number) => void }): Result<Store> {
+export function openStore(file: string, hooks: StoreHooks): Result<Store> {
   const running = Number(process.versions.node.split('.')[0]);
   if (running < LEAST_NODE) return refuse('node-too-old', { found: process.versions.node, needed: LEAST_NODE });
-  const opened = connect(file);
-  if (!opened.ok) return opened;
-  const sound = prepare(opened.value, hooks);
-  if (!sound.ok) opened.value.close();
-  return sound;
+  const migrations = hooks.migrations ?? readMigrations();
+  const judged = judgeDatabaseFile(file, newestVersion(migrations));
+  if (!judged.ok) return judged;
+  const sound = judged.value === 'new' ? ok(null) : withStore(file, true, true, checkSound);
+  if (!sound.ok) return sound;
+  return withStore(file, false, false, (store) => prepare(store, { ...hooks, migrations }));
+}
+
+/** Opens a household's database for reading only: for a look at one that nobody has open. */
+export function openStoreToRead(file: string): Result<Store> {
+  return withStore(file, true, false, (store) => ok(store));
+}
+
+/** Connects and runs; the connection stays open only where that went well and `close` is false. */
+function withStore<Value>(file: string, readonly: boolean, close: boolean, run: (store: Store) => Result<Value>): Result<Value> {
+  let store: Store | null = null;
+  let kept = false;
+  try {
+    store = connect(file, readonly);
+    const done = run(store);
+    kept = done.ok && !close;
+    return done;
+  } catch (error) {
+    return storeRefusal(error, file);
+  } finally {
+    if (!kept) store?.close();
+  }
 }
 
 /** The database binding is loaded only here and only on a Node that can carry it: on an older one it would crash, not throw. */
-function connect(file: string): Result<Store> {
+function connect(file: string, readonly: boolean): Store {
   const Database = createRequire(import.meta.url)('better-sqlite3') as typeof DatabaseClass;
-  try {
-    return ok(new Database(file, { timeout: BUSY_MILLISECONDS }));
-  } catch (error) {
-    return storeRefusal(error);
-  }
+  return new Database(file, { timeout: BUSY_MILLISECONDS, readonly });
 }
 
-function prepare(store: Store, hooks: { readonly backUp: (store: Store, from: number) => void }): Result<Store> {
+/** Read-only, for a connection that may write would move the log into a damaged file when it closes. */
+function checkSound(store: Store): Result<null> {
   try {
-    const identity = store.pragma('application_id', { simple: true }) as number;
-    const tables = store.prepare<[], { n: number }>('SELECT count(*) AS n FROM sqlite_schema').get()?.n ?? 0;
-    if (tables > 0 && identity !== APPLICATION_ID) return refuse('not-a-household');
     const health = store.pragma('quick_check', { simple: true }) as string;
-    if (health !== 'ok') return refuse('store-damaged', { why: health.slice(0, 200) });
-    store.pragma('journal_mode = WAL');
-    store.pragma('synchronous = FULL');
-    store.pragma('foreign_keys = ON');
-    if (tables === 0) store.pragma(`application_id = ${APPLICATION_ID}`);
-    return migrate(store, hooks);
+    return health === 'ok' ? ok(null) : refuse('store-damaged', { why: health.slice(0, 200) });
   } catch (error) {
-    return storeRefusal(error);
+    // A transaction that was broken off is waiting to be rolled back, and only a connection that may write can do that.
+    if (codeOf(error).startsWith('SQLITE_READONLY_')) return ok(null);
+    throw error;
   }
 }
 
-const REFUSED_BY_CODE: Readonly<Record<string, string>> = {
-  SQLITE_NOTADB: 'not-a-household',
-  SQLITE_CORRUPT: 'store-damaged',
-  SQLITE_BUSY: 'store-locked',
-  SQLITE_LOCKED: 'store-locked',
-  SQLITE_FULL: 'disk-full',
-  SQLITE_READONLY: 'folder-read-only',
-  SQLITE_CANTOPEN: 'folder-unreachable',
-  SQLITE_IOERR: 'disk-fails',
-};
-
-/** What an error of the database means to a person; an error of another sort is our bug and goes on. */
-export function storeRefusal(error: unknown): { readonly ok: false; readonly refusal: { readonly code: string; readonly values: Readonly<Record<string, string>> } } {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  const known = Object.keys(REFUSED_BY_CODE).find((prefix) => code === prefix || code.startsWith(`${prefix}_`));
-  if (known === undefined) throw error;
-  return { ok: false, refusal: { code: REFUSED_BY_CODE[known] ?? 'disk-fails', values: { why: error instanceof Error ? error.message : code } } };
+/** The mark comes first, in the plain journal: whatever stands in the file afterwards, its header says whose it is. */
+function prepare(store: Store, hooks: StoreHooks & { readonly migrations: readonly Migration[] }): Result<Store> {
+  if ((store.pragma('application_id', { simple: true }) as number) !== APPLICATION_ID) store.pragma(`application_id = ${APPLICATION_ID}`);
+  store.pragma('journal_mode = WAL');
+  store.pragma('synchronous = FULL');
+  store.pragma('foreign_keys = ON');
+  const migrated = migrate(store, hooks, hooks.migrations);
+  return migrated.ok ? (unknownEntries(store) ?? migrated) : migrated;
 }

@@ -6,7 +6,7 @@ import { must } from '../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { writeFact } from './fact-table.ts';
 import { appendEntry, readEntry, readRow, type RowMaking } from './journal-table.ts';
-import type { Store } from './open-store.ts';
+import type { Store } from './store.ts';
 
 /**
  * Withdraws entries: they stay in the journal and no longer stand, and under every key they touched stands again what the

@@ -1,10 +1,9 @@
 import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
 import type { Entry, NewEntry, Put } from '../../shared-core/journal/entry-kind.ts';
 import { putsOf } from '../../shared-core/journal/replay.ts';
-import { must } from '../../shared-core/result/assert.ts';
 import { firstSeqOf, writeFact, writeTouches } from './fact-table.ts';
 import { appendEntry, type RowMaking } from './journal-table.ts';
-import type { Store } from './open-store.ts';
+import type { Store } from './store.ts';
 
 /** What was written: the entries with their numbers, and what of the state they changed. */
 export interface Written {
@@ -22,6 +21,6 @@ export function writeEntries(store: Store, entries: readonly NewEntry[], at: str
 function settleEntry(store: Store, entry: Entry): readonly Put[] {
   const puts = putsOf(entryKinds, entry);
   for (const change of puts) writeFact(store, change, entry.seq, firstSeqOf(store, change.family, change.id) ?? entry.seq);
-  writeTouches(store, entry.seq, puts, must(entryKinds.get(entry.kind), 'kind of entry').refersTo(entry.values));
+  writeTouches(store, entry);
   return puts;
 }

@@ -1,6 +1,7 @@
 import { assert } from '../result/assert.ts';
 import { must } from '../result/assert.ts';
-import type { AnyEntryKind, Entry, Put } from './entry-kind.ts';
+import type { AnyEntryKind, Entry, Put, Reference } from './entry-kind.ts';
+import type { EntryValues } from './entry-values.ts';
 import type { Json } from './canonical-json.ts';
 import { withdrawnKind, withdrawnSeqs } from './withdrawal.ts';
 
@@ -21,10 +22,24 @@ export type StandingFacts = ReadonlyMap<string, ReadonlyMap<string, StandingFact
 /** What one entry puts, its values read through the kind's upgrade where they are of an older version. */
 export function putsOf(kinds: EntryKinds, entry: Entry): readonly Put[] {
   if (entry.kind === withdrawnKind.kind) return [];
-  const kind = must(kinds.get(entry.kind), `kind of entry '${entry.kind}'`);
+  const kind = kindOf(kinds, entry);
+  return kind.apply(presentValues(kind, entry));
+}
+
+/** What one entry stands upon, its values read in the same way. */
+export function referencesOf(kinds: EntryKinds, entry: Entry): readonly Reference[] {
+  if (entry.kind === withdrawnKind.kind) return [];
+  const kind = kindOf(kinds, entry);
+  return kind.refersTo(presentValues(kind, entry));
+}
+
+function kindOf(kinds: EntryKinds, entry: Entry): AnyEntryKind {
+  return must(kinds.get(entry.kind), `kind of entry '${entry.kind}'`);
+}
+
+function presentValues(kind: AnyEntryKind, entry: Entry): EntryValues {
   assert(entry.version <= kind.version, `entry ${entry.seq} is of a later version than this program knows`);
-  const values = entry.version === kind.version ? entry.values : must(kind.upgrade, `upgrade of '${entry.kind}'`)(entry.values, entry.version);
-  return kind.apply(values);
+  return entry.version === kind.version ? entry.values : must(kind.upgrade, `upgrade of '${entry.kind}'`)(entry.values, entry.version);
 }
 
 /**

@@ -30,5 +30,6 @@ export async function keepPaper(context: HostContext, request: { readonly name: 
 
 /** The last part of a path, for some programs hand over the whole; the bytes are kept by digest, never by this name. */
 function fileNameOnly(name: string): string {
-  return name.split(/[/\\]/).filter((part) => part !== '' && part !== '.' && part !== '..').at(-1)?.trim() ?? 'paper';
+  const parts = name.split(/[/\\]/).map((part) => part.trim());
+  return parts.filter((part) => part !== '' && part !== '.' && part !== '..').at(-1) ?? 'paper';
 }

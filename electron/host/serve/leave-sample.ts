@@ -7,7 +7,8 @@ import { sampleFolder } from '../sample-folder.ts';
 /** Leaves the sample: the household's own folder is opened again and the sample's folder is deleted. */
 export function leaveSample(context: HostContext): Result<Record<string, never>> {
   if (!context.isSample()) return refuse('sample-not-open');
-  context.swap(context.home);
+  const left = context.swap(context.home);
+  if (!left.ok) return left;
   rmSync(sampleFolder(context.home), { recursive: true, force: true });
   pushAllChanged(context);
   return ok({});

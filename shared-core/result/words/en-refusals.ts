@@ -85,6 +85,8 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'store-from-the-future': 'A newer version of this program wrote this household ({found}, this one knows {known}). Update the program; nothing was changed.',
   'disk-full': 'The disk is full. Make room and try again; nothing was half-saved.',
   'folder-read-only': 'The folder cannot be written to. Check its permissions, or choose another folder.',
+  'folder-not-empty': 'The folder {folder} holds other things ({found}) and no household. Choose an empty or a new folder; nothing was changed.',
+  'store-missing': 'The household file is gone from {folder}, though its key is still there. Restore a backup into a new folder; nothing was changed.',
   'folder-unreachable': 'The folder is not there any more or cannot be reached. Connect the disk, or choose another folder.',
   'disk-fails': 'The disk does not answer as it should ({why}). Nothing was half-saved; check the disk.',
   'key-unusable': 'The key of the household cannot be used. Restore it from a backup.',
