@@ -35,6 +35,7 @@ const tasks = {
   'test:store': tests('store', 'tests/store', 'tests/migrations'),
   'test:shell': tests('shell', 'tests/shell', 'tests/loopback', 'tests/start'),
   'test:browser': tests('browser', 'tests/browser'),
+  bench: script('bench', 'tests/bench/answer-times.ts'),
   storm: [{ ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } }],
   check: [...typecheck, ...lint, ...boundaries, ...test, ...build],
 };
