@@ -1,10 +1,11 @@
-import { addMonths } from '../calendar/add-months.ts';
-import { later, type LocalDate } from '../calendar/local-date.ts';
+import { addMonths, monthsBetween } from '../calendar/add-months.ts';
+import { LAST_DATE, later, type LocalDate } from '../calendar/local-date.ts';
 import type { Car } from '../fleet/car.ts';
 import { addMetres, fromTyped, metresFromKilometres, type DistanceAsTyped, type Metres } from '../units/distance.ts';
 import { must } from '../result/assert.ts';
 import { distanceOn, type KnownDistance } from '../fleet/known-distance.ts';
 import type { Completion } from './completion.ts';
+import type { Limit } from './limit.ts';
 import { lastValidAfter } from './keep-the-date.ts';
 import type { ServiceItem } from './service-item.ts';
 import { underSevereUse } from './severe-use.ts';
@@ -17,7 +18,8 @@ export interface LimitTarget {
   readonly date: LocalDate | null;
   readonly metres: Metres | null;
   readonly from: CountedFrom;
-  readonly since: LocalDate;
+  /** Null where it is counted from a first registration that nobody has entered. */
+  readonly since: LocalDate | null;
   /** The distance is counted from an odometer nobody read. */
   readonly estimated: boolean;
 }
@@ -30,17 +32,25 @@ export interface LimitTarget {
  */
 export function limitTarget(item: ServiceItem, car: Car, completions: readonly Completion[], known: KnownDistance): LimitTarget | null {
   const last = completions.at(-1) ?? null;
-  if (item.anchor.kind === 'calendar') return calendarTarget(item, item.anchor.firstDate, last);
+  if (item.anchor.kind === 'calendar') return calendarTarget(item, item.anchor.firstDate, completions);
   if (item.anchor.kind === 'keep-date') return certificateTarget(item, item.anchor.lastValidDay, completions);
-  if (last !== null) return counted(item, car, last, 'completion');
+  if (last !== null) return counted(last, limitOf(item, car, 'repeat'), 'completion');
   if (item.history === 'unknown') return null;
   return item.history === 'never-done' ? fromNew(item, car) : fromPurchase(item, car, known);
 }
 
-function counted(item: ServiceItem, car: Car, start: Completion, from: CountedFrom, first = false): LimitTarget {
-  const limit = underSevereUse(first ? item.interval.first : item.interval.repeat, car.severeUse);
+function limitOf(item: ServiceItem, car: Car, which: 'first' | 'repeat'): Limit {
+  return underSevereUse(item.interval[which], car.severeUse);
+}
+
+/** Where limits are counted from: as a completion, but for a date that may be unknown. */
+interface Start extends Omit<Completion, 'date'> {
+  readonly date: LocalDate | null;
+}
+
+function counted(start: Start, limit: Limit, from: CountedFrom): LimitTarget {
   return {
-    date: limit.months === null ? null : addMonths(start.date, limit.months),
+    date: limit.months === null || start.date === null ? null : addMonths(start.date, limit.months),
     metres: limit.distance === null || start.metres === null ? null : addMetres(start.metres, wholeMetres(limit.distance)),
     from,
     since: start.date,
@@ -48,29 +58,41 @@ function counted(item: ServiceItem, car: Car, start: Completion, from: CountedFr
   };
 }
 
+/** Never done: the first months count from first registration, the first distance from 0, which needs no date. */
 function fromNew(item: ServiceItem, car: Car): LimitTarget | null {
-  if (car.firstRegistered === null) return null;
-  return counted(item, car, { date: car.firstRegistered, metres: metresFromKilometres(0), estimated: false }, 'first-registration', true);
+  const limit = limitOf(item, car, 'first');
+  if (car.firstRegistered === null && limit.distance === null) return null;
+  return counted({ date: car.firstRegistered, metres: metresFromKilometres(0), estimated: false }, limit, 'first-registration');
 }
 
 function fromPurchase(item: ServiceItem, car: Car, known: KnownDistance): LimitTarget | null {
   const bought = car.keptSince ?? car.firstRegistered;
   if (bought === null) return null;
   const then = distanceOn(known, bought);
-  return counted(item, car, { date: bought, metres: then?.metres ?? null, estimated: then?.estimated ?? false }, 'purchase');
+  return counted({ date: bought, metres: then?.metres ?? null, estimated: then?.estimated ?? false }, limitOf(item, car, 'repeat'), 'purchase');
 }
 
-/** Whole steps from the first date; never done, it is due on the first date itself. */
-function calendarTarget(item: ServiceItem, firstDate: LocalDate, last: Completion | null): LimitTarget {
+/**
+ * Whole steps from the first date; never done, it is due on the first date itself. Done early or late, next is the first
+ * step after both the day it was done and the date then in force; two records of one day are one occasion.
+ */
+function calendarTarget(item: ServiceItem, firstDate: LocalDate, completions: readonly Completion[]): LimitTarget {
   const months = must(item.interval.repeat.months, 'months of a calendar interval');
-  let date = firstDate;
-  if (last !== null) for (let step = 1; date <= later(last.date, firstDate); step += 1) date = addMonths(firstDate, step * months);
+  const days = new Set(completions.map((done) => done.date));
+  const date = [...days].reduce((due, done) => stepAfter(firstDate, months, later(done, due)), firstDate);
   return { date, metres: null, from: 'first-date', since: firstDate, estimated: false };
 }
 
+function stepAfter(firstDate: LocalDate, months: number, after: LocalDate): LocalDate {
+  let step = Math.max(0, Math.floor(monthsBetween(firstDate, after) / months));
+  while (addMonths(firstDate, step * months) <= after && addMonths(firstDate, step * months) < LAST_DATE) step += 1;
+  return addMonths(firstDate, step * months);
+}
+
+/** A test passed before the certificate in force was given never shortens it. */
 function certificateTarget(item: ServiceItem, first: LocalDate, completions: readonly Completion[]): LimitTarget {
   const months = must(item.interval.repeat.months, 'months of a certificate');
-  const date = completions.reduce((valid, done) => lastValidAfter(valid, done.date, months), first);
+  const date = completions.reduce((valid, done) => later(valid, lastValidAfter(valid, done.date, months)), first);
   return { date, metres: null, from: 'certificate', since: completions.at(-1)?.date ?? first, estimated: false };
 }
 

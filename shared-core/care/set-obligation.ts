@@ -8,7 +8,7 @@ import { lastValidAfter } from './keep-the-date.ts';
 import { obligations, obligationSchema, obligationSet, type Obligation } from './obligation.ts';
 import { renewalRecorded, renewals, renewalSchema, type Renewal } from './renewal.ts';
 import { addMonths } from '../calendar/add-months.ts';
-import { addDays } from '../calendar/local-date.ts';
+import { addDays, later } from '../calendar/local-date.ts';
 
 const shape = obligationSchema.shape;
 
@@ -66,9 +66,13 @@ export const renewObligation = change({
   },
 });
 
-/** With *keep the date* as the published rule has it; else the interval after the old day where it still holds, or a day short of it from today. */
+/**
+ * With *keep the date* as the published rule has it; else the interval after the old day where it still holds, or a day short
+ * of it from the day of renewal. A renewal entered late, from before the term in force began, moves nothing.
+ */
 function nextLastValidDay(now: Obligation, on: Obligation['lastValidDay']): Obligation['lastValidDay'] | null {
   if (now.months === null) return null;
-  if (now.keepsDate) return lastValidAfter(now.lastValidDay, on, now.months);
+  if (now.keepsDate) return later(now.lastValidDay, lastValidAfter(now.lastValidDay, on, now.months));
+  if (on <= addMonths(now.lastValidDay, -now.months)) return now.lastValidDay;
   return on <= now.lastValidDay ? addMonths(now.lastValidDay, now.months) : addDays(addMonths(on, now.months), -1);
 }

@@ -23,9 +23,8 @@ export function distanceOn(known: KnownDistance, date: LocalDate): { readonly me
   const before = known.points.findLast((point) => point.date < date) ?? startOf(known, date);
   const after = known.points.find((point) => point.date > date);
   if (before !== null && after !== undefined) return { metres: between(before, after, date), estimated: true };
-  if (after !== undefined || before === null || known.usage === null) return null;
-  const days = dayNumber(date) - known.usage.lastDay;
-  return days < 0 ? null : { metres: metresFromKilometres(known.usage.lastKm + kmAtZ(known.usage, days, 0)), estimated: true };
+  if (before === null || known.usage === null) return null;
+  return { metres: metresFromKilometres(known.usage.lastKm + kmAtZ(known.usage, dayNumber(date) - known.usage.lastDay, 0)), estimated: true };
 }
 
 interface DatedMetres {
