@@ -1,6 +1,7 @@
 import { ipcMain, type IpcMainInvokeEvent, type WebContents } from 'electron';
 import type { Host } from '../../shared-core/contract/host.ts';
 import { refuse, type Result } from '../../shared-core/result/result.ts';
+import { pageHost } from '../loopback/page-host.ts';
 import { isOwnPage } from '../shell/page-address.ts';
 
 /** The channel of an operation, and the one on which the host tells by itself; preload.ts uses the same. */
@@ -22,9 +23,10 @@ export interface ServedWindows {
  */
 export function serveContract(host: Host, operations: readonly string[]): ServedWindows {
   const windows = new Set<WebContents>();
+  const asPage = pageHost(host);
   for (const operation of operations) {
     ipcMain.handle(channelOf(operation), (event, request: unknown): Promise<Result<unknown>> => {
-      return isOurs(windows, event) ? host.call(operation, request) : Promise.resolve(refuse('not-our-page'));
+      return isOurs(windows, event) ? asPage.call(operation, request) : Promise.resolve(refuse('not-our-page'));
     });
   }
   const stopHearing = host.onPush((push) => windows.forEach((contents) => contents.send(PUSHES, push)));

@@ -5,6 +5,7 @@ import type { OperationServer } from './answer-operation.ts';
 import { answerRequest, type Routes } from './answer-request.ts';
 import { linkTokens } from './link-tokens.ts';
 import { pageFiles } from './page-files.ts';
+import { pageHost } from './page-host.ts';
 import type { FindPaper } from './paper-answer.ts';
 import { pushStreams, type PushStreams } from './push-streams.ts';
 
@@ -67,7 +68,7 @@ export async function serveLoopback(options: LoopbackOptions): Promise<Loopback>
 }
 
 function operationsOf({ host, operations, note = noteOnStandardError }: LoopbackOptions, { silenceMs }: Patience): OperationServer {
-  return { host, note, operations: new Set(operations), limits: { bytes: MOST_BODY_BYTES, silenceMs } };
+  return { host: pageHost(host), note, operations: new Set(operations), limits: { bytes: MOST_BODY_BYTES, silenceMs } };
 }
 
 function noteOnStandardError(line: string): void {

@@ -99,6 +99,10 @@ describe('operations', () => {
     expect(await ask('household.state', {}, event())).toEqual({ ok: false, refusal: { code: 'not-our-page', values: {} } });
   });
 
+  test('a page may not name a place on the disk', async () => {
+    expect(await ask('pack.write', { car: 'pip', out: '/etc' })).toEqual({ ok: false, refusal: { code: 'place-named-by-page', values: {} } });
+  });
+
   test('a change is told to the window', async () => {
     const started = await ask('household.start', { name: 'Ours', currency: 'GBP' });
     expect(started).toMatchObject({ ok: true });
