@@ -32,7 +32,7 @@ test.each([
 test('every operation whose request names a place on the disk is known here', async () => {
   const named = operationNames.flatMap((operation) => {
     const { properties = {} } = z.toJSONSchema(contract[operation].request, { io: 'input', unrepresentable: 'any' });
-    return Object.keys(properties).filter((field) => /^(out|into|pack|folder|path|place|file|dir|directory)$/.test(field)).map((field) => ({ operation, field }));
+    return Object.keys(properties).filter((field) => /^(out|into|pack|folder|path|file|dir|directory)$/.test(field)).map((field) => ({ operation, field }));
   });
   expect(named.length).toBeGreaterThan(0);
   for (const { operation, field } of named) expect(await pageHost(scriptedHost()).call(operation, { [field]: '/etc' }), operation).toMatchObject({ refusal: { code: 'place-named-by-page' } });
