@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { assert } from '../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { isOfTheDisk } from './store-refusal.ts';
 import type { Store } from './store.ts';
 
 /** One step of the schema: its number and its SQL. */
@@ -33,7 +34,8 @@ export function newestVersion(migrations: readonly Migration[]): number {
 
 /**
  * Brings a database up to the newest version, each step in one transaction with its version number, after a backup.
- * A database of a later version than this program knows is refused and not touched.
+ * A database of a later version than this program knows is refused and not touched. A step that fails is refused with
+ * 'migration-failed' and leaves the version and the rows it found; a fault of the disk is thrown.
  */
 export function migrate(
   store: Store,
@@ -46,12 +48,26 @@ export function migrate(
   if (at > newest) return refuse('store-from-the-future', { found: at, known: newest });
   const open = migrations.filter((one) => one.version > at);
   if (open.length > 0 && at > 0) hooks.backUp(store, at);
-  for (const step of open) runStep(store, step);
+  for (const step of open) {
+    const done = tryStep(store, step);
+    if (!done.ok) return done;
+  }
   return ok(store);
 }
 
 function versionOf(store: Store): number {
   return store.pragma('user_version', { simple: true }) as number;
+}
+
+/** Our own mistake, met by somebody's data: they are told that nothing is lost, and not shown a program that breaks off. */
+function tryStep(store: Store, step: Migration): Result<null> {
+  try {
+    runStep(store, step);
+    return ok(null);
+  } catch (error) {
+    if (isOfTheDisk(error)) throw error;
+    return refuse('migration-failed', { step: step.name, why: error instanceof Error ? error.message : String(error) });
+  }
 }
 
 /** Foreign keys are off while a table may be rebuilt, and checked before the commit. */

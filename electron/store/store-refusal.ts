@@ -17,11 +17,20 @@ const REFUSED_BY_CODE: Readonly<Record<string, string>> = {
 
 /** What an error of the database on a file means to a person; an error of another sort is our bug and goes on. */
 export function storeRefusal(error: unknown, file: string): ReturnType<typeof refuse> {
-  const found = codeOf(error);
-  const known = Object.keys(REFUSED_BY_CODE).find((prefix) => found === prefix || found.startsWith(`${prefix}_`));
+  const known = knownCode(error);
   if (known === undefined) throw error;
   const code = known === 'SQLITE_CANTOPEN' ? unopenedBecause(file) : (REFUSED_BY_CODE[known] ?? 'disk-fails');
-  return refuse(code, { why: error instanceof Error ? error.message : found });
+  return refuse(code, { why: error instanceof Error ? error.message : known });
+}
+
+/** Whether an error tells of the disk, the file or another program, and not of a mistake of ours. */
+export function isOfTheDisk(error: unknown): boolean {
+  return knownCode(error) !== undefined;
+}
+
+function knownCode(error: unknown): string | undefined {
+  const found = codeOf(error);
+  return Object.keys(REFUSED_BY_CODE).find((prefix) => found === prefix || found.startsWith(`${prefix}_`));
 }
 
 /** The code of an error of database or file system; empty where it has none. */

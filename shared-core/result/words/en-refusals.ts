@@ -83,6 +83,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'store-damaged': 'The household file is damaged ({why}). It was not changed. Restore a backup into a new folder.',
   'store-locked': 'Another program holds the household file. Close it, or try again in a moment.',
   'store-from-the-future': 'A newer version of this program wrote this household ({found}, this one knows {known}). Update the program; nothing was changed.',
+  'migration-failed': 'The household could not be brought up to date ({step}: {why}). It stays as it was; nothing is lost. Use the earlier program until this one is mended.',
   'disk-full': 'The disk is full. Make room and try again; nothing was half-saved.',
   'folder-read-only': 'The folder cannot be written to. Check its permissions, or choose another folder.',
   'folder-not-empty': 'The folder {folder} holds other things ({found}) and no household. Choose an empty or a new folder; nothing was changed.',
