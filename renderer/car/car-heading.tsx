@@ -33,6 +33,7 @@ export function CarHeading({ view, open }: CarHeadingProps) {
         <Button onClick={() => open({ kind: 'record', item: null })}>{tell('records.add')}</Button>
         <Button variant="default" onClick={() => open({ kind: 'reading' })}>{tell('readings.add')}</Button>
         <Button variant="default" onClick={() => open({ kind: 'car' })}>{tell('car.change')}</Button>
+        <Button variant="default" onClick={() => open({ kind: 'pack' })}>{tell('pack.open')}</Button>
       </div>
     </header>
   );

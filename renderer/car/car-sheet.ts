@@ -6,6 +6,7 @@ export type CarSheet =
   | { readonly kind: 'item'; readonly item: string | null }
   | { readonly kind: 'obligation' }
   | { readonly kind: 'renew'; readonly obligation: string }
+  | { readonly kind: 'pack' }
   | { readonly kind: 'observation' }
   | { readonly kind: 'close'; readonly observation: string };
 

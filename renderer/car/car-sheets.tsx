@@ -8,6 +8,7 @@ import { CloseForm } from './forms/close-form.tsx';
 import { ItemForm } from './forms/item-form.tsx';
 import { ObligationForm } from './forms/obligation-form.tsx';
 import { ObservationForm } from './forms/observation-form.tsx';
+import { PackForm } from './forms/pack-form.tsx';
 import { ReadingForm } from './forms/reading-form.tsx';
 import { RecordForm } from './forms/record-form.tsx';
 import { RenewalForm } from './forms/renewal-form.tsx';
@@ -51,6 +52,8 @@ function contentOf(view: CarView, sheet: CarSheet, onClose: () => void): Content
       const obligation = view.due.obligations.find((one) => one.id === sheet.obligation);
       return obligation === undefined ? null : { title: tell('renew-form.title', { name: obligation.name }), form: <RenewalForm {...common} obligation={obligation} /> };
     }
+    case 'pack':
+      return { title: tell('pack.title', { car }), form: <PackForm {...common} /> };
     case 'observation':
       return { title: tell('observation-form.title', { car }), form: <ObservationForm {...common} /> };
     case 'close':

@@ -44,7 +44,8 @@ export const hostOperations = {
     'long',
     z.strictObject({
       car: z.string().min(1).max(80),
-      out: z.string().min(1).max(4000),
+      /** The folder to write into; null: `packs` in the household's own folder. */
+      out: z.string().min(1).max(4000).nullable().default(null),
       withhold: withholdSchema.default([]),
       papers: z.boolean().default(true),
       paperSize: z.enum(['A4', 'LETTER']).default('A4'),

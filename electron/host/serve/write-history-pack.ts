@@ -1,5 +1,5 @@
 import { mkdirSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { findCar } from '../../../shared-core/fleet/find-car.ts';
 import { sealText } from '../../../shared-core/journal/seal-text.ts';
 import { makeSeal } from '../../../shared-core/journal/seal.ts';
@@ -13,12 +13,12 @@ import type { HostContext } from '../host-context.ts';
 /** Writes a car's history pack into a folder; from then on what it seals can no longer be withdrawn. */
 export async function writeHistoryPack(
   context: HostContext,
-  request: PackChoice & { readonly car: string; readonly out: string },
+  request: PackChoice & { readonly car: string; readonly out: string | null },
 ): Promise<Result<{ path: string; name: string; files: number; bytes: number; seal: string }>> {
   const household = context.household();
   const car = findCar(household.facts, request.car);
   if (!car.ok) return car;
-  const out = resolve(request.out);
+  const out = resolve(request.out ?? join(household.folder, 'packs'));
   try {
     mkdirSync(out, { recursive: true });
   } catch (error) {

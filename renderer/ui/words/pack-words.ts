@@ -1,0 +1,23 @@
+/** Words of the history pack. */
+export const PACK_WORDS = {
+  'pack.open': 'Write its history pack',
+  'pack.title': 'The history pack of {car}',
+  'pack.what': 'One file for the next keeper: a document to read, tables, the papers, and proofs that anyone can check without this program. It states what is missing, late and open.',
+  'pack.papers': 'Put the papers in',
+  'pack.prices': 'Keep prices back',
+  'pack.names': 'Keep names, places and references back',
+  'pack.numbers': 'Keep registration and VIN back',
+  'pack.back': 'Kept back',
+  'pack.back-what': 'What is kept back is named as kept back, and every proof still holds. Papers may show it all the same.',
+  'pack.size': 'Paper',
+  'pack.size-a4': 'A4',
+  'pack.size-letter': 'Letter',
+  'pack.out': 'Folder to write into',
+  'pack.out-what': 'empty: packs, in the household’s own folder',
+  'pack.submit': 'Write the pack',
+  'pack.sealed': 'From then on the entries in it can be amended, but no longer undone.',
+  'pack.done': 'The pack is written: {files} files.',
+  'pack.path': 'It stands at',
+  'pack.seal': 'Seal of the journal. Keep it, or give it to the buyer apart from the pack: with it a pack made anew can be told from this one.',
+  'pack.close': 'Close',
+} as const;
