@@ -16,6 +16,8 @@ import { watchOtherWriters } from './watch-other-writers.ts';
 
 type AnyOperation = Ask | Do | HostServed;
 
+const DISTRUSTED: ReadonlySet<string> = new Set(['store-damaged', 'disk-fails']);
+
 /** A host with what only this process may use beside the contract. */
 export interface ComposedHost extends Host {
   readonly context: HostContext;
@@ -45,6 +47,9 @@ function hostOver(home: string, opened: HouseholdFolder, world: World): Composed
       current.store.close();
       current = next.value;
       return ok(null);
+    },
+    distrust: () => {
+      current = { ...current, place: null };
     },
     compose: composeHost,
     push: (push) => listeners.forEach((listener) => tell(listener, push)),
@@ -87,7 +92,7 @@ async function callOperation(context: HostContext, name: string, request: unknow
     const stillThere = operation.kind === 'ask' ? ok(null) : returnToPlace(context);
     return stillThere.ok ? ok(checkedReply(operation, reply.value)) : stillThere;
   } catch (error) {
-    return failure(error, name, databaseFile(context.household().folder));
+    return failedOn(context, name, error);
   }
 }
 
@@ -96,6 +101,13 @@ function run(context: HostContext, name: string, operation: AnyOperation, reques
   if (operation.kind === 'do') return runChange(context, operation, request);
   const { facts, store } = context.household();
   return store.transaction(() => operation.answer(facts, request, momentOf(context.world))).deferred();
+}
+
+/** A database that failed once may hold what it read wrongly in its memory, long after the disk has come right. */
+function failedOn(context: HostContext, name: string, error: unknown): Result<never> {
+  const failed = failure(error, name, databaseFile(context.household().folder));
+  if (!failed.ok && DISTRUSTED.has(failed.refusal.code)) context.distrust();
+  return failed;
 }
 
 /** The reply as its schema has it, with the undo token of a change. */

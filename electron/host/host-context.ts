@@ -24,6 +24,8 @@ export interface HostContext {
   isSample(): boolean;
   /** Closes the open household and opens another folder; where that cannot be opened, the present one stays open. */
   swap(folder: string): Result<null>;
+  /** The open database has failed: it is opened anew, and so checked, before it is used again. */
+  distrust(): void;
   /** Another host, over a folder of its own. */
   compose(folder: string, world: World): Result<Host & { readonly context: HostContext }>;
   push(push: Push): void;

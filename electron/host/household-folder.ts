@@ -6,6 +6,7 @@ import { storeFacts } from '../store/fact-table.ts';
 import { backUpBeforeMigration } from '../store/back-up.ts';
 import { placeOf, type FilePlace } from '../store/file-place.ts';
 import { judgeDatabaseFile } from '../store/judge-database-file.ts';
+import { newestVersion, readMigrations } from '../store/migrate.ts';
 import { openStore } from '../store/open-store.ts';
 import type { Store } from '../store/store.ts';
 import { fileRefusal } from './file-refusal.ts';
@@ -15,7 +16,7 @@ import { openHouseholdKey, type HouseholdKey } from './household-key.ts';
 export interface HouseholdFolder {
   readonly folder: string;
   readonly store: Store;
-  /** Which file its database is, as it was opened. */
+  /** Which file its database is, as it was opened; null where it is to be opened anew. */
   readonly place: FilePlace | null;
   readonly facts: Facts;
   readonly key: HouseholdKey;
@@ -56,7 +57,7 @@ export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
  */
 function judgeFolder(folder: string): Result<null> {
   if (!existsSync(folder)) return ok(null);
-  const judged = judgeDatabaseFile(databaseFile(folder), Number.MAX_SAFE_INTEGER);
+  const judged = judgeDatabaseFile(databaseFile(folder), newestVersion(readMigrations()));
   if (!judged.ok || judged.value === 'household') return judged.ok ? ok(null) : judged;
   const names = readdirSync(folder);
   if (names.includes('key')) return refuse('store-missing', { folder });

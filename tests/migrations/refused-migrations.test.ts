@@ -1,6 +1,5 @@
 import { execFile } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import Database from 'better-sqlite3';
@@ -11,16 +10,11 @@ import { realWorld } from '../../electron/host/real-world.ts';
 import { backUpBeforeMigration } from '../../electron/store/back-up.ts';
 import { newestVersion, readMigrations } from '../../electron/store/migrate.ts';
 import { temporaryFolder } from '../host/open-test-host.ts';
+import { imprint } from '../store/imprint.ts';
 import { rowsOf, schemaOf } from './frozen.ts';
 import { lookInto, oldHousehold, openWith, withSteps } from './old-household.ts';
 
 const HEAD = newestVersion(readMigrations());
-
-/** Every file of a folder with its digest and time: what must not change where nothing is touched. */
-function imprint(folder: string): Readonly<Record<string, string>> {
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => statSync(join(folder, name)).isFile());
-  return Object.fromEntries(files.sort().map((name) => [name, `${createHash('sha256').update(readFileSync(join(folder, name))).digest('hex')} ${statSync(join(folder, name)).mtimeMs}`]));
-}
 
 function state(folder: string): unknown {
   return lookInto(databaseFile(folder), (store) => ({ version: store.pragma('user_version', { simple: true }), schema: schemaOf(store), rows: rowsOf(store) }));
