@@ -1,0 +1,130 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { checkPackAt } from '../../electron/pack/check-pack.ts';
+import { axeFaults } from './axe-faults.ts';
+import { Keyboard } from './keyboard.ts';
+import { chromiumHere, launchChromium } from './launch-chromium.ts';
+import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+
+/** Widths in CSS pixels: a small screen, a large one, and the small one at 200 %. */
+const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
+
+describe.skipIf(chromiumHere === null)('a first hour by the keyboard alone', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'keyboard-'));
+  let served: ServedHousehold;
+  let browser: Browser;
+  let page: Page;
+  let keys: Keyboard;
+  const complaints: string[] = [];
+
+  beforeAll(async () => {
+    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
+    browser = await launchChromium();
+    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
+    page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+    page.on('pageerror', (error) => complaints.push(error.message));
+    await page.goto(served.link);
+    keys = new Keyboard(page);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.stop();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  /** No violation at any size. */
+  async function axeAtEverySize(where: string): Promise<void> {
+    for (const [width, height] of SIZES) {
+      await page.setViewportSize({ width, height });
+      await settled();
+      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
+    }
+    await page.setViewportSize({ width: 1280, height: 800 });
+  }
+
+  /** Moving things have come to rest: axe measures the colours of what it sees. */
+  const settled = () => page.waitForFunction(() => document.getAnimations().every((one) => one.playState !== 'running'));
+  const heading = (name: string) => page.getByRole('heading', { name }).first().waitFor();
+
+  test('starts a household', async () => {
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await axeAtEverySize('the first start');
+    await keys.fill(/^Name of the household/, 'Ours');
+    await keys.press('Start the household');
+    await heading('The yard');
+    await axeAtEverySize('the empty yard');
+  });
+
+  test('adds a car', async () => {
+    await keys.press(/^Add (a|the|your) (first )?car/i);
+    await keys.fill(/^Name/, 'Pip');
+    await keys.fill(/^First registered/, '2022-11-25');
+    await axeAtEverySize('the form of a car');
+    await keys.press('Add the car');
+    await page.getByRole('heading', { name: 'Pip', exact: true }).first().waitFor();
+  });
+
+  test('enters three readings', async () => {
+    for (const [value, date] of [['9000', '2024-02-01'], ['18100', '2025-02-01'], ['27000', '2026-02-01']] as const) {
+      await openCar();
+      await keys.press('Enter a reading');
+      await keys.fill(/^The odometer shows/, value);
+      await keys.fill(/^On/, date);
+      if (value === '9000') await axeAtEverySize('the form of a reading');
+      await keys.press('Record the reading');
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+    }
+    await page.getByText('27\u202f000').first().waitFor();
+  });
+
+  test('adds an item, records work on it, and reads when it is next due', async () => {
+    await openCar();
+    await keys.press('Add an item');
+    await keys.fill(/^What is cared for/, 'brake fluid');
+    await keys.fill(/^Every so many months/, '24');
+    await axeAtEverySize('the form of an item');
+    await keys.press('Add the item');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await keys.press('Record work');
+    await keys.to(/^brake fluid/);
+    await page.keyboard.press('Space');
+    await axeAtEverySize('the form of work');
+    await keys.press('Record the work');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await page.getByText('by 25 Nov 2028').first().waitFor();
+    await axeAtEverySize('the car');
+  });
+
+  test('writes the pack, and it is sound', async () => {
+    await keys.press('Write its history pack');
+    await axeAtEverySize('the form of the pack');
+    await keys.press('Write the pack');
+    await page.getByText('The pack is written').waitFor();
+    await axeAtEverySize('the written pack');
+    const [path] = await page.getByText(/pip|history-2026-11-25\.zip/).last().allTextContents();
+    expect(path !== undefined && existsSync(path)).toBe(true);
+    expect(await checkPackAt(path ?? '')).toMatchObject({ ok: true, value: { faults: [] } });
+    await keys.press('Close');
+  });
+
+  test('shows the yard with the car in its lane', async () => {
+    await keys.press('Yard');
+    await heading('The yard');
+    await page.getByText('Pip').first().waitFor();
+    await axeAtEverySize('the yard');
+  });
+
+  test('kept the focus visible, on the screen and in order all the way, and nothing complained', () => {
+    expect(keys.faults).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+
+  async function openCar(): Promise<void> {
+    if (await page.getByRole('heading', { name: 'Service items' }).count() === 0) await keys.press('Car');
+    await heading('Service items');
+  }
+});

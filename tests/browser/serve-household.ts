@@ -1,0 +1,30 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { execFileSync } from 'node:child_process';
+
+const ROOT = new URL('../../', import.meta.url).pathname;
+
+/** The dashboard of a household, served by the real command. */
+export interface ServedHousehold {
+  readonly link: string;
+  stop(): Promise<void>;
+}
+
+/** Builds the page where it is stale, and serves a household's folder on a fixed day. */
+export async function serveHousehold(folder: string, on: string): Promise<ServedHousehold> {
+  execFileSync(process.execPath, ['electron/start/build.ts'], { cwd: ROOT, stdio: 'ignore' });
+  const program = spawn(process.execPath, ['electron/cli/trunnion.ts', 'serve', '--json', '--household', folder, '--on', on], { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
+  let said = '';
+  program.stderr.on('data', (piece: Buffer) => (said += piece.toString('utf8')));
+  const ended = once(program, 'exit').then(() => Promise.reject(new Error(`serve ended: ${said}`)));
+  ended.catch(() => undefined);
+  const [first] = (await Promise.race([once(program.stdout, 'data'), ended])) as [Buffer];
+  return {
+    link: (JSON.parse(first.toString('utf8')) as { url: string }).url,
+    stop: async () => {
+      const exit = once(program, 'exit');
+      program.kill('SIGINT');
+      await exit;
+    },
+  };
+}
