@@ -1,19 +1,13 @@
 import { shareFlow, type FlowSink } from '../integer-program/share-flow.ts';
 import { must } from '../result/assert.ts';
 import type { OrderChoice } from './order-choice.ts';
-import type { NeedFacts, NeedSource, OrderFacts } from './order-facts.ts';
+import type { NeedFacts, NeedSource, OrderFacts, TakenUnits } from './order-facts.ts';
 import { FROM_SHELF } from './order-instance.ts';
 
 /** Who gets what from where, one row for each need, part and source; and what is left of each part. All in whole units. */
 export interface OrderShares {
   readonly taken: readonly TakenUnits[];
   readonly left: readonly { readonly part: string; readonly units: number }[];
-}
-
-/** Units of a part that a need takes from an offer or from the shelf. */
-export interface TakenUnits extends NeedSource {
-  readonly need: string;
-  readonly units: number;
 }
 
 /** A heap of one part: a lot on the shelf, or what the packs of an offer hold of it. */

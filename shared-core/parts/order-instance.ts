@@ -1,32 +1,34 @@
 import { z } from 'zod';
 import { localDate } from '../calendar/local-date.ts';
+import { refusedBy } from '../result/refused-by.ts';
+import { priceSchema } from '../units/money.ts';
 import { decimalsOf, LARGEST_QUANTITY, MOST_DECIMALS } from './order-quantity.ts';
 
 /** Where an allocation comes from when it is not an offer. No offer may bear this id. */
 export const FROM_SHELF = 'shelf';
 
-/** The largest sum of money taken, in minor units. */
-const LARGEST_MINOR = 1_000_000_000_000;
-
-const id = z.string().min(1).max(200);
-const minor = z.int().min(0).max(LARGEST_MINOR);
+const noQuantity = refusedBy('not-a-quantity');
+const id = z.string().min(1, refusedBy('text-empty')).max(200, refusedBy('text-too-long'));
 const packs = z.int().min(0).max(1_000_000_000);
-const fewDecimals = (value: number) => decimalsOf(value, MOST_DECIMALS) !== null;
-const amount = z.number().min(0).max(LARGEST_QUANTITY).refine(fewDecimals, { params: { code: 'too-many-decimals' } });
-const quantity = amount.refine((value) => value > 0, { params: { code: 'no-quantity' } });
-const date = z.string().transform((text, context) => {
+const amount = z
+  .number(noQuantity)
+  .min(0, noQuantity)
+  .max(LARGEST_QUANTITY, noQuantity)
+  .refine((value) => decimalsOf(value, MOST_DECIMALS) !== null, refusedBy('order-quantity-too-fine'));
+const quantity = amount.refine((value) => value > 0, noQuantity);
+const date = z.string(refusedBy('not-a-date')).transform((text, context) => {
   const read = localDate(text);
   if (read.ok) return read.value;
-  context.addIssue({ code: 'custom', params: { code: read.refusal.code, value: text.slice(0, 40) } });
+  context.addIssue({ code: 'custom', message: refusedBy('not-a-date').error });
   return z.NEVER;
 });
 
 /** A shop: what it charges to deliver, from which sum of goods it delivers free (null: never), the least sum it sends, calendar days until the goods are here. */
 export const orderSupplierSchema = z.strictObject({
   id,
-  deliveryMinor: minor,
-  freeFromMinor: minor.nullable().default(null),
-  minimumMinor: minor.default(0),
+  deliveryMinor: priceSchema,
+  freeFromMinor: priceSchema.nullable().default(null),
+  minimumMinor: priceSchema.default(0),
   leadDays: z.int().min(0).max(3650),
 });
 export type OrderSupplier = z.infer<typeof orderSupplierSchema>;
@@ -45,9 +47,9 @@ export const orderOfferSchema = z.strictObject({
   supplier: id,
   part: id,
   quantity,
-  priceMinor: minor,
+  priceMinor: priceSchema,
   most: packs.nullable().default(null),
-  breaks: z.array(z.strictObject({ packs: packs.min(1), priceMinor: minor })).max(100).default([]),
+  breaks: z.array(z.strictObject({ packs: packs.min(1), priceMinor: priceSchema })).max(100).default([]),
 });
 export type OrderOffer = z.infer<typeof orderOfferSchema>;
 
@@ -65,7 +67,7 @@ export const orderNeedSchema = z.strictObject({
   mix: z.boolean().default(true),
   step: quantity.nullable().default(null),
   rank: needRankSchema.default(1),
-  laterMinor: minor.nullable().default(null),
+  laterMinor: priceSchema.nullable().default(null),
 });
 export type OrderNeed = z.infer<typeof orderNeedSchema>;
 

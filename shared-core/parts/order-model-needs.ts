@@ -1,21 +1,23 @@
 import type { ProgramDraft, Term } from '../integer-program/program.ts';
-import type { NeedFacts, OrderFacts } from './order-facts.ts';
+import { must } from '../result/assert.ts';
+import type { NeedSource } from './order-facts.ts';
+import { isMeetable, partsOf, type NeedGroup } from './order-groups.ts';
 import type { OrderNeed } from './order-instance.ts';
 
-/** Variables of a need: whether it is met (or left for later), whether left for later, and the one part it is met by where parts may not be mixed. */
-export interface NeedVariables {
+/** Variables of a group of needs: how many are met (or left for later), how many left for later, and how many are met by each part where parts may not be mixed. */
+export interface GroupVariables {
+  readonly group: NeedGroup;
   readonly met: number;
   readonly later: number | null;
   readonly parts: readonly { readonly part: string; readonly chosen: number }[];
+  readonly takes: readonly Take[];
 }
 
-/** A variable that says how much a need takes of a part from a source: so many times `each` units. */
-export interface Take {
-  readonly need: NeedFacts;
-  readonly part: string;
-  readonly from: string;
+/** A variable that says how much a group takes of a part from a source: so many times `each` units. */
+export interface Take extends NeedSource {
+  readonly group: NeedGroup;
   readonly each: number;
-  /** The most it can be: the whole need. */
+  /** The most it can be: all that the group wants. */
   readonly whole: number;
   readonly variable: number;
 }
@@ -27,52 +29,43 @@ export interface NeedWeight {
   readonly mustMeet: boolean;
 }
 
-/** Whether a need could be met if it were the only one, as far as can be seen without reckoning; one that may wait is always settled and not counted. */
-export function isMeetable({ need, units, step, sources }: NeedFacts): boolean {
-  return need.laterMinor === null && sources.length > 0 && (step === null || units % step === 0);
-}
-
-/** Adds what each need takes from each source; a need takes all it wants, or nothing. */
-export function addNeeds(
-  draft: ProgramDraft,
-  facts: OrderFacts,
-  weigh: (need: OrderNeed) => NeedWeight,
-): { readonly needs: ReadonlyMap<string, NeedVariables>; readonly takes: readonly Take[] } {
-  const needs = new Map<string, NeedVariables>();
-  const takes: Take[] = [];
-  for (const need of facts.needs) {
-    const own = need.sources.map((source) => addTake(draft, need, source));
-    needs.set(need.need.id, addNeed(draft, need, own, weigh(need.need)));
-    takes.push(...own);
-  }
-  return { needs, takes };
-}
-
-function addTake(draft: ProgramDraft, need: NeedFacts, { part, from }: { part: string; from: string }): Take {
-  const each = need.step ?? need.units;
-  const whole = need.units / each;
-  const variable = draft.variable({ upper: Math.floor(whole), whole: need.step !== null });
-  return { need, part, from, each, whole, variable };
-}
-
-function addNeed(draft: ProgramDraft, need: NeedFacts, takes: readonly Take[], weight: NeedWeight): NeedVariables {
-  const mayWait = need.need.laterMinor !== null;
-  const meetable = isMeetable(need);
+/** Adds what a group of needs takes from each source; each need takes all it wants, or nothing. */
+export function addGroup(draft: ProgramDraft, group: NeedGroup, weigh: (need: OrderNeed) => NeedWeight): GroupVariables {
+  const first = must(group.members[0], 'member of a group');
+  const weight = weigh(first.need);
+  const mayWait = first.need.laterMinor !== null;
+  const meetable = isMeetable(first);
   const settled = mayWait || (meetable && weight.mustMeet);
-  const met = draft.variable({ lower: settled ? 1 : 0, upper: mayWait || meetable ? 1 : 0, whole: true, cost: meetable ? weight.metCost : 0 });
-  const later = mayWait ? draft.variable({ upper: 1, whole: true, cost: weight.laterCost }) : null;
+  const met = draft.variable({
+    lower: settled ? group.count : 0,
+    upper: mayWait || meetable ? group.count : 0,
+    whole: true,
+    cost: meetable ? weight.metCost : 0,
+  });
+  const later = mayWait ? draft.variable({ upper: group.count, whole: true, cost: weight.laterCost }) : null;
+  const takes = first.sources.map((source) => addTake(draft, group, source, first.step));
   const taking: readonly Term[] = later === null ? [[met, -1]] : [[met, -1], [later, 1]];
-  const parts = [...new Set(takes.map(({ part }) => part))];
-  const whole = takes[0]?.whole ?? 1;
-  if (need.need.mix || parts.length <= 1) {
-    draft.row(0, [...takes.map(({ variable }): Term => [variable, 1]), ...taking.map(([at, sign]): Term => [at, sign * whole])], 0);
-    return { met, later, parts: [] };
+  return { group, met, later, takes, parts: balance(draft, group, takes, taking, first.need.mix, first.step) };
+}
+
+function addTake(draft: ProgramDraft, group: NeedGroup, { part, from }: NeedSource, step: number | null): Take {
+  const each = step ?? group.units;
+  const whole = (group.units * group.count) / each;
+  const variable = draft.variable({ upper: Math.floor(whole), whole: step !== null });
+  return { group, part, from, each, whole, variable };
+}
+
+/** What is taken is what the needs met want; by one part each, where parts may not be mixed. Hands out the choices of parts. */
+function balance(draft: ProgramDraft, group: NeedGroup, takes: readonly Take[], taking: readonly Term[], mix: boolean, step: number | null): GroupVariables['parts'] {
+  const one = step === null ? 1 : group.units / step;
+  const sumOf = (some: readonly Take[]) => some.map(({ variable }): Term => [variable, 1]);
+  const parts = partsOf(takes);
+  if (mix || parts.length <= 1) {
+    draft.row(0, [...sumOf(takes), ...taking.map(([at, sign]): Term => [at, sign * one])], 0);
+    return [];
   }
-  const choices = parts.map((part) => ({ part, chosen: draft.variable({ upper: 1, whole: true }) }));
-  for (const { part, chosen } of choices) {
-    const ofPart = takes.filter((take) => take.part === part).map(({ variable }): Term => [variable, 1]);
-    draft.row(0, [...ofPart, [chosen, -whole]], 0);
-  }
+  const choices = parts.map((part) => ({ part, chosen: draft.variable({ upper: group.count, whole: true }) }));
+  for (const { part, chosen } of choices) draft.row(0, [...sumOf(takes.filter((take) => take.part === part)), [chosen, -one]], 0);
   draft.row(0, [...choices.map(({ chosen }): Term => [chosen, 1]), ...taking], 0);
-  return { met, later, parts: choices };
+  return choices;
 }

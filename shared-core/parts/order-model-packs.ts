@@ -12,10 +12,8 @@ export interface PackVariables {
   readonly used: number | null;
 }
 
-/** Packs by offer; offers that no cheapest order needs are absent. */
-export interface Packs {
-  readonly offers: ReadonlyMap<string, PackVariables>;
-}
+/** Packs by the offer's id; offers that no cheapest order needs are absent. */
+export type Packs = ReadonlyMap<string, PackVariables>;
 
 /** Adds packs, prices by range, suppliers with their delivery, free-from and minimum. `cost` turns minor units into the program's cost. */
 export function addPacks(draft: ProgramDraft, facts: OrderFacts, cost: (minor: number) => number): Packs {
@@ -36,7 +34,7 @@ export function addPacks(draft: ProgramDraft, facts: OrderFacts, cost: (minor: n
     });
     if (used !== null) addThresholds(draft, terms, used, goods, cost);
   }
-  return { offers: found };
+  return found;
 }
 
 interface SupplierTerms {

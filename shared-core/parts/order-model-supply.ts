@@ -1,5 +1,7 @@
 import type { ProgramDraft, Term } from '../integer-program/program.ts';
+import { must } from '../result/assert.ts';
 import type { LotFacts, OrderFacts } from './order-facts.ts';
+import type { NeedGroup } from './order-groups.ts';
 import { FROM_SHELF } from './order-instance.ts';
 import type { Take } from './order-model-needs.ts';
 import type { PackVariables, Packs } from './order-model-packs.ts';
@@ -11,7 +13,7 @@ export function addSupply(draft: ProgramDraft, facts: OrderFacts, packs: Packs, 
   const gives = new Map(facts.offers.map(({ offer, gives }) => [offer.id, gives]));
   for (const same of grouped(fromOffers, ({ from, part }) => JSON.stringify([from, part]))) {
     const { from, part } = same[0] ?? neverEmpty();
-    addPackRows(draft, same, gives.get(from)?.get(part) ?? 0, packs.offers.get(from));
+    addPackRows(draft, same, gives.get(from)?.get(part) ?? 0, packs.get(from));
   }
   addSupplierRows(draft, fromOffers, packs);
   const fromShelf = takes.filter(({ from }) => from === FROM_SHELF);
@@ -21,22 +23,21 @@ export function addSupply(draft: ProgramDraft, facts: OrderFacts, packs: Packs, 
   }
 }
 
-/** All that is taken of a part from an offer is at most what its packs hold; where a pack holds a whole need, that need's share is at most the packs. */
+/** All that is taken of a part from an offer is at most what its packs hold; of a pack that holds more than all want together, only that much counts. */
 function addPackRows(draft: ProgramDraft, takes: readonly Take[], holds: number, variables: PackVariables | undefined): void {
-  const packs = variables?.packs ?? [];
-  const ample = takes.filter(({ need }) => holds >= need.units);
-  for (const { variable, whole } of ample) draft.row(-Infinity, [[variable, 1], ...packs.map((at): Term => [at, -whole])], 0);
-  if (takes.length === 1 && ample.length === 1) return;
-  addUnitsRow(draft, takes, packs.map((at): Term => [at, -holds]), 0);
+  const wanted = takes.reduce((sum, { group }) => sum + group.units * group.count, 0);
+  addUnitsRow(draft, takes, (variables?.packs ?? []).map((at): Term => [at, -Math.min(holds, wanted)]), 0);
 }
 
-/** A need's share from one supplier is at most its use. */
+/** A group's share from one supplier is at most its use. */
 function addSupplierRows(draft: ProgramDraft, takes: readonly Take[], packs: Packs): void {
+  const numbers = new Map<NeedGroup, number>();
+  const numberOf = (group: NeedGroup) => numbers.get(group) ?? numbers.set(group, numbers.size).size - 1;
   const withUse = takes.flatMap((take) => {
-    const used = packs.offers.get(take.from)?.used ?? null;
+    const used = packs.get(take.from)?.used ?? null;
     return used === null ? [] : [{ take, used }];
   });
-  for (const same of grouped(withUse, ({ take, used }) => JSON.stringify([take.need.need.id, used]))) {
+  for (const same of grouped(withUse, ({ take, used }) => `${numberOf(take.group)} ${used}`)) {
     const { take, used } = same[0] ?? neverEmpty();
     draft.row(-Infinity, [...same.map(({ take: { variable } }): Term => [variable, 1]), [used, -take.whole]], 0);
   }
@@ -47,13 +48,18 @@ function addSupplierRows(draft: ProgramDraft, takes: readonly Take[], packs: Pac
  * stock that keeps so long; days with the same stock need only the earliest one's row.
  */
 function addShelfRows(draft: ProgramDraft, takes: readonly Take[], lots: readonly LotFacts[]): void {
-  const days = [...new Set(takes.map(({ need }) => need.by))].sort((a, b) => a - b);
+  const days = [...new Set(takes.map(byOf))].sort((a, b) => a - b);
   let before = NaN;
   for (const day of days) {
     const stock = lots.filter(({ expires }) => expires >= day).reduce((sum, { units }) => sum + units, 0);
-    if (stock !== before) addUnitsRow(draft, takes.filter(({ need }) => need.by >= day), [], stock);
+    if (stock !== before) addUnitsRow(draft, takes.filter((take) => byOf(take) >= day), [], stock);
     before = stock;
   }
+}
+
+/** Members of a group may use the same lots, so any one's day says which. */
+function byOf({ group }: Take): number {
+  return must(group.members[0], 'member of a group').by;
 }
 
 /** units taken + others <= most, in the largest unit that keeps the coefficients whole. */

@@ -3,10 +3,11 @@ import { assertNever } from '../result/assert.ts';
 import { refuse, type Result } from '../result/result.ts';
 import type { OrderAnswer } from './order-answer.ts';
 import { composeAnswer, type SolvedOrder } from './order-compose.ts';
-import { orderFacts, type OrderFacts } from './order-facts.ts';
+import type { OrderFacts } from './order-facts.ts';
+import { isMeetable } from './order-groups.ts';
 import type { NeedRank, OrderInstance } from './order-instance.ts';
 import { largestSumMinor, orderModel, type OrderFloor, type OrderGoal, type OrderModel } from './order-model.ts';
-import { isMeetable } from './order-model-needs.ts';
+import { workOutOrder } from './work-out-order.ts';
 
 /** Limits hold for each of the programs solved: one where all needs can be met together, otherwise up to five. */
 export type OrderOptions = Pick<SolveOptions, 'nodeLimit' | 'iterationLimit' | 'timeLimitSeconds' | 'onProgress' | 'stop'>;
@@ -21,7 +22,7 @@ export type OrderOptions = Pick<SolveOptions, 'nodeLimit' | 'iterationLimit' | '
  * if (read.ok) await solveOrder(read.value, solver); //=> { ok: true, value: { status: 'optimal', totalMinor: 3994, ... } }
  */
 export async function solveOrder(instance: OrderInstance, solver: Solver, options: OrderOptions = {}): Promise<Result<OrderAnswer>> {
-  const facts = orderFacts(instance);
+  const facts = workOutOrder(instance);
   if (!facts.ok) return facts;
   if (largestSumMinor(facts.value) > Number.MAX_SAFE_INTEGER) return refuse('figures-too-large');
   for (const tolerance of [1e-6, 1e-9]) {

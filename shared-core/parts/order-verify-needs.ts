@@ -7,7 +7,7 @@ import { exactly, type Exactly } from './order-verify-quantity.ts';
 /** Faults seen from the needs: each is met whole, or left for later where it may be, or unmet for the right reason; by parts that fit and come in time. */
 export function needFaults(instance: OrderInstance, answer: OrderAnswer): readonly Refusal[] {
   const exact = exactly(instance, answer);
-  if (exact === null) return [{ code: 'quantity-too-fine', values: {}, path: ['allocation'] }];
+  if (exact === null) return [{ code: 'answer-quantity-too-fine', values: {}, path: ['allocation'] }];
   return instance.needs.flatMap((need) => {
     const rows = answer.allocation.flatMap((row, at) => (row.need === need.id ? [{ row, at }] : []));
     return [...stateFaults(instance, answer, need, rows.length > 0), ...quantityFaults(need, rows, exact), ...rows.flatMap(({ row, at }) => rowFaults(instance, need, row, at, exact))];

@@ -1,36 +1,26 @@
-import type { z } from 'zod';
-import { ok, refuse, type Refusal, type Result } from '../result/result.ts';
+import { parseRequest } from '../result/parse-request.ts';
+import { refuse, type Refusal, type Result } from '../result/result.ts';
 import { FROM_SHELF, orderInstanceSchema, type OrderInstance } from './order-instance.ts';
 
 type Path = readonly (string | number)[];
 
 /**
- * An order instance from parsed JSON, with its defaults filled in. Refuses, with the path of the first fault: a wrong shape
- * (`bad-order-instance`, `not-a-date`, `no-quantity`, `too-many-decimals`), an id given twice (`id-twice`), one that names nothing
- * (`unknown-supplier`, `unknown-part`), a kit inside a kit (`kit-in-kit`), two prices for the same number of packs (`break-twice`), an offer
- * called as the shelf is (`reserved-id`).
+ * An order instance from parsed JSON, with its defaults filled in. Refuses the first fault, with its path: a wrong shape (`not-understood`,
+ * `unknown-field`, `not-a-date`, `not-an-amount`, `not-a-quantity`, `order-quantity-too-fine`), an id given twice (`id-twice`), one that names
+ * nothing (`unknown-supplier`, `unknown-part`), a kit inside a kit (`kit-in-kit`), two prices for the same number of packs (`break-twice`), an
+ * offer called as the shelf is (`reserved-id`).
  *
  * @example readOrderInstance({ suppliers: [], parts: [], offers: [], needs: [], shelf: [], orderOn: '2027-01-02' }) //=> ok
  */
 export function readOrderInstance(value: unknown): Result<OrderInstance> {
-  const read = orderInstanceSchema.safeParse(value);
-  if (!read.success) return { ok: false, refusal: refusalOf(read.error.issues[0]) };
-  const fault = idsTwice(read.data) ?? unknownIds(read.data) ?? doubleMeanings(read.data);
-  return fault === null ? ok(read.data) : { ok: false, refusal: fault };
-}
-
-function refusalOf(issue: z.core.$ZodIssue | undefined): Refusal {
-  const path = (issue?.path ?? []).filter((step) => typeof step !== 'symbol');
-  const field = path.join('.') || 'instance';
-  const params: Readonly<Record<string, unknown>> = issue?.code === 'custom' ? (issue.params ?? {}) : {};
-  const { code, value } = params;
-  if (typeof code === 'string') return { code, values: { field, value: typeof value === 'string' ? value : null }, path };
-  return { code: 'bad-order-instance', values: { field, problem: issue?.message ?? '' }, path };
+  const read = parseRequest(orderInstanceSchema, value);
+  if (!read.ok) return read;
+  const fault = idsTwice(read.value) ?? unknownIds(read.value) ?? doubleMeanings(read.value);
+  return fault === null ? read : { ok: false, refusal: fault };
 }
 
 function fault(code: string, values: Refusal['values'], path: Path): Refusal {
-  const { refusal } = refuse(code, values, path);
-  return refusal;
+  return refuse(code, values, path).refusal;
 }
 
 function idsTwice(instance: OrderInstance): Refusal | null {
@@ -63,7 +53,7 @@ function doubleMeanings(instance: OrderInstance): Refusal | null {
   const kits = new Set(instance.parts.filter((part) => part.contains.length > 0).map((part) => part.id));
   for (const [at, kit] of instance.parts.entries()) {
     const inner = kit.contains.findIndex(({ part }) => kits.has(part));
-    if (inner >= 0) return fault('kit-in-kit', { kit: kit.id, part: kit.contains[inner]?.part ?? '' }, ['parts', at, 'contains', inner, 'part']);
+    if (inner >= 0) return fault('kit-in-kit', { id: kit.contains[inner]?.part ?? '' }, ['parts', at, 'contains', inner, 'part']);
   }
   for (const [at, { id, breaks }] of instance.offers.entries()) {
     if (id === FROM_SHELF) return fault('reserved-id', { id }, ['offers', at, 'id']);

@@ -19,20 +19,18 @@ const day = (date: string) => Date.parse(`${date}T00:00:00Z`) / 86_400_000;
 export function bruteForce(instance: Written): BruteBest {
   const limits = packLimits(instance);
   const problem = problemOf(instance);
+  // More goods never settle fewer needs: no order settles more than buying all there is would.
+  const most = bestSharing(problem, limits);
   let best: BruteBest | null = null;
   for (const packs of everyChoice(limits)) {
     const money = moneyOf(instance, packs);
-    if (money === null || (best !== null && settlesAll(instance, best) && money >= best.totalMinor)) continue;
+    if (money === null || (best !== null && best.settled.join() === most.settled.join() && money >= best.totalMinor)) continue;
     const sharing = bestSharing(problem, packs);
     const found: BruteBest = { settled: sharing.settled, totalMinor: money + sharing.laterMinor };
     if (best === null || isBetter(found, best)) best = found;
   }
   if (best === null) throw new Error('buying nothing is always allowed');
   return best;
-}
-
-function settlesAll(instance: Written, { settled }: BruteBest): boolean {
-  return settled[0] + settled[1] + settled[2] === instance.needs.length;
 }
 
 function isBetter(a: BruteBest, b: BruteBest): boolean {
