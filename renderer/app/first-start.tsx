@@ -9,6 +9,7 @@ import { useEntry } from '../ui/form/use-entry.ts';
 import { hemisphereChoices, unitChoices } from '../ui/household-choices.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './first-start.module.css';
+import { StartPicture } from './start-picture.tsx';
 import { queries } from './queries.ts';
 
 /** What one meets in a folder without a household: an invented one to look at, or an empty one of one's own. */
@@ -34,10 +35,11 @@ function SampleWay() {
     const result = await change('sample.open', {});
     setOpening(false);
     if (!result.ok) return setFault(sayFault(result.refusal));
-    await queries.invalidateQueries();
+    await goIn();
   };
   return (
     <section className={styles.way} aria-labelledby="way-sample">
+      <StartPicture />
       <h2 id="way-sample">{tell('start.sample')}</h2>
       <p>{tell('start.sample-what')}</p>
       <Button onClick={() => void open()} aria-disabled={opening}>{opening ? tell('asking') : tell('start.sample-open')}</Button>
@@ -48,6 +50,12 @@ function SampleWay() {
 
 const START = { name: '', currency: 'GBP', unit: 'mi', hemisphere: 'north' };
 type Start = typeof START;
+
+/** Shows the household that is there now, with the focus on the heading of its first screen. */
+async function goIn(): Promise<void> {
+  await queries.invalidateQueries();
+  requestAnimationFrame(() => document.querySelector('h1')?.focus());
+}
 
 /** What one's own browser is set to is a fair guess; each of it can be changed before it is sent. */
 function guessed(): Start {
@@ -70,7 +78,7 @@ function OwnWay() {
         hemisphere: draft.hemisphere as 'north' | 'south' | 'none',
         locale: localeHere(),
       }),
-    onDone: () => void queries.invalidateQueries(),
+    onDone: () => void goIn(),
   });
   return (
     <section className={styles.way} aria-labelledby="way-own">

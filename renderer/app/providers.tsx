@@ -1,4 +1,4 @@
-import '@mantine/core/styles.css';
+import '@mantine/core/styles.layer.css';
 import './fonts.css';
 import './tokens.css';
 import { MantineProvider } from '@mantine/core';

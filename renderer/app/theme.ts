@@ -1,4 +1,4 @@
-import { createTheme, type CSSVariablesResolver, type MantineColorsTuple } from '@mantine/core';
+import { createTheme, defaultVariantColorsResolver, type CSSVariablesResolver, type MantineColorsTuple, type VariantColorsResolver } from '@mantine/core';
 
 /** The blue-green of what comes later; also of everything one may press. */
 const tide: MantineColorsTuple = ['#e9f4f4', '#d2e6e8', '#a5ced2', '#83bec4', '#54a2aa', '#38919a', '#2a828b', '#1f6f78', '#185b63', '#10474d'];
@@ -10,11 +10,18 @@ const dark: MantineColorsTuple = ['#ece5d8', '#d3cabb', '#b8af9f', '#8f8677', '#
 const SANS = "'Source Sans 3', 'Segoe UI', system-ui, sans-serif";
 const SERIF = "'Source Serif 4', Georgia, 'Times New Roman', serif";
 
+/** Words on a filled button are dark on lamp-lit paper, where its ground is light. */
+const variantColorResolver: VariantColorsResolver = (input) => {
+  const colors = defaultVariantColorsResolver(input);
+  return input.variant === 'filled' ? { ...colors, color: 'var(--on-later)' } : colors;
+};
+
 /** The look that the library's parts take on; what is ours alone stands in tokens.css. */
 export const theme = createTheme({
   colors: { tide, gray, dark },
   primaryColor: 'tide',
   primaryShade: { light: 7, dark: 3 },
+  variantColorResolver,
   autoContrast: true,
   white: '#fffdf8',
   black: '#22303a',
@@ -35,20 +42,18 @@ export const theme = createTheme({
   respectReducedMotion: true,
 });
 
-/** Hands our tokens to the library's own variables. Borders of what one fills in stand out at 3 to 1 (WCAG 2.2, 1.4.11). */
-export const cssVariables: CSSVariablesResolver = () => ({
-  variables: {
-    '--mantine-color-body': 'var(--paper)',
-    '--mantine-color-text': 'var(--ink)',
-    '--mantine-color-dimmed': 'var(--ink-soft)',
-    '--mantine-color-placeholder': 'var(--ink-soft)',
-    '--mantine-color-error': 'var(--late)',
-    '--mantine-color-anchor': 'var(--later)',
-    '--mantine-color-default': 'var(--sheet)',
-    '--mantine-color-default-hover': 'var(--sheet-pressed)',
-    '--mantine-color-default-color': 'var(--ink)',
-    '--mantine-color-default-border': 'var(--field-edge)',
-  },
-  light: {},
-  dark: {},
-});
+const OURS = {
+  '--mantine-color-body': 'var(--paper)',
+  '--mantine-color-text': 'var(--ink)',
+  '--mantine-color-dimmed': 'var(--ink-soft)',
+  '--mantine-color-placeholder': 'var(--ink-soft)',
+  '--mantine-color-error': 'var(--late)',
+  '--mantine-color-anchor': 'var(--later)',
+  '--mantine-color-default': 'var(--sheet)',
+  '--mantine-color-default-hover': 'var(--sheet-pressed)',
+  '--mantine-color-default-color': 'var(--ink)',
+  '--mantine-color-default-border': 'var(--field-edge)',
+};
+
+/** Hands our tokens, which know light from dark themselves, to the library's own variables for both. */
+export const cssVariables: CSSVariablesResolver = () => ({ variables: {}, light: OURS, dark: OURS });

@@ -4,6 +4,12 @@ import { useLocation } from 'wouter';
 /** Only the first word of an address names a screen; what follows is a place in it. */
 const screenOf = (location: string) => location.split('/').slice(0, 3).join('/');
 
+/** A place that the screen itself has put the focus on, or the name of the car one has just chosen. */
+function staysWhereItIs(main: HTMLElement | null): boolean {
+  const active = document.activeElement;
+  return main?.contains(active) === true && active?.closest('nav, [data-place]') != null;
+}
+
 /** Moves the focus to a screen's heading when one goes to it, unless the screen itself has put it on a place within. */
 export function useArrivalFocus(main: RefObject<HTMLElement | null>): void {
   const [location] = useLocation();
@@ -11,7 +17,7 @@ export function useArrivalFocus(main: RefObject<HTMLElement | null>): void {
   useEffect(() => {
     if (before.current === screenOf(location)) return;
     before.current = screenOf(location);
-    if (main.current?.contains(document.activeElement) === true && document.activeElement !== main.current) return;
+    if (staysWhereItIs(main.current)) return;
     window.scrollTo(0, 0);
     main.current?.querySelector('h1')?.focus({ preventScroll: true });
   }, [location, main]);

@@ -39,6 +39,5 @@ export function usageWords({ usage, car }: Pick<CarView, 'usage' | 'car'>, words
   if (usage === null) return null;
   const value = Math.round((usage.kmAYear * 1000) / METRES_IN[car.unit] / 100) * 100;
   const distance = words.distance(value, car.unit);
-  const key = { declared: 'car.usage-declared', generic: 'car.usage-generic', 'declared-set-aside': 'car.usage-set-aside' } as const;
-  return tell(key[usage.prior], { distance });
+  return tell(usage.prior === 'declared' ? 'car.usage-declared' : usage.prior === 'declared-set-aside' ? 'car.usage-set-aside' : 'car.usage-generic', { distance });
 }

@@ -26,7 +26,7 @@ export function CostsSection({ view }: { readonly view: CarView }) {
               <Table.Tr key={year}>
                 <Table.Th scope="row">{year}</Table.Th>
                 <Table.Td className={styles.number ?? ''}>{words.money(totalMinor)}</Table.Td>
-                <Table.Td className={styles.small ?? ''}>{Object.entries(byKind).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
+                <Table.Td className={styles.small ?? ''}>{Object.entries(byKind).filter(([, minor]) => minor !== 0).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
               </Table.Tr>
             ))}
           </Table.Tbody>

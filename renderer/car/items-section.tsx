@@ -1,7 +1,7 @@
 import { Button, Table } from '@mantine/core';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { WindowView } from '../../shared-core/views/due-view.ts';
-import { dueWords, lateWords } from '../ui/due-words.ts';
+import { dueWords, isExact, lateWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { shapeOfWindow } from '../ui/marks/mark-shape.ts';
@@ -61,17 +61,17 @@ function ItemRow({ one: { item, doneOn }, window, open }: ItemRowProps) {
   const shape = shapeOfWindow(window);
   const state = window.lateBy === null ? tell(`state.${window.state}`) : lateWords(window.lateBy, words);
   return (
-    <Table.Tr id={`item-${item.id}`} tabIndex={-1} className={styles.place ?? ''}>
+    <Table.Tr id={`item-${item.id}`} tabIndex={-1} data-place className={styles.place ?? ''}>
       <Table.Th scope="row" className={styles.itemName ?? ''}>
         {item.name}
         <p className={styles.small}>{intervalWords(item.interval, words)}{item.source !== null && ` · ${item.source}`}{item.source !== null && !item.confirmed && ` (${tell('interval.unconfirmed')})`}</p>
       </Table.Th>
       <Table.Td className={styles.due ?? ''}>
         <span className={styles.state}><MarkGlyph {...shape} /> <strong className={styles[shape.tone]}>{state}</strong></span>
-        {window.state !== 'unknown' && <p>{dueWords(window, words)}</p>}
+        {saysWhen(window) && <p>{dueWords(window, words)}</p>}
         <p className={styles.small}>{window.reason.text}</p>
       </Table.Td>
-      <Table.Td>{last === undefined ? <span className={styles.small}>{tell('items.never')}</span> : words.date(last)}</Table.Td>
+      <Table.Td className={styles.date ?? ''}>{last === undefined ? <span className={styles.small}>{tell('items.never')}</span> : words.date(last)}</Table.Td>
       <Table.Td>
         <div className={styles.rowActions}>
           <Button size="compact-sm" variant="default" aria-label={tell('items.record-for', { item: item.name })} onClick={() => open({ kind: 'record', item: item.id })}>{tell('items.record')}</Button>
@@ -80,4 +80,9 @@ function ItemRow({ one: { item, doneOn }, window, open }: ItemRowProps) {
       </Table.Td>
     </Table.Tr>
   );
+}
+
+/** Of what is late by its distance, or not known, the state and the reason say all there is. */
+function saysWhen(window: WindowView): boolean {
+  return window.state !== 'unknown' && (window.state !== 'late' || isExact(window));
 }

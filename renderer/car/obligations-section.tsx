@@ -23,7 +23,7 @@ export function ObligationsSection({ view, open }: ObligationsSectionProps) {
       {obligations.length === 0 && <p className={styles.soft}>{tell('obligations.none')}</p>}
       <ul className={styles.list}>
         {obligations.map((one) => (
-          <li key={one.id} id={`obligation-${one.id}`} tabIndex={-1} className={styles.row}>
+          <li key={one.id} id={`obligation-${one.id}`} tabIndex={-1} data-place className={styles.row}>
             <MarkGlyph {...shapeOfObligation(one, view.today)} />
             <div className={styles.rowWords}>
               <strong>{one.name}</strong>

@@ -21,7 +21,7 @@ export function ObservationsSection({ view, open }: ObservationsSectionProps) {
       {openFirst.length === 0 && <p className={styles.soft}>{tell('observations.none')}</p>}
       <ul className={styles.list}>
         {openFirst.map((seen) => (
-          <li key={seen.id} id={`observation-${seen.id}`} tabIndex={-1} className={styles.row}>
+          <li key={seen.id} id={`observation-${seen.id}`} tabIndex={-1} data-place className={styles.row}>
             <MarkGlyph shape="eye" filled={false} tone={seen.closedOn === null && seen.severity === 'unsafe' ? 'late' : 'plain'} />
             <div className={styles.rowWords}>
               {seen.closedOn === null ? <strong>{seen.text}</strong> : <span>{seen.text}</span>}

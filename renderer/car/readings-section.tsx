@@ -58,7 +58,7 @@ function ReadingRow({ reading }: { readonly reading: CarView['readings'][number]
   return (
     <Table.Tr className={accepted ? '' : styles.notCounted ?? ''}>
       <Table.Td className={styles.date ?? ''}>{words.date(date)}</Table.Td>
-      <Table.Td className={styles.number ?? ''}>{accepted ? value : <s>{value}</s>}</Table.Td>
+      <Table.Td className={styles.number ?? ''}>{standing === 'dismissed' ? <s>{value}</s> : value}</Table.Td>
       <Table.Td className={styles.small ?? ''}>{remarks.join(', ')}</Table.Td>
     </Table.Tr>
   );

@@ -25,7 +25,7 @@ export function RecordsSection({ view, open }: RecordsSectionProps) {
       {records.length === 0 && <p className={styles.soft}>{tell('records.none')}</p>}
       <ol className={styles.list}>
         {(all ? records : records.slice(0, SHOWN)).map((one) => (
-          <li key={one.record.id} id={`record-${one.record.id}`} tabIndex={-1}>
+          <li key={one.record.id} id={`record-${one.record.id}`} tabIndex={-1} data-place>
             <RecordEntry one={one} papers={papers} reading={one.record.reading === null ? undefined : readings.get(one.record.reading)} />
           </li>
         ))}

@@ -45,12 +45,12 @@ export function ReadingQuestion({ car, doubtful, onSettled }: ReadingQuestionPro
       <p id={id}>{tell('reading.question', { value: say(doubtful.value), date: words.date(doubtful.date), doubt: doubtful.text })}</p>
       <div className={styles.answers}>
         {doubtful.repairs.map((value) => (
-          <Button key={value} size="compact-md" onClick={() => void settle('corrected', value)}>{tell('reading.it-was', { value: say(value) })}</Button>
+          <Button key={value} size="compact-sm" onClick={() => void settle('corrected', value)}>{tell('reading.it-was', { value: say(value) })}</Button>
         ))}
-        <Button size="compact-md" variant="default" onClick={() => void settle('right')}>{tell('reading.right')}</Button>
-        <Button size="compact-md" variant="default" onClick={() => setOther(other === null ? '' : null)} aria-expanded={other !== null}>{tell('reading.other')}</Button>
-        <Button size="compact-md" variant="default" onClick={() => void settle('replaced')}>{tell('reading.replaced')}</Button>
-        <Button size="compact-md" variant="default" onClick={() => void settle('wrong')}>{tell('reading.wrong')}</Button>
+        <Button size="compact-sm" variant="default" onClick={() => void settle('right')}>{tell('reading.right')}</Button>
+        <Button size="compact-sm" variant="default" onClick={() => setOther(other === null ? '' : null)} aria-expanded={other !== null}>{tell('reading.other')}</Button>
+        <Button size="compact-sm" variant="default" onClick={() => void settle('replaced')}>{tell('reading.replaced')}</Button>
+        <Button size="compact-sm" variant="default" onClick={() => void settle('wrong')}>{tell('reading.wrong')}</Button>
       </div>
       {other !== null && (
         <div className={styles.other}>

@@ -1,10 +1,22 @@
-import { useEffect } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import { tell } from './words/tell.ts';
+
+/** Whether a heading had the focus as it went: the one that takes its place, once the host has answered, gets it. */
+let focusToPassOn = false;
 
 /** A screen's heading: it names the window too, and takes the focus when one comes to the screen. */
 export function ScreenTitle({ children }: { readonly children: string }) {
+  const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     document.title = `${children} · ${tell('app.name')}`;
   }, [children]);
-  return <h1 tabIndex={-1}>{children}</h1>;
+  useLayoutEffect(() => {
+    const own = heading.current;
+    if (focusToPassOn) own?.focus({ preventScroll: true });
+    focusToPassOn = false;
+    return () => {
+      focusToPassOn = own !== null && document.activeElement === own;
+    };
+  }, []);
+  return <h1 ref={heading} tabIndex={-1}>{children}</h1>;
 }

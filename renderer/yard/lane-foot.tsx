@@ -7,12 +7,14 @@ import styles from './lanes.module.css';
 interface LaneFootProps {
   readonly lane: Lane;
   readonly layout: LaneLayout;
+  /** A low lane has room for one count. */
+  readonly low: boolean;
   readonly opened: boolean;
   readonly onOpen: (open: boolean) => void;
 }
 
 /** At a lane's end: what lies past the span or did not fit, and what nobody knows the history of. */
-export function LaneFoot({ lane, layout, opened, onOpen }: LaneFootProps) {
+export function LaneFoot({ lane, layout, low, opened, onOpen }: LaneFootProps) {
   const { folded, unknown } = layout;
   const onlyLater = folded.every((mark) => mark.state === 'ahead');
   const what = tell(onlyLater ? 'lane.later' : 'lane.more', { n: folded.length });
@@ -25,7 +27,7 @@ export function LaneFoot({ lane, layout, opened, onOpen }: LaneFootProps) {
         </button>
       )}
       {opened && folded.length > 0 && <span className={styles.past}>{what}</span>}
-      {unknown.length > 0 && <Link href={`/car/${lane.id}`} className={styles.unknown} aria-label={tell('lane.unknown-of', { car: lane.name, what: notKnown })}>{notKnown}</Link>}
+      {unknown.length > 0 && (!low || opened) && <Link href={`/car/${lane.id}`} className={styles.unknown} aria-label={tell('lane.unknown-of', { car: lane.name, what: notKnown })}>{notKnown}</Link>}
     </div>
   );
 }

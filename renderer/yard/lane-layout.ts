@@ -80,5 +80,5 @@ function shape(mark: YardMark, scale: TimeScale, edges: Pick<Shaped, 'fromX' | '
 }
 
 function toPack({ mark, left, right }: Shaped, measure: (text: string) => number): ToPack {
-  return { id: mark.id, left, right, labelWidth: Math.ceil(measure(mark.label)), prefer: mark.shape === 'flag' ? 'left' : 'right' };
+  return { id: mark.id, left, right, labelWidth: Math.ceil(measure(mark.name + mark.rest)), prefer: mark.shape === 'flag' ? 'left' : 'right' };
 }

@@ -46,7 +46,7 @@ export function LaneRow({ lane, marks, scale, size, opened, onOpen, measure, not
         <LaneMarks lane={lane} layout={layout} height={height} note={note} onFocus={() => size.kind === 'low' && onOpen(true)} />
         {marks.length === 0 && <p className={styles.nothing}>{tell('lane.nothing')} <Link href={`/car/${lane.id}`}>{tell('lane.nothing-add')}</Link></p>}
       </div>
-      <LaneFoot lane={lane} layout={layout} opened={opened} onOpen={onOpen} />
+      <LaneFoot lane={lane} layout={layout} low={size.kind === 'low'} opened={opened} onOpen={onOpen} />
     </li>
   );
 }

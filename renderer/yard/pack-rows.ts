@@ -30,6 +30,7 @@ const GAP = 6;
 const BETWEEN = 12;
 /** Words cut shorter than this say nothing. */
 const LEAST_LABEL = 72;
+const CUTS = [0.85, 0.7, 0.6, 0.5, 0.4, 0.3];
 
 interface Taken {
   readonly from: number;
@@ -77,7 +78,8 @@ function placeIn(mark: ToPack, rows: Taken[][], mostRows: number, ways: readonly
 
 /** Whole words in any row come before cut ones. */
 function widthsToTry(labelWidth: number): readonly number[] {
-  return labelWidth <= LEAST_LABEL ? [labelWidth] : [labelWidth, Math.max(LEAST_LABEL, Math.round(labelWidth * 0.7)), LEAST_LABEL];
+  const cut = CUTS.map((share) => Math.round(labelWidth * share)).filter((width) => width > LEAST_LABEL);
+  return labelWidth <= LEAST_LABEL ? [labelWidth] : [labelWidth, ...cut, LEAST_LABEL];
 }
 
 type LabelWay = Pick<Packed, 'side' | 'labelLeft' | 'labelWidth'>;

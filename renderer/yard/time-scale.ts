@@ -89,3 +89,18 @@ export function laidUpStretches(scale: TimeScale, months: readonly number[]): re
   }
   return stretches.filter((one) => one.to > one.from);
 }
+
+/** A year is named over the first of its months whose name leaves room for the word "today" and for the year before. */
+const YEAR_WIDTH = 44;
+
+/** Where the years are named: the first one at the edge of the paper. */
+export function yearNames(scale: TimeScale, ticks: readonly Tick[]): readonly { readonly year: string; readonly x: number }[] {
+  const names: { year: string; x: number }[] = [];
+  for (const { date, x } of [{ date: scale.start, x: 0 }, ...ticks]) {
+    const year = date.slice(0, 4);
+    const last = names.at(-1);
+    const roomAtToday = x > scale.todayX ? x - scale.todayX > YEAR_WIDTH - 10 : scale.todayX - x > YEAR_WIDTH + 24;
+    if (year !== last?.year && roomAtToday && (last === undefined || x - last.x > YEAR_WIDTH)) names.push({ year, x });
+  }
+  return names;
+}

@@ -14,8 +14,8 @@ export interface YardMark extends MarkShape {
   /** Where it stands in the Car screen. */
   readonly href: string;
   readonly name: string;
-  /** Beside the mark in a lane. */
-  readonly label: string;
+  /** What follows the name beside the mark in a lane: its date, that it is soon, by how much it is late. */
+  readonly rest: string;
   readonly state: WindowView['state'];
   /** By how much it is late; null where it is not. */
   readonly late: string | null;
@@ -49,7 +49,7 @@ function markOfWindow(lane: Lane, window: WindowView, today: LocalDate, words: H
     carName: lane.name,
     href: `/car/${lane.id}/item/${window.item}`,
     name: window.name,
-    label: labelOf(window, late, today, words),
+    rest: restOf(window, late, today, words),
     state: window.state,
     late,
     when: dueWords(window, words),
@@ -62,12 +62,12 @@ function markOfWindow(lane: Lane, window: WindowView, today: LocalDate, words: H
   };
 }
 
-function labelOf(window: WindowView, late: string | null, today: LocalDate, words: HouseholdWords): string {
-  const { name, state, likely } = window;
-  if (late !== null) return tell('mark.late', { name, late });
-  if (state === 'probably-due') return tell('mark.probably-due', { name });
-  if (isExact(window) && likely !== null) return tell(state === 'open' ? 'mark.dated-soon' : 'mark.dated', { name, date: words.nearDate(likely, today) });
-  return state === 'open' ? tell('mark.soon', { name }) : name;
+function restOf(window: WindowView, late: string | null, today: LocalDate, words: HouseholdWords): string {
+  const { state, likely } = window;
+  if (late !== null) return tell('mark.late', { late });
+  if (state === 'probably-due') return tell('mark.probably-due');
+  if (isExact(window) && likely !== null) return tell(state === 'open' ? 'mark.dated-soon' : 'mark.dated', { date: words.nearDate(likely, today) });
+  return state === 'open' ? tell('mark.soon') : '';
 }
 
 function effortWords({ minutes, place, harm }: Lane['work'][string]): string[] {
@@ -94,7 +94,7 @@ function markOfObligation(lane: Lane, duty: ObligationView, today: LocalDate, wo
     carName: lane.name,
     href: `/car/${lane.id}/obligation/${duty.id}`,
     name: duty.name,
-    label: late === null ? tell(shape.filled ? 'mark.dated-soon' : 'mark.dated', { name: duty.name, date }) : tell('mark.late', { name: duty.name, late }),
+    rest: late === null ? tell(shape.filled ? 'mark.dated-soon' : 'mark.dated', { date }) : tell('mark.late', { late }),
     state: duty.late ? 'late' : shape.filled ? 'open' : 'ahead',
     late,
     when: tell('obligation.by', { date: words.date(duty.on) }),

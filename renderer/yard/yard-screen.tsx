@@ -42,7 +42,7 @@ function Yard({ view }: { readonly view: YardView }) {
         <div className={styles.main}>
           <div className={styles.choices}>
             <SegmentedControl<ShowAs> aria-label={tell('yard.view')} value={showAs} onChange={setShowAs} data={[{ value: 'lanes', label: tell('yard.lanes') }, { value: 'table', label: tell('yard.table') }]} />
-            {showAs === 'lanes' && <Button variant="subtle" onClick={() => setUnfolded(!unfolded)}>{tell(unfolded ? 'yard.fold-all' : 'yard.unfold-all')}</Button>}
+            {showAs === 'lanes' && <Button className={styles.unfold ?? ''} variant="subtle" onClick={() => setUnfolded(!unfolded)}>{tell(unfolded ? 'yard.fold-all' : 'yard.unfold-all')}</Button>}
             {showAs === 'lanes' && (
               <SegmentedControl aria-label={tell('yard.span')} value={String(span)} onChange={(value) => setSpan(Number(value) as Span)} data={SPANS.map((months) => ({ value: String(months), label: tell(`span.${months}`) }))} />
             )}

@@ -3,7 +3,7 @@ import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { bindText } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
-import { FieldRow } from '../../ui/form/fields.tsx';
+import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { useHousehold } from '../../ui/household.tsx';
 import { unitChoices } from '../../ui/household-choices.ts';
@@ -46,14 +46,16 @@ export function CarForm({ car, onDone, onCancel }: CarFormProps) {
         <TextInput {...bindText(entry, 'firstRegistered')} type="date" label={tell('car-form.first-registered')} description={tell('car-form.first-registered-what')} />
         <TextInput {...bindText(entry, 'keptSince')} type="date" label={tell('car-form.kept-since')} description={tell('car-form.kept-since-what')} />
       </FieldRow>
-      <FieldRow>
-        <TextInput {...bindText(entry, 'declared', 'declaredAYear')} label={tell('car-form.declared')} description={tell('car-form.declared-what')} inputMode="numeric" autoComplete="off" rightSection={tell(entry.draft.unit === 'mi' ? 'unit.mi' : 'unit.km')} />
-        <TextInput {...bindText(entry, 'registration')} label={tell('car-form.registration')} autoComplete="off" />
-      </FieldRow>
-      <TextInput {...bindText(entry, 'vin')} label={tell('car-form.vin')} autoComplete="off" />
-      <NativeSelect {...bindText(entry, 'use')} label={tell('car-form.use')} data={choices('car-form.use-', ['everyday', 'hobby'])} />
-      <NativeSelect {...bindText(entry, 'severeUse')} label={tell('car-form.severe')} description={tell('car-form.severe-what')} data={severeChoices(entry.draft.severeUse)} />
-      <MonthsField place={entry.at('laidUpMonths')} months={entry.draft.laidUpMonths} onChange={(laidUpMonths) => entry.set({ laidUpMonths })} />
+      <MoreFields>
+        <FieldRow>
+          <TextInput {...bindText(entry, 'declared', 'declaredAYear')} label={tell('car-form.declared')} description={tell('car-form.declared-what')} inputMode="numeric" autoComplete="off" rightSection={tell(entry.draft.unit === 'mi' ? 'unit.mi' : 'unit.km')} />
+          <TextInput {...bindText(entry, 'registration')} label={tell('car-form.registration')} autoComplete="off" />
+        </FieldRow>
+        <TextInput {...bindText(entry, 'vin')} label={tell('car-form.vin')} autoComplete="off" />
+        <NativeSelect {...bindText(entry, 'use')} label={tell('car-form.use')} data={choices('car-form.use-', ['everyday', 'hobby'])} />
+        <NativeSelect {...bindText(entry, 'severeUse')} label={tell('car-form.severe')} description={tell('car-form.severe-what')} data={severeChoices(entry.draft.severeUse)} />
+        <MonthsField place={entry.at('laidUpMonths')} months={entry.draft.laidUpMonths} onChange={(laidUpMonths) => entry.set({ laidUpMonths })} />
+      </MoreFields>
     </EntryForm>
   );
 }

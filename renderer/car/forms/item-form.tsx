@@ -56,7 +56,7 @@ export function ItemForm({ view, item, onClose }: ItemFormProps) {
 
 function IntervalFields({ entry }: { readonly entry: Entry<ItemDraft> }) {
   return (
-    <FieldGroup legend={tell('item-form.interval')} hint={tell('item-form.interval-what')} place={entry.at('interval')}>
+    <FieldGroup legend={tell('item-form.interval')} hint={tell('item-form.interval-what')} place={entry.atGroup('interval', 'interval.first', 'interval.repeat')}>
       <FieldRow>
         <TextInput {...bindText(entry, 'months', 'interval.repeat.months')} label={tell('item-form.months')} inputMode="numeric" autoComplete="off" />
         <TextInput {...bindText(entry, 'distance', 'interval.repeat.distance')} label={tell('item-form.distance')} inputMode="numeric" autoComplete="off" />

@@ -15,6 +15,7 @@ export function PapersField({ place, files, onChange }: PapersFieldProps) {
       {...place}
       multiple
       clearable
+      clearButtonProps={{ 'aria-label': tell('record-form.papers-clear') }}
       value={[...files]}
       onChange={(chosen) => onChange(chosen)}
       label={tell('record-form.papers')}

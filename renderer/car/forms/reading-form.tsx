@@ -1,5 +1,5 @@
 import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Result } from '../../../shared-core/result/result.ts';
 import { say } from '../../../shared-core/result/words/say.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
@@ -71,11 +71,13 @@ export function ReadingForm({ view, onClose }: ReadingFormProps) {
 }
 
 function AskedAbout({ car, recorded, onClose }: { readonly car: string; readonly recorded: Recorded; readonly onClose: () => void }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   const { reading, code, repairs } = recorded;
   const doubtful = { reading: reading.id, date: reading.date, value: reading.typed.value, unit: reading.typed.unit, text: say({ key: `doubt-${code ?? 'decrease'}`, values: {} }), repairs };
   return (
     <section aria-labelledby="reading-aside">
-      <h3 id="reading-aside" tabIndex={-1} ref={(heading) => heading?.focus()}>{tell('reading-form.aside-title')}</h3>
+      <h3 id="reading-aside" tabIndex={-1} ref={heading}>{tell('reading-form.aside-title')}</h3>
       <p>{tell('reading.set-aside')}</p>
       <ReadingQuestion car={car} doubtful={doubtful} onSettled={onClose} />
     </section>

@@ -8,6 +8,7 @@ import type { CostDraft, CostKind } from './record-draft.ts';
 
 interface RecordCostsProps {
   readonly place: (path: string) => FieldPlace;
+  readonly group: FieldPlace;
   readonly currency: string;
   readonly costs: readonly CostDraft[];
   readonly onChange: (costs: readonly CostDraft[]) => void;
@@ -16,16 +17,16 @@ interface RecordCostsProps {
 const KINDS = ['parts', 'labour', 'consumables', 'tools', 'fee', 'deposit', 'discount', 'other'] as const;
 
 /** What it cost, amount by amount, as the receipt has it. */
-export function RecordCosts({ place, currency, costs, onChange }: RecordCostsProps) {
+export function RecordCosts({ place, group, currency, costs, onChange }: RecordCostsProps) {
   const replace = (at: number, change: Partial<CostDraft>) => onChange(costs.map((cost, index) => (index === at ? { ...cost, ...change } : cost)));
   return (
-    <FieldGroup legend={tell('record-form.costs')} place={place('costs')}>
+    <FieldGroup legend={tell('record-form.costs')} place={group}>
       {costs.map((cost, at) => (
         <div key={at} className={styles.cost}>
           <NativeSelect label={tell('record-form.cost-kind')} autoFocus value={cost.kind} onChange={(event) => replace(at, { kind: event.currentTarget.value as CostKind })} data={choices('cost.', KINDS)} />
           <TextInput {...place(`costs.${at}.text`)} label={tell('record-form.cost-text')} value={cost.text} autoComplete="off" onChange={(event) => replace(at, { text: event.currentTarget.value })} />
           <TextInput {...place(`costs.${at}.amountMinor`)} label={tell('record-form.cost-amount', { currency })} value={cost.amount} inputMode="decimal" autoComplete="off" onChange={(event) => replace(at, { amount: event.currentTarget.value })} />
-          <CloseButton size="lg" aria-label={tell('record-form.remove-cost', { n: at + 1 })} onClick={() => onChange(costs.filter((_, index) => index !== at))} />
+          <CloseButton size="lg" className={styles.remove ?? ''} aria-label={tell('record-form.remove-cost', { n: at + 1 })} onClick={() => onChange(costs.filter((_, index) => index !== at))} />
         </div>
       ))}
       <Button className={styles.add ?? ''} variant="default" size="compact-md" onClick={() => onChange([...costs, { kind: 'parts', text: '', amount: '' }])}>{tell('record-form.add-cost')}</Button>

@@ -5,11 +5,10 @@ import { change, type Changed } from '../../ui/change.ts';
 import { bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
-import { FieldRow } from '../../ui/form/fields.tsx';
+import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import styles from './forms.module.css';
 import { withPapers } from './keep-papers.ts';
 import { PapersField } from './papers-field.tsx';
 import { RecordCosts } from './record-costs.tsx';
@@ -41,25 +40,22 @@ export function RecordForm({ view, item, onClose }: RecordFormProps) {
         <TextInput {...bindText(entry, 'date')} data-autofocus type="date" max={today} label={tell('record-form.date')} />
         <TextInput {...bindText(entry, 'reading')} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} inputMode="numeric" autoComplete="off" />
       </FieldRow>
-      <RecordLines place={entry.at} items={view.items.map((one) => one.item)} lines={entry.draft.lines} onChange={(lines) => entry.set({ lines })} />
+      <RecordLines place={entry.at} group={entry.atGroup('lines')} items={view.items.map((one) => one.item)} lines={entry.draft.lines} onChange={(lines) => entry.set({ lines })} />
       <FieldRow>
         <NativeSelect {...bindText(entry, 'place')} label={tell('record-form.place')} data={choices('record-form.place-', ['home', 'garage'])} />
         {entry.draft.place === 'garage' && <TextInput {...bindText(entry, 'placeName')} label={tell('record-form.place-name')} autoComplete="off" />}
         <TextInput {...bindText(entry, 'doneBy')} label={tell('record-form.done-by')} autoComplete="off" />
       </FieldRow>
-      <RecordCosts place={entry.at} currency={currency} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
+      <RecordCosts place={entry.at} group={entry.atGroup('costs')} currency={currency} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
       <PapersField place={entry.at('papers')} files={entry.draft.files} onChange={(files) => entry.set({ files })} />
-      <details className={styles.more}>
-        <summary>{tell('record-form.more')}</summary>
-        <div className={styles.inner}>
-          <FieldRow>
-            <TextInput {...bindText(entry, 'printedTotal', 'printedTotalMinor')} label={tell('record-form.printed-total', { currency })} description={tell('record-form.printed-total-what')} inputMode="decimal" autoComplete="off" />
-            <TextInput {...bindText(entry, 'reference')} label={tell('record-form.reference')} autoComplete="off" />
-          </FieldRow>
-          <Textarea {...bindText(entry, 'note')} label={tell('record-form.note')} rows={3} />
-          <Checkbox {...bindTick(entry, 'reconstructed')} label={tell('record-form.reconstructed')} />
-        </div>
-      </details>
+      <MoreFields>
+        <FieldRow>
+          <TextInput {...bindText(entry, 'printedTotal', 'printedTotalMinor')} label={tell('record-form.printed-total', { currency })} description={tell('record-form.printed-total-what')} inputMode="decimal" autoComplete="off" />
+          <TextInput {...bindText(entry, 'reference')} label={tell('record-form.reference')} autoComplete="off" />
+        </FieldRow>
+        <Textarea {...bindText(entry, 'note')} label={tell('record-form.note')} rows={3} />
+        <Checkbox {...bindTick(entry, 'reconstructed')} label={tell('record-form.reconstructed')} />
+      </MoreFields>
     </EntryForm>
   );
 }

@@ -11,17 +11,18 @@ type Item = CarView['items'][number]['item'];
 
 interface RecordLinesProps {
   readonly place: (path: string) => FieldPlace;
+  readonly group: FieldPlace;
   readonly items: readonly Item[];
   readonly lines: readonly LineDraft[];
   readonly onChange: (lines: readonly LineDraft[]) => void;
 }
 
 /** What was done: the car's items to be ticked, and lines of their own. */
-export function RecordLines({ place, items, lines, onChange }: RecordLinesProps) {
+export function RecordLines({ place, group, items, lines, onChange }: RecordLinesProps) {
   const replace = (at: number, change: Partial<LineDraft>) => onChange(lines.map((line, index) => (index === at ? { ...line, ...change } : line)));
   const remove = (at: number) => onChange(lines.filter((_, index) => index !== at));
   return (
-    <FieldGroup legend={tell('record-form.lines')} hint={tell('record-form.lines-what')} place={place('lines')}>
+    <FieldGroup legend={tell('record-form.lines')} hint={tell('record-form.lines-what')} place={group}>
       {items.map((item) => {
         const at = lines.findIndex((line) => line.item === item.id);
         return <ItemLine key={item.id} item={item} line={lines[at]} onTick={(done) => (done ? onChange([...lines, lineOfItem(item)]) : remove(at))} onOutcome={(outcome) => replace(at, { outcome })} />;
@@ -64,7 +65,7 @@ function OwnLine({ at, line, place, onChange, onRemove }: OwnLineProps) {
     <div className={styles.own}>
       <TextInput {...place} label={tell('record-form.line')} value={line.name} autoFocus autoComplete="off" onChange={(event) => onChange({ name: event.currentTarget.value })} />
       <NativeSelect label={tell('record-form.line-work')} value={line.work} onChange={(event) => setWork(event.currentTarget.value as Work)} data={choices('item-form.work-', ['replace', 'check'])} />
-      <CloseButton size="lg" aria-label={tell('record-form.remove-line', { n: at + 1 })} onClick={onRemove} />
+      <CloseButton size="lg" className={styles.remove ?? ''} aria-label={tell('record-form.remove-line', { n: at + 1 })} onClick={onRemove} />
     </div>
   );
 }

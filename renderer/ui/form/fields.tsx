@@ -1,10 +1,21 @@
 import type { ReactNode } from 'react';
+import { tell } from '../words/tell.ts';
 import styles from './form.module.css';
 import type { FieldPlace } from './use-entry.ts';
 
 /** Fields that stand side by side where there is room. */
 export function FieldRow({ children }: { readonly children: ReactNode }) {
   return <div className={styles.row}>{children}</div>;
+}
+
+/** Fields that most entries leave as they are: folded away, and opened by what is refused in them. */
+export function MoreFields({ children }: { readonly children: ReactNode }) {
+  return (
+    <details className={styles.more}>
+      <summary>{tell('form.more')}</summary>
+      <div className={styles.inner}>{children}</div>
+    </details>
+  );
 }
 
 interface FieldGroupProps {

@@ -45,9 +45,11 @@ export class FieldsRead {
 
   /** A whole number, or null where the field is empty. */
   wholeOrNull(path: string, text: string): number | null {
-    const value = this.numberOrNull(path, text);
-    if (value !== null && !Number.isInteger(value)) this.refuse(path, 'not-whole');
-    return value;
+    const plain = text.trim().replace(GROUPS, '');
+    if (plain === '') return null;
+    if (/^\d+$/.test(plain)) return Number(plain);
+    this.refuse(path, 'not-whole');
+    return 0;
   }
 
   /** A distance with its unit, or null where the field is empty. */

@@ -26,6 +26,8 @@ export interface Entry<Draft> {
   readonly startOver: () => void;
   /** The id and the error of a field, by its path in the request. */
   readonly at: (path: string) => FieldPlace;
+  /** The same for a group of fields, which shows only what none of its fields can: what is refused of itself, or of parts that are no fields. */
+  readonly atGroup: (path: string, ...parts: readonly string[]) => FieldPlace;
 }
 
 /** Where a field stands in its form, and what was refused of it. */
@@ -83,6 +85,7 @@ export function useEntry<Draft extends object, Reply>({ key, start, send, onDone
       setRefusal(null);
       setFound(false);
     },
+    atGroup: (group, ...parts) => ({ id: fieldId(id, group), error: refusal !== null && path !== null && [group, ...parts].includes(path) ? sayFault(refusal) : undefined }),
     at: (field) => ({ id: fieldId(id, field), error: refusal !== null && isAt(path, field) ? sayFault(refusal) : undefined }),
   };
 }
@@ -100,6 +103,9 @@ function isAt(path: string | null, field: string): boolean {
 function focusField(form: string, path: string | null): void {
   for (let rest = path ?? ''; rest !== ''; rest = rest.slice(0, Math.max(0, rest.lastIndexOf('.')))) {
     const field = document.getElementById(fieldId(form, rest));
-    if (field !== null) return field.focus();
+    if (field === null) continue;
+    // What is folded away is unfolded, so that it can be seen.
+    field.closest('details')?.setAttribute('open', '');
+    return field.focus();
   }
 }

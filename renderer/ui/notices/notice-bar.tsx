@@ -1,4 +1,4 @@
-import { Button, CloseButton } from '@mantine/core';
+import { CloseButton } from '@mantine/core';
 import { change } from '../change.ts';
 import { sayFault } from '../form/say-fault.ts';
 import { tell } from '../words/tell.ts';
@@ -12,7 +12,7 @@ export function NoticeBar() {
     <section aria-label={tell('notice.place')} className={styles.place}>
       <p role="status" className={notice === null ? 'only-said' : styles.text}>{notice?.text ?? ''}</p>
       {notice !== null && notice.undo.length > 0 && (
-        <Button size="compact-md" variant="outline" className={styles.undo ?? ''} onClick={() => void undo(notice.undo)}>{tell('notice.undo')}</Button>
+        <button type="button" className={styles.undo} onClick={() => void undo(notice.undo)}>{tell('notice.undo')}</button>
       )}
       {notice !== null && <CloseButton aria-label={tell('notice.close')} className={styles.close ?? ''} onClick={closeNote} />}
     </section>

@@ -34,11 +34,11 @@ export const APP_WORDS = {
   'notice.close': 'Close this note',
   'notice.undone': 'Undone. The entry stays in the journal, marked as withdrawn.',
 
+  'form.more': 'More about it',
   'form.close': 'Close',
   'form.cancel': 'Cancel',
   'form.not-done': 'Not recorded.',
   'form.sending': 'Recording …',
-  'form.optional': 'may stay empty',
   'form.kept': 'You had begun this before; what you typed is still here.',
   'form.start-over': 'Start over',
 
@@ -46,6 +46,4 @@ export const APP_WORDS = {
   'unit.mi': 'mi',
   'unit.kilometres': 'kilometres (km)',
   'unit.miles': 'miles (mi)',
-  'choose': 'Choose one',
-  'none': 'none',
 } as const;

@@ -32,7 +32,7 @@ export const CAR_WORDS = {
   'items.due': 'Due',
   'items.done': 'Last done',
   'items.actions': 'Actions',
-  'items.never': 'never, by these records',
+  'items.never': 'never recorded',
   'items.record': 'Record',
   'items.record-for': 'Record work on {item}',
   'items.change': 'Change',

@@ -21,7 +21,7 @@ export const DUE_WORDS = {
   'due.not-before': 'not before {from}',
   'due.not-foreseeable': 'not within five years',
   'due.unknown': 'nobody knows when it was last done',
-  'due.arrange': 'Arrange it from {date}.',
+  'due.arrange': 'arrange it from {date}',
 
   'late.years': { one: '{n} year late', other: '{n} years late' },
   'late.years-months': { one: '{y} years {n} month late', other: '{y} years {n} months late' },

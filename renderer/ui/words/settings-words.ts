@@ -13,7 +13,7 @@ export const SETTINGS_WORDS = {
   'settings.examine': 'Examine',
   'settings.examine-what': 'Reads the whole journal anew and compares it with every table and paper.',
   'settings.examining': 'Examining …',
-  'settings.clean': { one: '{n} entry and {papers} papers examined: all is as the journal says.', other: '{n} entries and {papers} papers examined: all is as the journal says.' },
+  'settings.clean': 'All is as the journal says. Entries examined: {n}; papers: {papers}.',
   'settings.faults': { one: '{n} fault found:', other: '{n} faults found:' },
   'settings.fault': '{where}: {what}',
   'settings.backup': 'Make a copy',

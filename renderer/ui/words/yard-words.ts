@@ -40,11 +40,11 @@ export const YARD_WORDS = {
   'lane.nothing-add': 'Add a service item',
   'lane.nothing-due': 'Nothing falls due in this span.',
 
-  'mark.soon': '{name}, soon',
-  'mark.probably-due': '{name}, probably due',
-  'mark.late': '{name}, {late}',
-  'mark.dated': '{name}, {date}',
-  'mark.dated-soon': '{name}, {date}, soon',
+  'mark.soon': ', soon',
+  'mark.probably-due': ', probably due',
+  'mark.late': ', {late}',
+  'mark.dated': ', {date}',
+  'mark.dated-soon': ', {date}, soon',
   'mark.opens': 'Press to open it in Car.',
 
   'waiting.title': 'What waiting costs',
