@@ -7,6 +7,7 @@ import type { Withheld } from '../../shared-core/handover/withheld-fields.ts';
 import { checkPackAt } from '../../electron/pack/check-pack.ts';
 import { isPresent } from './tool-present.ts';
 import { day, openTestHost, temporaryFolder, type TestHost } from '../host/open-test-host.ts';
+import { must } from '../../shared-core/result/assert.ts';
 
 /** A household whose words are all findable: each secret stands nowhere else. */
 async function household(): Promise<TestHost> {
@@ -93,8 +94,8 @@ describe('the history pack', () => {
   test('is refused where a paper is no longer what was kept, and nothing is written', async () => {
     host = await household();
     out = temporaryFolder();
-    const [paper] = (await host.must('car.show', { car: 'pip' })).papers;
-    writeFileSync(join(host.folder, 'papers', paper!.id.slice(0, 2), paper!.id), 'altered');
+    const { id } = must((await host.must('car.show', { car: 'pip' })).papers[0], 'paper');
+    writeFileSync(join(host.folder, 'papers', id.slice(0, 2), id), 'altered');
     expect(await host.call('pack.write', { car: 'pip', out })).toMatchObject({ ok: false, refusal: { code: 'paper-not-whole' } });
     expect(readdirSync(out)).toEqual([]);
   });
