@@ -1,5 +1,5 @@
-import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { accessSync, chmodSync, constants, existsSync, mkdirSync, readdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import type { Facts } from '../../shared-core/journal/facts.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { storeFacts } from '../store/fact-table.ts';
@@ -39,7 +39,7 @@ export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
     mkdirSync(join(folder, 'backups'), { recursive: true, mode: 0o700 });
     closeToOthers(folder);
   } catch (error) {
-    return fileRefusal(error);
+    return mayNotBeMade(folder) ? refuse('folder-read-only', { why: folder }) : fileRefusal(error);
   }
   const store = openStore(databaseFile(folder), { backUp: (open, from) => backUpBeforeMigration(open, folder, from) });
   if (!store.ok) return store;
@@ -71,5 +71,16 @@ function closeToOthers(folder: string): void {
     chmodSync(folder, 0o700);
   } catch {
     // What keeps it from being written to is said by what comes next.
+  }
+}
+
+/** Making a folder and those above it on a read-only disk fails as if there were no such disk. */
+function mayNotBeMade(folder: string): boolean {
+  if (!existsSync(folder)) return folder !== dirname(folder) && mayNotBeMade(dirname(folder));
+  try {
+    accessSync(folder, constants.W_OK);
+    return false;
+  } catch {
+    return true;
   }
 }

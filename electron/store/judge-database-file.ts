@@ -33,7 +33,8 @@ export function judgeDatabaseFile(file: string, newest: number): Result<'new' | 
 function readHeader(file: string): Result<Buffer> {
   let handle: number | null = null;
   try {
-    handle = openSync(file, 'r');
+    // For writing too: a file that may only be read is opened by the database without a word, and refuses the first change.
+    handle = openSync(file, 'r+');
     const bytes = Buffer.alloc(HEADER_BYTES);
     return ok(bytes.subarray(0, readSync(handle, bytes, 0, HEADER_BYTES, 0)));
   } catch (error) {
