@@ -17,6 +17,7 @@ import { recordLineSchema, workRecorded, workRecords, workRecordSchema, type Rec
 
 const shape = workRecordSchema.shape;
 const line = recordLineSchema.shape;
+const LONGEST_TITLE = 120;
 
 const lineRequest = z.strictObject({
   item: line.item.default(null),
@@ -74,7 +75,7 @@ function readingOf(facts: Facts, car: Car, request: AddRecordRequest, moment: Mo
 }
 
 function composeRecord(facts: Facts, car: Car, request: AddRecordRequest, reading: string | null, moment: Moment): Result<WorkRecord> {
-  const lines = request.lines.map((asked) => lineOf(facts, car, asked));
+  const lines = request.lines.map((asked) => lineOf(facts, asked));
   const refusedLine = lines.find((each) => !each.ok);
   if (refusedLine?.ok === false) return refusedLine;
   const whole = lines.flatMap((each) => (each.ok ? [each.value] : []));
@@ -85,22 +86,25 @@ function composeRecord(facts: Facts, car: Car, request: AddRecordRequest, readin
   return checkRecord(facts, car, record, moment.today);
 }
 
-function lineOf(facts: Facts, car: Car, asked: z.infer<typeof lineRequest>): Result<RecordLine> {
+function lineOf(facts: Facts, asked: z.infer<typeof lineRequest>): Result<RecordLine> {
   const item = asked.item === null ? null : facts.get(serviceItems, asked.item);
-  if (asked.item !== null && (item === null || item.car !== car.id)) return refuse('unknown-item', { item: asked.item }, ['lines']);
+  if (asked.item !== null && item === null) return refuse('unknown-item', { item: asked.item }, ['lines']);
   const name = asked.name ?? item?.name;
   if (name === undefined) return refuse('line-without-name', {}, ['lines']);
   return ok({ ...asked, name, work: asked.work ?? item?.work ?? 'replace' });
 }
 
 function titleOf(lines: readonly RecordLine[]): string {
-  return lines.map((each) => each.name).join(', ').slice(0, 120);
+  // Cut between characters, never inside one, and with no blank left at the end.
+  return lines.map((each) => each.name).join(', ').slice(0, LONGEST_TITLE).replace(/[\ud800-\udbff]$/, '').trim();
 }
 
-/** What must hold of a record: no date ahead or before the car, known papers, lots with enough left. */
+/** What must hold of a record: no date ahead or before the car, items of its car, known papers, lots with enough left. */
 export function checkRecord(facts: Facts, car: Car, record: WorkRecord, today: LocalDate): Result<WorkRecord> {
   if (record.date > today) return refuse('date-in-future', { date: record.date }, ['date']);
   if (car.firstRegistered !== null && record.date < car.firstRegistered) return refuse('before-registration', { date: record.date, registered: car.firstRegistered }, ['date']);
+  const foreign = record.lines.find(({ item }) => item !== null && facts.get(serviceItems, item)?.car !== car.id);
+  if (foreign !== undefined) return refuse('unknown-item', { item: foreign.item }, ['lines']);
   const strange = record.papers.find((paper) => facts.get(papers, paper) === null);
   if (strange !== undefined) return refuse('unknown-paper', { paper: strange }, ['papers']);
   return checkLots(facts, record);

@@ -1,11 +1,11 @@
 import type { Completion } from '../care/completion.ts';
 import type { ServiceItem } from '../care/service-item.ts';
+import type { DistancePoint } from '../fleet/continuous-distance.ts';
 import { distanceOn, type KnownDistance } from '../fleet/known-distance.ts';
-import type { Metres } from '../units/distance.ts';
 import type { RecordLine, WorkRecord } from './work-record.ts';
 
-/** Whole distance at a reading, by the reading's id; absent where the reading is not accepted. */
-export type DistanceAtReading = ReadonlyMap<string, Metres>;
+/** The day and whole distance of a reading, by the reading's id; absent where the reading is not accepted. */
+export type DistanceAtReading = ReadonlyMap<string, Pick<DistancePoint, 'date' | 'metres'>>;
 
 /**
  * When an item was completed, by the car's records, in order of date. A thing to be replaced is completed when it was
@@ -25,7 +25,8 @@ function completes(item: ServiceItem, line: RecordLine): boolean {
 
 function completionOf(record: WorkRecord, at: DistanceAtReading, known: KnownDistance): Completion {
   const read = record.reading === null ? undefined : at.get(record.reading);
-  if (read !== undefined) return { date: record.date, metres: read, estimated: false };
+  // The date of a record may have been amended after its reading was taken down.
+  if (read?.date === record.date) return { date: record.date, metres: read.metres, estimated: false };
   const worked = distanceOn(known, record.date);
   return { date: record.date, metres: worked?.metres ?? null, estimated: worked?.estimated ?? true };
 }

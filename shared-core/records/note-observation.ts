@@ -46,7 +46,9 @@ export const closeObservation = change({
     if (now.closedBy !== null) return refuse('observation-closed', {}, ['observation']);
     const record = facts.get(workRecords, request.record);
     if (record === null || record.car !== now.car) return refuse('unknown-record', { record: request.record }, ['record']);
-    const observation: Observation = { ...now, closedBy: record.id, closedOn: request.on ?? moment.today };
+    const on = request.on ?? moment.today;
+    if (on > moment.today) return refuse('date-in-future', { date: on }, ['on']);
+    const observation: Observation = { ...now, closedBy: record.id, closedOn: on };
     return ok({ entries: [newEntry(observationNoted, observation)], reply: { observation } });
   },
 });

@@ -10,7 +10,8 @@ const WEEK = 7;
 
 /**
  * How soon after the work a record was written down, from the UTC instant of its first entry.
- * A record entered a day early by UTC (west of Greenwich) counts as the same day.
+ * East of Greenwich the UTC day of entry may be the day before the work: that counts as the same day. West of it an evening's
+ * entry has the next UTC day and counts as within a week, for the journal keeps no time zone.
  *
  * @example writtenWhen({ date: '2026-11-20', reconstructed: false }, '2026-11-25T08:00:00.000Z') //=> 'within-a-week'
  */

@@ -37,7 +37,7 @@ export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTime
   const use = carUse(facts, car);
   const records = facts.ofCar(workRecords, car.id);
   const known: KnownDistance = { points: use.points, usage: use.usage, firstRegistered: car.firstRegistered };
-  const at: DistanceAtReading = new Map(use.points.map((point) => [point.reading.id, point.metres]));
+  const at: DistanceAtReading = new Map(use.points.map((point) => [point.reading.id, point]));
   const byItem = recordsByItem(records);
   const items = facts.ofCar(serviceItems, car.id).map((item): ItemCare => {
     const completions = completionsOf(item, byItem.get(item.id) ?? [], at, known);
