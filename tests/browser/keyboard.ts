@@ -39,12 +39,13 @@ export class Keyboard {
     await this.page.keyboard.press('Enter');
   }
 
-  /** Goes to a field and types over what is in it. */
+  /** Goes to a field and types over what is in it; a date (YYYY-MM-DD) in the order of the browser's own tongue, American English. */
   async fill(name: string | RegExp, text: string): Promise<void> {
     await this.to(name);
     const date = await this.page.evaluate(() => (document.activeElement as HTMLInputElement).type === 'date');
     if (!date) await this.page.keyboard.press('Control+A');
-    await this.page.keyboard.type(date ? text.split('-').reverse().join('') : text);
+    const [year, month, day] = text.split('-');
+    await this.page.keyboard.type(date ? `${month}${day}${year}` : text);
   }
 
   private async judge(): Promise<void> {
@@ -69,7 +70,7 @@ export class Keyboard {
       // From the last element of the page, or of a dialog, the focus goes round to the first: that is in order too.
       const wraps = before === null || before === element || before === document.body || !before.isConnected || element.closest('[role=dialog]') !== before.closest('[role=dialog]');
       const after = before !== null && (before.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING) !== 0;
-      const all = [...(element.closest('[role=dialog]') ?? document).querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, [tabindex="0"]')].filter((one) => one.tabIndex >= 0 && one.offsetParent !== null);
+      const all = [...(element.closest('[role=dialog]') ?? document).querySelectorAll<HTMLElement>('a[href], button, input, select, textarea, [tabindex="0"]')].filter((one) => one.tabIndex >= 0 && one.getClientRects().length > 0);
       const first = all[0] === element;
       return {
         name: (element.getAttribute('aria-label') ?? described ?? label ?? element.textContent ?? '').trim().replace(/\s+/g, ' ').slice(0, 120),

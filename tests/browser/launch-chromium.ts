@@ -14,7 +14,7 @@ if (chromiumHere === null) console.warn('No Chromium for this kind of machine: t
  */
 export async function launchChromium(found: FoundChromium | null = chromiumHere): Promise<Browser> {
   if (found === null) throw new Error('no Chromium here: guard the test with describe.skipIf(chromiumHere === null)');
-  return chromium.launch({ executablePath: found.program, args: FLAGS, env: { ...definedEnv(), ...found.env } });
+  return chromium.launch({ executablePath: found.program, args: FLAGS, env: { ...definedEnv(), LANGUAGE: 'en_US', ...found.env } });
 }
 
 function definedEnv(): Record<string, string> {
