@@ -2,10 +2,16 @@ import { hexText } from '../../shared-core/journal/hex-text.ts';
 import type { JournalHead } from '../../shared-core/journal/seal.ts';
 import type { Store } from './store.ts';
 
-/** Notes that a seal over this head has left the house; the same head is noted once. */
-export function noteSealGiven(store: Store, head: JournalHead, at: string): void {
+/** Notes that a seal over this head leaves the house; the same head is noted once. Answers whether it was not noted before. */
+export function noteSealGiven(store: Store, head: JournalHead, at: string): boolean {
   const known = sealsGiven(store).some((one) => one.treeSize === head.treeSize && one.root === head.root);
   if (!known) store.prepare('INSERT INTO seal_given (tree_size, root, at) VALUES (?, ?, ?)').run(head.treeSize, Buffer.from(head.root, 'hex'), at);
+  return !known;
+}
+
+/** Takes the note back: the seal has not left the house after all. */
+export function forgetSeal(store: Store, head: JournalHead): void {
+  store.prepare('DELETE FROM seal_given WHERE tree_size = ? AND root = ?').run(head.treeSize, Buffer.from(head.root, 'hex'));
 }
 
 /** The heads over which seals have gone out, smallest first. */

@@ -5,8 +5,9 @@ import { sealText } from '../../../shared-core/journal/seal-text.ts';
 import { makeSeal } from '../../../shared-core/journal/seal.ts';
 import { ok, type Result } from '../../../shared-core/result/result.ts';
 import { writePack } from '../../pack/write-pack.ts';
-import { noteSealGiven } from '../../store/seal-table.ts';
-import { composeHistoryPack, type PackChoice } from '../compose-history-pack.ts';
+import { countEntries } from '../../store/journal-table.ts';
+import { forgetSeal, noteSealGiven } from '../../store/seal-table.ts';
+import { composeHistoryPack, type HistoryPack, type PackChoice } from '../compose-history-pack.ts';
 import { fileRefusal } from '../file-refusal.ts';
 import type { HostContext } from '../host-context.ts';
 
@@ -24,12 +25,27 @@ export async function writeHistoryPack(
   } catch (error) {
     return fileRefusal(error);
   }
-  const composed = await composeHistoryPack(household, car.value, context.world.today(), request);
+  const composed = await composeAtRest(context, request);
   if (!composed.ok) return composed;
   const { pack, head } = composed.value;
+  // Noted before the pack is there: whatever breaks off here, no entry that a pack holds can be withdrawn.
+  const noted = noteSealGiven(household.store, head, context.world.now());
   const written = await writePack(pack, out);
-  if (!written.ok) return written;
-  noteSealGiven(household.store, head, context.world.now());
+  if (!written.ok) {
+    if (noted) forgetSeal(household.store, head);
+    return written;
+  }
   const seal = sealText(makeSeal(head, household.key.fingerprint, household.key.sign));
   return ok({ path: written.value, name: pack.name, files: pack.files.length, bytes: pack.files.reduce((sum, file) => sum + file.size, 0), seal });
+}
+
+/** Composing takes a while, and what is entered or withdrawn meanwhile would be in it by half: then it is composed again. */
+async function composeAtRest(context: HostContext, choice: PackChoice & { readonly car: string }): Promise<Result<HistoryPack>> {
+  const household = context.household();
+  for (;;) {
+    const car = findCar(household.facts, choice.car);
+    if (!car.ok) return car;
+    const composed = await composeHistoryPack(household, car.value, context.world.today(), choice);
+    if (!composed.ok || countEntries(household.store) === composed.value.head.treeSize) return composed;
+  }
 }
