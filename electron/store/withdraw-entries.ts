@@ -1,8 +1,9 @@
 import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
+import { households } from '../../shared-core/fleet/household.ts';
 import { newEntry, type Put } from '../../shared-core/journal/entry-kind.ts';
 import { putsOf } from '../../shared-core/journal/replay.ts';
 import { withdrawnKind } from '../../shared-core/journal/withdrawal.ts';
-import { must } from '../../shared-core/result/assert.ts';
+import { assert, must } from '../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { writeFact } from './fact-table.ts';
 import { appendEntry, readEntry, readRow, type RowMaking } from './journal-table.ts';
@@ -19,7 +20,7 @@ export function withdrawEntries(store: Store, seqs: readonly number[], why: stri
   const subject = must(readRow(store, wanted[0] ?? -1), 'first entry').subject;
   const entry = appendEntry(store, newEntry(withdrawnKind, { entries: wanted, why, subject }), at, making);
   const mark = store.prepare('UPDATE journal SET withdrawn_by = ? WHERE seq = ?');
-  for (const seq of wanted) mark.run(entry.seq, seq);
+  for (const seq of wanted) assert(mark.run(entry.seq, seq).changes === 1, 'one entry marked withdrawn');
   return ok(putBy(store, wanted).map((change) => restore(store, change)));
 }
 
@@ -31,7 +32,7 @@ function check(store: Store, seqs: readonly number[]): Result<null> {
     if (row.withdrawnBy !== null) return refuse('withdrawn-already', { entry: seq });
     if (seq < sealed) return refuse('entry-sealed', { entry: seq });
   }
-  const by = standingUpon(store, seqs);
+  const by = standingUpon(store, seqs) ?? leftWithoutHousehold(store, seqs);
   return by === null ? ok(null) : refuse('entry-in-use', { by });
 }
 
@@ -49,6 +50,18 @@ function standingUpon(store: Store, seqs: readonly number[]): number | null {
     if (user !== undefined) return user.seq;
   }
   return null;
+}
+
+/** Everything in a household stands upon its start, though no entry says so: the first entry that would be left without one. */
+function leftWithoutHousehold(store: Store, seqs: readonly number[]): number | null {
+  const going = new Set(seqs);
+  const starts = store
+    .prepare<[string], number>(`SELECT touch.seq FROM touch JOIN journal ON journal.seq = touch.seq WHERE family = ? AND role = 'puts' AND withdrawn_by IS NULL`)
+    .pluck()
+    .all(households.name);
+  if (!starts.every((seq) => going.has(seq))) return null;
+  const standing = store.prepare<[string], number>('SELECT seq FROM journal WHERE withdrawn_by IS NULL AND kind <> ? ORDER BY seq').pluck().all(withdrawnKind.kind);
+  return standing.find((seq) => !going.has(seq)) ?? null;
 }
 
 /** The last thing these entries put under each key. */

@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+
+/** One thing a keeper does, as chance gives it: what kind, and numbers from which its request is made. */
+export interface Action {
+  readonly kind: ActionKind;
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+}
+
+/** A call of the contract. */
+export interface Call {
+  readonly operation: string;
+  readonly request: Readonly<Record<string, unknown>>;
+}
+
+/** What has been made so far and may be referred to: ids by family, and what each change answered as its undo token. */
+export interface Made {
+  readonly ids: Readonly<Record<Named, readonly string[]>>;
+  readonly undo: readonly (readonly number[])[];
+}
+
+export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper';
+
+/** A day of the six years before 2026-11-25. */
+const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_400_000).toISOString().slice(0, 10);
+/** One of a list; an id of nothing where it is empty, which is refused. */
+const one = (list: readonly string[], n: number) => list[n % list.length] ?? 'nothing';
+/** Some of a list: none, one or two. */
+const some = (list: readonly string[], n: number) => [...new Set(list.length === 0 ? [] : [one(list, n), one(list, n * 7 + 1)])].slice(0, n % 3);
+const id = (prefix: string, n: number) => `${prefix}-${n % 40}`;
+
+/** How each kind of action becomes a call. */
+const CALLS = {
+  'change household': (_made, { a }) => ({ operation: 'household.change', request: { name: `House ${a % 9}`, hemisphere: a % 2 === 0 ? 'north' : 'south' } }),
+  'add car': (_made, { a, b }) => ({ operation: 'car.add', request: { id: id('car', a), name: `Car ${a % 40}`, unit: b % 2 === 0 ? 'km' : 'mi', laidUpMonths: b % 3 === 0 ? [1, 2] : [] } }),
+  'change car': ({ ids }, { a, b }) => ({ operation: 'car.change', request: { id: one(ids.car, a), description: `as of ${b}`, severeUse: b % 2 === 0 ? 1 : 0.5 } }),
+  'record reading': ({ ids }, { a, b, c }) => ({ operation: 'reading.record', request: { id: id('reading', c), car: one(ids.car, a), value: (1000 + (b % 2180) * 30) * (c % 4 === 0 ? 10 : 1), date: dayOf(b), sure: c % 5 === 0 } }),
+  'replace instrument': ({ ids }, { a, b }) => ({ operation: 'reading.record', request: { car: one(ids.car, a), value: b % 50, date: dayOf(b), replaced: b % 2 === 0 ? {} : { lastShown: { value: 50_000 + (b % 9000), unit: 'km' } }, sure: true } }),
+  'settle reading': ({ ids }, { a, b }) => ({ operation: 'reading.settle', request: { reading: one(ids.reading, a), verdict: ['right', 'wrong', 'corrected', 'replaced'][b % 4], ...(b % 4 === 2 ? { value: 1000 + (b % 90_000) } : {}) } }),
+  'add item': ({ ids }, { a, b, c }) => ({
+    operation: 'item.add',
+    request: { id: id('item', c), car: one(ids.car, a), name: `Item ${b % 9}`, interval: { repeat: { months: 6 + (b % 60), distance: b % 2 === 0 ? null : { value: 9000, unit: 'mi' } } }, history: ['never-done', 'unknown', 'from-purchase'][c % 3], needs: some(ids.specification, c).map((specification) => ({ specification, quantity: 1.5 })) },
+  }),
+  'change item': ({ ids }, { a, b }) => ({ operation: 'item.change', request: { id: one(ids.item, a), source: `page ${b % 99}`, confirmed: b % 2 === 0 } }),
+  'add obligation': ({ ids }, { a, b, c }) => ({ operation: 'obligation.add', request: { id: id('obligation', c), car: one(ids.car, a), kind: 'insurance', lastValidDay: dayOf(b), keepsDate: c % 2 === 0 } }),
+  'renew obligation': ({ ids }, { a, b, c }) => ({ operation: 'obligation.renew', request: { id: id('renewal', c), obligation: one(ids.obligation, a), on: dayOf(b), papers: some(ids.paper, c) } }),
+  'set specification': (_made, { a, b }) => ({ operation: 'specification.set', request: { id: id('spec', a), name: `Spec ${b % 9}`, unit: 'litre' } }),
+  'set part': ({ ids }, { a, b, c }) => ({ operation: 'part.set', request: { id: id('part', a), name: `Part ${b % 9}`, meets: some(ids.specification, c), contains: b % 4 === 0 ? some(ids.part, b).map((part) => ({ part, quantity: 2 })) : [] } }),
+  'set supplier': (_made, { a, b }) => ({ operation: 'supplier.set', request: { id: id('supplier', a), name: `Supplier ${a % 40}`, leadDays: b % 30, deliveryMinor: b % 900 } }),
+  'set offer': ({ ids }, { a, b, c }) => ({ operation: 'offer.set', request: { id: id('offer', a), supplier: one(ids.supplier, b), part: one(ids.part, c), quantity: 5, priceMinor: b % 9000, seenOn: dayOf(c) } }),
+  'set lot': ({ ids }, { a, b, c }) => ({ operation: 'lot.set', request: { id: id('lot', a), part: one(ids.part, b), quantity: 1 + (c % 9), receivedOn: dayOf(c) } }),
+  'keep paper': (_made, { a }) => ({ operation: 'paper.keep', request: { name: `paper ${a % 30}.txt`, base64: Buffer.from(`the paper ${a % 30}`).toString('base64') } }),
+  'add record': ({ ids }, { a, b, c }) => ({
+    operation: 'record.add',
+    request: { id: id('record', c), car: one(ids.car, a), date: dayOf(b), lines: [{ name: `Work ${b % 9}`, item: c % 3 === 0 ? one(ids.item, b) : null }], papers: some(ids.paper, b), lotsUsed: b % 4 === 0 ? some(ids.lot, c).map((lot) => ({ lot, quantity: 0.5 })) : [], reading: c % 2 === 0 ? { value: 1000 + (b % 2180) * 30, unit: 'km' } : null },
+  }),
+  'amend record': ({ ids }, { a, b }) => ({ operation: 'record.amend', request: { id: one(ids.record, a), why: `reason ${b % 9}`, note: `amended ${b}`, papers: some(ids.paper, b) } }),
+  'note observation': ({ ids }, { a, b, c }) => ({ operation: 'observation.note', request: { id: id('seen', c), car: one(ids.car, a), text: `seen ${b % 9}`, record: b % 3 === 0 ? one(ids.record, b) : null, papers: some(ids.paper, b) } }),
+  'close observation': ({ ids }, { a, b }) => ({ operation: 'observation.close', request: { observation: one(ids.observation, a), record: one(ids.record, b) } }),
+  'import readings': ({ ids }, { a, b }) => ({ operation: 'import.keep', request: { car: one(ids.car, a), text: `date,km\n${dayOf(b)},${1000 + (b % 2180) * 30}\n${dayOf(b + 40)},${1000 + ((b + 40) % 2180) * 30}\n` } }),
+  'withdraw the last': ({ undo }) => ({ operation: 'entry.withdraw', request: { entries: undo.at(-1) ?? [0], why: 'a slip' } }),
+  'withdraw': ({ undo }, { a, b }) => ({ operation: 'entry.withdraw', request: { entries: [...new Set([...(undo[a % undo.length] ?? [0]), ...(b % 4 === 0 ? (undo[b % undo.length] ?? []) : [])])] } }),
+} as const satisfies Record<string, (made: Made, action: Action) => Call>;
+
+export type ActionKind = keyof typeof CALLS;
+
+/** The call that an action comes to, with what has been made so far. */
+export function callOf(made: Made, action: Action): Call {
+  return CALLS[action.kind](made, action);
+}
+
+const KINDS = Object.keys(CALLS) as readonly ActionKind[];
+const number = fc.nat({ max: 1_000_000 });
+
+/** A life of a household: a few things to stand upon, then anything in any order. */
+export function lives(longest: number): fc.Arbitrary<readonly Action[]> {
+  const action = (kinds: readonly ActionKind[]) => fc.record({ kind: fc.constantFrom(...kinds), a: number, b: number, c: number });
+  const start = (['add car', 'keep paper', 'set specification', 'set part', 'set supplier', 'add item', 'record reading'] as const).map((kind) => action([kind]));
+  return fc.tuple(fc.tuple(...start), fc.array(action(KINDS), { minLength: longest / 2, maxLength: longest, size: 'max' })).map(([first, rest]) => [...first, ...rest]);
+}

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { openHouseholdWithPip, openTestHost } from '../host/open-test-host.ts';
+
+describe('the start of a household', () => {
+  test('cannot be withdrawn from under what stands upon it', async () => {
+    const host = await openHouseholdWithPip();
+    expect(await host.call('entry.withdraw', { entries: [0] })).toMatchObject({ ok: false, refusal: { code: 'entry-in-use', values: { by: 1 } } });
+    const changed = await host.must('household.change', { name: 'Renamed' });
+    expect(await host.call('entry.withdraw', { entries: [0, ...changed.undo] })).toMatchObject({ ok: false, refusal: { code: 'entry-in-use', values: { by: 1 } } });
+    await host.must('entry.withdraw', { entries: [...changed.undo] });
+    expect(await host.must('household.state', {})).toMatchObject({ household: { name: 'Test household' } });
+  });
+
+  test('can be withdrawn where nothing else stands, and made again', async () => {
+    const host = openTestHost();
+    await host.must('household.start', { currency: 'GBP' });
+    const car = await host.must('car.add', { name: 'Pip' });
+    await host.must('entry.withdraw', { entries: [0, ...car.undo] });
+    expect(await host.must('household.state', {})).toMatchObject({ household: null });
+    await host.must('household.start', { currency: 'EUR' });
+    expect(await host.must('household.examine', {})).toMatchObject({ entries: 4, faults: [] });
+  });
+});
+
+describe('several entries at once', () => {
+  test('are withdrawn in any order, each once, and put back what stood before the first', async () => {
+    const host = await openHouseholdWithPip();
+    const names = [];
+    for (const name of ['One', 'Two', 'Three']) names.push(...(await host.must('car.change', { id: 'pip', name })).undo);
+    const [one = 0, two = 0, three = 0] = names;
+    expect(await host.call('entry.withdraw', { entries: [two] })).toMatchObject({ ok: false, refusal: { code: 'entry-in-use', values: { by: three } } });
+    expect(await host.must('entry.withdraw', { entries: [three, two, three] })).toMatchObject({ withdrawn: 2 });
+    expect((await host.must('car.show', { car: 'pip' })).car.name).toBe('One');
+    await host.must('entry.withdraw', { entries: [one] });
+    expect((await host.must('car.show', { car: 'pip' })).car.name).toBe('Pip');
+    expect(await host.must('household.examine', {})).toMatchObject({ faults: [] });
+  });
+
+  test('are all refused where one is', async () => {
+    const host = await openHouseholdWithPip();
+    const reading = await host.must('reading.record', { car: 'pip', value: 27_000 });
+    expect(await host.call('entry.withdraw', { entries: [...reading.undo, 1] })).toMatchObject({ ok: false, refusal: { code: 'entry-in-use' } });
+    expect(await host.must('household.examine', {})).toMatchObject({ entries: 5, faults: [] });
+    await host.must('entry.withdraw', { entries: [...reading.undo] });
+  });
+
+  test('of a withdrawal itself is refused: it is not undone', async () => {
+    const host = await openHouseholdWithPip();
+    const reading = await host.must('reading.record', { car: 'pip', value: 27_000 });
+    await host.must('entry.withdraw', { entries: [...reading.undo] });
+    expect(await host.call('entry.withdraw', { entries: [5] })).toMatchObject({ ok: false, refusal: { code: 'nothing-to-withdraw' } });
+  });
+});
