@@ -44,6 +44,7 @@ export function LaneRow({ lane, marks, scale, size, opened, onOpen, measure, not
       <div className={styles.time} style={{ height }}>
         <LaneGround lane={lane} scale={scale} />
         <LaneMarks lane={lane} layout={layout} height={height} note={note} onFocus={() => size.kind === 'low' && onOpen(true)} />
+        {marks.length > 0 && layout.placed.length === 0 && <p className={styles.nothing}>{tell('lane.nothing-due')}</p>}
         {marks.length === 0 && <p className={styles.nothing}>{tell('lane.nothing')} <Link href={`/car/${lane.id}`}>{tell('lane.nothing-add')}</Link></p>}
       </div>
       <LaneFoot lane={lane} layout={layout} low={size.kind === 'low'} opened={opened} onOpen={onOpen} />

@@ -1,7 +1,8 @@
 import { NativeSelect, TextInput } from '@mantine/core';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
-import { bindText } from '../../ui/form/bind.ts';
+import { bindDate, bindText } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
@@ -43,8 +44,8 @@ export function CarForm({ car, onDone, onCancel }: CarFormProps) {
         <NativeSelect {...bindText(entry, 'unit')} label={tell('car-form.unit')} data={unitChoices()} />
       </FieldRow>
       <FieldRow>
-        <TextInput {...bindText(entry, 'firstRegistered')} type="date" label={tell('car-form.first-registered')} description={tell('car-form.first-registered-what')} />
-        <TextInput {...bindText(entry, 'keptSince')} type="date" label={tell('car-form.kept-since')} description={tell('car-form.kept-since-what')} />
+        <DateField {...bindDate(entry, 'firstRegistered')} label={tell('car-form.first-registered')} description={tell('car-form.first-registered-what')} />
+        <DateField {...bindDate(entry, 'keptSince')} label={tell('car-form.kept-since')} description={tell('car-form.kept-since-what')} />
       </FieldRow>
       <MoreFields>
         <FieldRow>

@@ -1,7 +1,8 @@
 import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
-import { bindText, bindTick } from '../../ui/form/bind.ts';
+import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldGroup, FieldRow } from '../../ui/form/fields.tsx';
 import { useEntry, type Entry } from '../../ui/form/use-entry.ts';
@@ -40,7 +41,7 @@ export function ItemForm({ view, item, onClose }: ItemFormProps) {
       <CountingFields entry={entry} />
       <FieldRow>
         <TextInput {...bindText(entry, 'source')} label={tell('item-form.source')} placeholder={tell('item-form.source-example')} autoComplete="off" />
-        <TextInput {...bindText(entry, 'printedDate')} type="date" label={tell('item-form.printed-date')} />
+        <DateField {...bindDate(entry, 'printedDate')} label={tell('item-form.printed-date')} />
       </FieldRow>
       <Checkbox {...bindTick(entry, 'confirmed')} label={tell('item-form.confirmed')} />
       <FieldGroup legend={tell('item-form.effort')}>
@@ -79,8 +80,8 @@ function CountingFields({ entry }: { readonly entry: Entry<ItemDraft> }) {
     <FieldRow>
       <NativeSelect {...bindText(entry, 'anchor')} label={tell('item-form.anchor')} data={choices('anchor.', ['completion', 'calendar', 'keep-date'])} />
       {anchor === 'completion' && <NativeSelect {...bindText(entry, 'history')} label={tell('item-form.history')} description={tell('item-form.history-what')} data={choices('history.', ['unknown', 'never-done', 'from-purchase'])} />}
-      {anchor === 'calendar' && <TextInput {...bindText(entry, 'firstDate', 'anchor.firstDate')} type="date" label={tell('item-form.first-date')} />}
-      {anchor === 'keep-date' && <TextInput {...bindText(entry, 'lastValidDay', 'anchor.lastValidDay')} type="date" label={tell('item-form.last-valid-day')} />}
+      {anchor === 'calendar' && <DateField {...bindDate(entry, 'firstDate', 'anchor.firstDate')} label={tell('item-form.first-date')} />}
+      {anchor === 'keep-date' && <DateField {...bindDate(entry, 'lastValidDay', 'anchor.lastValidDay')} label={tell('item-form.last-valid-day')} />}
     </FieldRow>
   );
 }

@@ -2,8 +2,9 @@ import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
 import type { Result } from '../../../shared-core/result/result.ts';
-import { bindText, bindTick } from '../../ui/form/bind.ts';
+import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
@@ -38,7 +39,7 @@ export function ObligationForm({ view: { car, currency }, onClose }: ObligationF
       <NativeSelect {...bindText(entry, 'kind')} data-autofocus label={tell('obligation-form.kind')} data={choices('kind.', KINDS)} />
       <TextInput {...bindText(entry, 'name')} label={tell('obligation-form.name')} autoComplete="off" />
       <FieldRow>
-        <TextInput {...bindText(entry, 'lastValidDay')} type="date" label={tell('obligation-form.last-valid-day')} />
+        <DateField {...bindDate(entry, 'lastValidDay')} label={tell('obligation-form.last-valid-day')} />
         <TextInput {...bindText(entry, 'months')} label={tell('obligation-form.months')} description={tell('obligation-form.months-what')} inputMode="numeric" autoComplete="off" />
       </FieldRow>
       <Checkbox {...bindTick(entry, 'keepsDate')} label={tell('obligation-form.keeps-date')} />

@@ -1,9 +1,10 @@
-import { NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { NativeSelect, Textarea } from '@mantine/core';
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
-import { bindText } from '../../ui/form/bind.ts';
+import { bindDate, bindText } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
 import { FieldsRead } from '../../ui/form/read-fields.ts';
@@ -39,8 +40,8 @@ export function ObservationForm({ view: { car, today }, onClose }: ObservationFo
       <Textarea {...bindText(entry, 'text')} data-autofocus label={tell('observation-form.text')} rows={2} />
       <NativeSelect {...bindText(entry, 'severity')} label={tell('observation-form.severity')} data={choices('severity-choice.', ['watch', 'soon', 'unsafe'])} />
       <FieldRow>
-        <TextInput {...bindText(entry, 'date')} type="date" max={today} label={tell('observation-form.date')} />
-        <TextInput {...bindText(entry, 'recheckOn')} type="date" label={tell('observation-form.recheck')} />
+        <DateField {...bindDate(entry, 'date')} max={today} label={tell('observation-form.date')} />
+        <DateField {...bindDate(entry, 'recheckOn')} label={tell('observation-form.recheck')} />
       </FieldRow>
     </EntryForm>
   );

@@ -4,8 +4,9 @@ import type { Result } from '../../../shared-core/result/result.ts';
 import { say } from '../../../shared-core/result/words/say.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
-import { bindText, bindTick } from '../../ui/form/bind.ts';
+import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
 import { FieldsRead } from '../../ui/form/read-fields.ts';
@@ -60,7 +61,7 @@ export function ReadingForm({ view, onClose }: ReadingFormProps) {
         <NativeSelect {...bindText(entry, 'unit')} label={tell('reading-form.unit')} data={unitChoices()} />
       </FieldRow>
       <FieldRow>
-        <TextInput {...bindText(entry, 'date')} type="date" max={today} label={tell('reading-form.date')} />
+        <DateField {...bindDate(entry, 'date')} max={today} label={tell('reading-form.date')} />
         <NativeSelect {...bindText(entry, 'source')} label={tell('reading-form.source')} data={choices('source.', ['keeper', 'garage', 'test', 'purchase'])} />
       </FieldRow>
       <TextInput {...bindText(entry, 'note')} label={tell('reading-form.note')} autoComplete="off" />

@@ -2,8 +2,9 @@ import { Checkbox, NativeSelect, Textarea, TextInput } from '@mantine/core';
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
-import { bindText, bindTick } from '../../ui/form/bind.ts';
+import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
@@ -37,7 +38,7 @@ export function RecordForm({ view, item, onClose }: RecordFormProps) {
   return (
     <EntryForm entry={entry} submit={tell('record-form.submit')} onCancel={onClose}>
       <FieldRow>
-        <TextInput {...bindText(entry, 'date')} data-autofocus type="date" max={today} label={tell('record-form.date')} />
+        <DateField {...bindDate(entry, 'date')} data-autofocus max={today} label={tell('record-form.date')} />
         <TextInput {...bindText(entry, 'reading')} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} inputMode="numeric" autoComplete="off" />
       </FieldRow>
       <RecordLines place={entry.at} group={entry.atGroup('lines')} items={view.items.map((one) => one.item)} lines={entry.draft.lines} onChange={(lines) => entry.set({ lines })} />

@@ -2,7 +2,8 @@ import { TextInput } from '@mantine/core';
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
-import { bindText } from '../../ui/form/bind.ts';
+import { bindDate, bindText } from '../../ui/form/bind.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
@@ -43,8 +44,8 @@ export function RenewalForm({ view, obligation, onClose }: RenewalFormProps) {
   return (
     <EntryForm entry={entry} submit={tell('renew-form.submit')} onCancel={onClose}>
       <FieldRow>
-        <TextInput {...bindText(entry, 'on')} data-autofocus type="date" max={today} label={tell('renew-form.on')} />
-        <TextInput {...bindText(entry, 'lastValidDay')} type="date" label={tell('renew-form.last-valid-day')} description={tell('renew-form.last-valid-day-what')} />
+        <DateField {...bindDate(entry, 'on')} data-autofocus max={today} label={tell('renew-form.on')} />
+        <DateField {...bindDate(entry, 'lastValidDay')} label={tell('renew-form.last-valid-day')} description={tell('renew-form.last-valid-day-what')} />
       </FieldRow>
       <FieldRow>
         <TextInput {...bindText(entry, 'paid', 'paidMinor')} label={tell('renew-form.paid', { currency })} inputMode="decimal" autoComplete="off" />

@@ -25,3 +25,12 @@ export function bindTick<Draft extends object>(entry: Entry<Draft>, name: KeysOf
     onChange: (event: ChangeEvent<HTMLInputElement>) => entry.set({ [name]: event.currentTarget.checked } as unknown as Partial<Draft>),
   };
 }
+
+/** Ties a field of a date to its place in a form. */
+export function bindDate<Draft extends object>(entry: Entry<Draft>, name: KeysOf<Draft, string>, path: string = name) {
+  return {
+    ...entry.at(path),
+    value: entry.draft[name] as string,
+    onChange: (value: string) => entry.set({ [name]: value } as unknown as Partial<Draft>),
+  };
+}

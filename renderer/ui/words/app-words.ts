@@ -35,6 +35,7 @@ export const APP_WORDS = {
   'notice.undone': 'Undone. The entry stays in the journal, marked as withdrawn.',
 
   'form.more': 'More about it',
+  'form.calendar-for': 'Calendar for: {label}',
   'form.close': 'Close',
   'form.cancel': 'Cancel',
   'form.not-done': 'Not recorded.',

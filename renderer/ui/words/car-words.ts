@@ -9,7 +9,6 @@ export const CAR_WORDS = {
   'car.usage-declared': 'about {distance} a year, from its readings and what you expect',
   'car.usage-generic': 'about {distance} a year, from its readings',
   'car.usage-set-aside': 'about {distance} a year, from its readings; what you expect lies too far off to be counted',
-  'car.since-new': 'kept from new',
   'car.kept-since': 'kept since {date}',
   'car.first-registered': 'first registered {date}',
   'car.vin': 'VIN {vin}',

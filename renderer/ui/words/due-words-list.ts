@@ -51,10 +51,8 @@ export const DUE_WORDS = {
   'odometer.never': 'no reading yet',
   'odometer.replaced': 'instrument replaced {year}',
   'laid-up.until': 'laid up to {month}',
-  'laid-up': 'laid up',
 
   'reading.question': '{value} on {date}: {doubt}',
-  'reading.meant': 'Did you mean',
   'reading.it-was': 'It was {value}',
   'reading.right': 'It is right',
   'reading.wrong': 'Strike out',

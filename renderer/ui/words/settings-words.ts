@@ -20,7 +20,6 @@ export const SETTINGS_WORDS = {
   'settings.backup-what': 'Writes a whole, checked copy beside the household.',
   'settings.backing-up': 'Copying …',
   'settings.backed-up': 'A checked copy with {n} entries is in {folder}.',
-  'settings.sample': 'Sample household',
   'settings.sample-what': 'Opens five invented cars in a folder of their own; yours stays as it is.',
   'settings.save': 'Save the settings',
   'settings.saved': 'The settings are saved.',

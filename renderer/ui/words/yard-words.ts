@@ -24,7 +24,6 @@ export const YARD_WORDS = {
 
   'axis.today': 'today',
   'lane.marks': '{car}: what falls due',
-  'lane.open': 'Open in the Car screen',
   'lane.reading': 'Reading',
   'lane.reading-for': 'Enter a reading for {car} (key R)',
   'lane.reading-label': 'Odometer of {car} today, in {unit}',
@@ -68,7 +67,6 @@ export const YARD_WORDS = {
   'table.when': 'When',
   'table.why': 'Why',
   'table.work': 'Work',
-  'table.obligation': 'obligation',
 
   'legend.title': 'What the marks mean',
   'legend.bar': 'forecast: earliest to latest, thickest where likely',

@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import { must } from '../../../shared-core/result/assert.ts';
+import { localDate, type LocalDate } from '../../../shared-core/calendar/local-date.ts';
+import { laidUpStretches, monthTicks, SPANS, timeScale, yearNames } from '../../../renderer/yard/time-scale.ts';
+
+const day = (text: string): LocalDate => {
+  const date = localDate(text);
+  return must(date.ok ? date.value : null, 'date');
+};
+const TODAY = day('2026-11-25');
+/** Source for all: worked by hand from the stated rule. */
+describe('the calendar as pixels', () => {
+  test.each(SPANS)('puts today after the past and the end of %i months on the right edge', (span) => {
+    const scale = timeScale(TODAY, span, 1000);
+    expect(scale.x(TODAY)).toBe(180);
+    expect(scale.x(scale.end)).toBeCloseTo(1000, 6);
+    expect(scale.x(scale.start)).toBeGreaterThanOrEqual(0);
+  });
+
+  test('goes evenly, whatever the months', () => {
+    const scale = timeScale(TODAY, 12, 1000);
+    expect(scale.x(day('2027-03-01')) - scale.x(day('2027-02-01'))).toBeCloseTo((28 * 820) / 365, 6);
+  });
+
+  test.each([
+    { case: 'a wide paper', width: 2000, todayX: 240 },
+    { case: 'a narrow paper', width: 200, todayX: 60 },
+  ])('keeps the past within its measures: $case', ({ width, todayX }) => expect(timeScale(TODAY, 12, width).todayX).toBe(todayX));
+});
+
+describe('the months over the lanes', () => {
+  test.each([
+    { case: 'a year on 1000 px names every month', span: 12, width: 1000, named: 14 },
+    { case: 'three years on 1000 px name every second month', span: 36, width: 1000, named: 22 },
+  ] as const)('$case', ({ span, width, named }) => {
+    const names = monthTicks(timeScale(TODAY, span, width)).filter((tick) => tick.kind !== 'minor');
+    expect(names).toHaveLength(named);
+    for (const [at, tick] of names.entries()) expect(tick.x - (names[at - 1]?.x ?? -100)).toBeGreaterThanOrEqual(26);
+  });
+
+  test('name each year once, clear of the word today', () => {
+    for (const width of [490, 700, 1100]) {
+      for (const span of SPANS) {
+        const scale = timeScale(TODAY, span, width);
+        const names = yearNames(scale, monthTicks(scale));
+        expect(new Set(names.map((one) => one.year)).size).toBe(names.length);
+        for (const { x } of names) expect(Math.abs(x - scale.todayX)).toBeGreaterThan(30);
+      }
+    }
+  });
+});
+
+describe('laid-up months', () => {
+  test('are one stretch through the turn of the year, cut by the paper', () => {
+    const scale = timeScale(TODAY, 12, 1000);
+    const [first, second] = laidUpStretches(scale, [11, 12, 1, 2, 3]);
+    expect(first?.from).toBeCloseTo(scale.x(day('2026-11-01')), 6);
+    expect(first?.to).toBeCloseTo(scale.x(day('2027-04-01')), 6);
+    expect(second?.to).toBe(1000);
+  });
+
+  test('are none where the car never sleeps', () => expect(laidUpStretches(timeScale(TODAY, 12, 1000), [])).toEqual([]));
+});
