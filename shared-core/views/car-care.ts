@@ -49,9 +49,9 @@ export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTime
 }
 
 function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, today: LocalDate, noticeDays: number): DueWindow {
-  if (target === null && item.printedDate === null) return UNKNOWN_WINDOW;
   const metres = target?.metres ?? null;
-  if (target?.date == null && item.printedDate === null && use.usage === null) return UNKNOWN_WINDOW;
+  const byDistance = metres !== null && use.usage !== null;
+  if (target?.date == null && item.printedDate === null && !byDistance) return UNKNOWN_WINDOW;
   return dueWindow({
     today,
     time: target?.date ?? null,

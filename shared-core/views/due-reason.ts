@@ -5,11 +5,11 @@ import type { ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import type { CarUse } from '../fleet/car-usage.ts';
 import type { Message, MessageValues } from '../result/result.ts';
-import { shownOnInstrument } from './odometer-shown.ts';
+import { instrumentAt, presentInstrument, shownWhenReached } from './odometer-shown.ts';
 
 /** Why an item stands where it stands: which limb governs, and from what it is counted. */
 export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: LimitTarget | null, window: DueWindow): Message {
-  if (window.state === 'unknown') return { key: target === null ? 'reason-unknown' : 'reason-no-reading', values: {} };
+  if (window.state === 'unknown') return unknownReason(item, use, target);
   if (window.limb === null || (window.limb === 'distance' && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
   switch (window.limb) {
     case 'printed-date':
@@ -17,7 +17,7 @@ export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: Limi
     case 'time':
       return { key: `reason-time-${must(target, 'limit').from}`, values: valuesOf(car, use, target) };
     case 'distance':
-      return { key: `reason-distance-${must(target, 'limit').from}`, values: valuesOf(car, use, target) };
+      return distanceReason(car, use, must(target, 'limit'));
     case 'wear':
       return { key: 'reason-wear', values: {} };
     default:
@@ -25,11 +25,24 @@ export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: Limi
   }
 }
 
+/** What is missing for a date: an answer about the past, a day, or a reading. */
+function unknownReason(item: ServiceItem, use: CarUse, target: LimitTarget | null): Message {
+  if (target !== null) return use.usage === null ? { key: 'reason-no-reading', values: {} } : { key: 'reason-no-distance', values: { since: target.since } };
+  if (item.history === 'never-done') return { key: 'reason-no-registration', values: {} };
+  return { key: item.history === 'from-purchase' ? 'reason-no-purchase' : 'reason-unknown', values: {} };
+}
+
+/** A target that was passed before the present instrument came cannot be read on it. */
+function distanceReason(car: Car, use: CarUse, target: LimitTarget): Message {
+  const passedBefore = target.metres !== null && instrumentAt(use, target.metres) !== presentInstrument(use);
+  return { key: passedBefore ? 'reason-distance-old-instrument' : `reason-distance-${target.from}`, values: valuesOf(car, use, target) };
+}
+
 function valuesOf(car: Car, use: CarUse, target: LimitTarget | null): MessageValues {
   return {
     since: target?.since ?? null,
     date: target?.date ?? null,
-    target: target?.metres == null ? null : shownOnInstrument(use, target.metres, car.unit),
+    target: target?.metres == null ? null : shownWhenReached(use, target.metres, car.unit),
     unit: car.unit,
   };
 }

@@ -13,16 +13,30 @@ export interface OdometerShown {
   readonly unit: DistanceUnit;
 }
 
-/** What the present instrument shows at a whole distance in metres. */
-export function shownOnInstrument(use: CarUse, wholeMetres: number, unit: DistanceUnit): number {
-  const last = use.points.at(-1)?.reading.instrument ?? null;
-  return Math.round((wholeMetres - offsetOf(use.instruments, last)) / METRES_IN[unit]);
+/** The id of the instrument last read; null: the first one. */
+export function presentInstrument(use: CarUse): string | null {
+  return use.points.at(-1)?.reading.instrument ?? null;
+}
+
+/** The id of the instrument that was or will be in the car at a whole distance: of those it had reached, the last. */
+export function instrumentAt(use: CarUse, wholeMetres: number): string | null {
+  const reached = use.instruments.filter((one) => one.distance <= wholeMetres).sort((a, b) => (a.date < b.date ? -1 : 1));
+  return reached.at(-1)?.id ?? null;
+}
+
+/** What the instrument shows, or showed, at a whole distance in metres, in whole units. */
+export function shownWhenReached(use: CarUse, wholeMetres: number, unit: DistanceUnit): number {
+  return shownOn(use, instrumentAt(use, wholeMetres), wholeMetres, unit);
+}
+
+function shownOn(use: CarUse, instrument: string | null, wholeMetres: number, unit: DistanceUnit): number {
+  return Math.round((wholeMetres - offsetOf(use.instruments, instrument)) / METRES_IN[unit]);
 }
 
 /** The odometer on a date, or null while nothing was read. */
 export function odometerShown(car: Car, use: CarUse, today: LocalDate): OdometerShown | null {
   if (use.usage === null) return null;
   const band = odometerOnDate(use.usage, today);
-  const shown = (km: number) => shownOnInstrument(use, km * 1000, car.unit);
+  const shown = (km: number) => shownOn(use, presentInstrument(use), km * 1000, car.unit);
   return { low: shown(band.low), likely: shown(band.likely), high: shown(band.high), unit: car.unit };
 }

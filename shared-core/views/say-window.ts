@@ -4,21 +4,20 @@ import type { WindowView } from './due-view.ts';
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 const KNOWN_MONDAY = fromDayNumber(4);
-const EXACT_WIDTH_DAYS = 0;
 const WEEK_WIDTH_DAYS = 60;
 
 /**
  * When an item falls due, no finer than the forecast allows: an exact date as it is, a narrow window by its week, a wide
- * one by its month.
+ * one by its month. A forecast is never a bare day, however narrow.
  *
- * @example sayWindow({ earliest: '2026-12-01', likely: '2026-12-20', latest: '2027-01-10', ... }) //=> 'week of 14 Dec 2026'
+ * @example sayWindow({ earliest: '2026-12-01', likely: '2026-12-20', latest: '2027-01-10', limb: 'distance' }) //=> 'week of 14 Dec 2026'
  */
-export function sayWindow(window: Pick<WindowView, 'earliest' | 'likely' | 'latest'>): string {
-  const { earliest, likely, latest } = window;
+export function sayWindow(window: Pick<WindowView, 'earliest' | 'likely' | 'latest' | 'limb'>): string {
+  const { earliest, likely, latest, limb } = window;
   if (likely === null) return earliest === null ? '' : `not before ${sayMonth(earliest)}`;
   if (earliest === null || latest === null) return `about ${sayMonth(likely)}`;
   const width = daysBetween(earliest, latest);
-  if (width <= EXACT_WIDTH_DAYS) return sayDate(likely);
+  if (width === 0 && (limb === 'time' || limb === 'printed-date')) return sayDate(likely);
   return width < WEEK_WIDTH_DAYS ? `week of ${sayDate(mondayOf(likely))}` : `about ${sayMonth(likely)}`;
 }
 

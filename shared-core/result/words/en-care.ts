@@ -11,6 +11,9 @@ export const CARE_WORDS: Readonly<Record<string, string>> = {
   'limb-printed-date': 'by its printed date',
 
   'reason-unknown': 'Nobody knows when this was last done. Say when it was done, or count from the purchase.',
+  'reason-no-registration': 'It was never done, so it counts from the first registration, and that is not entered. Enter it with the car.',
+  'reason-no-purchase': 'It counts from the purchase, and that day is not entered. Enter since when the car has been kept.',
+  'reason-no-distance': 'It is counted by distance from {since}, and no reading tells how far the car had gone then. Enter one of about that day.',
   'reason-no-reading': 'It is counted by distance, and there is no reading yet. Enter one.',
   'reason-not-foreseeable': 'It does not fall due within five years as the car is used now.',
   'reason-printed-date': 'The date printed on it is {date}.',
@@ -20,6 +23,7 @@ export const CARE_WORDS: Readonly<Record<string, string>> = {
   'reason-time-purchase': 'Time comes first: counted from the purchase on {since}, so until {date}.',
   'reason-time-first-date': 'Counted in whole steps from {since}, so until {date}.',
   'reason-time-certificate': 'Its last valid day is {date}.',
+  'reason-distance-old-instrument': 'Distance comes first: until {target} {unit} on the instrument that was then in the car.',
   'reason-distance-completion': 'Distance comes first: last done {since}, so until {target} {unit}.',
   'reason-distance-first-registration': 'Distance comes first: never done since new, so until {target} {unit}.',
   'reason-distance-purchase': 'Distance comes first: counted from the purchase on {since}, so until {target} {unit}.',
