@@ -4,7 +4,9 @@ import { serviceItemSet } from '../care/service-item.ts';
 import { carSet } from '../fleet/car.ts';
 import { householdSet } from '../fleet/household.ts';
 import { instrumentReplaced } from '../fleet/instrument.ts';
+import { layUpRemoved, layUpSet } from '../fleet/lay-up.ts';
 import { readingRecorded } from '../fleet/reading.ts';
+import { useChangeRemoved, useChangeSet } from '../fleet/use-change.ts';
 import type { AnyEntryKind } from '../journal/entry-kind.ts';
 import type { EntryKinds } from '../journal/replay.ts';
 import { withdrawnKind } from '../journal/withdrawal.ts';
@@ -19,7 +21,7 @@ import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
 
 const ALL: readonly AnyEntryKind[] = [
-  householdSet, carSet, readingRecorded, instrumentReplaced, serviceItemSet, obligationSet, renewalRecorded,
+  householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   specificationSet, partSet, supplierSet, offerSet, lotSet,
   paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];

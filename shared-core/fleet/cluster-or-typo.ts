@@ -28,9 +28,18 @@ const MOST_Z = 3.5;
 export function clusterOrTypo(usage: Usage, doubtful: DayKm, next: DayKm): ClusterVerdict {
   assert(doubtful.day >= usage.lastDay && next.day >= doubtful.day, 'readings are in order of day');
   const zOld = Math.abs(zOfReading(usage, next));
-  const zNew = Math.abs(zOfDistance(usage, doubtful.day, next.day, next.km - doubtful.km));
+  const zNew = zAfter(usage, doubtful, next);
   if (zOld <= MOST_Z && zOld <= zNew) return { verdict: 'typo', zOld, zNew };
   if (zOld <= MOST_Z || zNew > MOST_Z) return { verdict: 'ask', zOld, zNew };
   const distanceKm = usage.lastKm + likelyKm(usage, Math.max(1, doubtful.day - usage.lastDay));
   return { verdict: 'replaced', zOld, zNew, distanceKm, offsetKm: distanceKm - doubtful.km };
+}
+
+/** Whether the distance from one reading to the next is one that the car could have driven, by the same limit. */
+export function fitsAfter(usage: Usage, from: DayKm, to: DayKm): boolean {
+  return zAfter(usage, from, to) <= MOST_Z;
+}
+
+function zAfter(usage: Usage, from: DayKm, to: DayKm): number {
+  return Math.abs(zOfDistance(usage, from.day, to.day, to.km - from.km));
 }

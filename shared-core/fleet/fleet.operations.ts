@@ -1,5 +1,8 @@
 import { addCar, changeCar } from './add-car.ts';
+import { correctInstrument } from './correct-instrument.ts';
 import { recordReading } from './record-reading.ts';
+import { removeLayUp, setLayUp } from './set-lay-up.ts';
+import { removeUseChange, setUseChange } from './set-use-change.ts';
 import { settleReading } from './settle-reading.ts';
 import { changeHousehold, startHousehold } from './start-household.ts';
 
@@ -11,4 +14,9 @@ export const fleetOperations = {
   'car.change': changeCar,
   'reading.record': recordReading,
   'reading.settle': settleReading,
+  'instrument.correct': correctInstrument,
+  'lay-up.set': setLayUp,
+  'lay-up.remove': removeLayUp,
+  'use-change.set': setUseChange,
+  'use-change.remove': removeUseChange,
 } as const;

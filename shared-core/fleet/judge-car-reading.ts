@@ -1,13 +1,13 @@
 import { dayNumber, type LocalDate } from '../calendar/local-date.ts';
 import { must } from '../result/assert.ts';
 import { METRES_IN, toKilometres, type DistanceAsTyped, type Metres } from '../units/distance.ts';
-import type { CarUse } from './car-usage.ts';
-import { dayKm } from './car-usage.ts';
-import { offsetOf, wholeDistance, type DistancePoint } from './continuous-distance.ts';
+import { dayKm, type CarUse } from './car-usage.ts';
+import { offsetOf, wholeDistance } from './continuous-distance.ts';
+import type { OdometerBand } from './odometer-forecast.ts';
 import { judgeReading, type ReadingDoubt } from './reading-judgement.ts';
 import { suggestRepairs, type ReadingRepair } from './reading-repairs.ts';
+import type { Reading } from './reading.ts';
 import { fitUsage, type Usage } from './usage-rate.ts';
-import type { Season } from './usage-season.ts';
 
 /** A reading of a car to be judged, as typed and in metres. */
 export interface CarReading {
@@ -17,27 +17,46 @@ export interface CarReading {
   readonly instrument: string | null;
 }
 
-/** What is to be said of it: nothing, or the doubt and what may have been meant. */
+/** What is to be said of it: nothing, or the doubt, the other reading it speaks against, and what may have been meant. */
 export interface CarReadingVerdict {
   readonly doubt: ReadingDoubt | null;
+  readonly against: ContradictedReading | null;
+  /** Expected on the day, km of the car's whole distance; null with no doubt or no earlier reading. */
+  readonly expected: OdometerBand | null;
   readonly repairs: readonly ReadingRepair[];
 }
 
-/**
- * Judges a reading against the car's accepted ones and, where it is doubtful, suggests at most three values that one
- * slip of the hand would explain.
- *
- * @example judgeCarReading(use, season, { date, typed: { value: 20_300, unit: 'km' }, shown, instrument: null }).doubt //=> 'decrease'
- */
-export function judgeCarReading(use: CarUse, season: Season, reading: CarReading, declaredKmAYear: number | null): CarReadingVerdict {
-  const km = toKilometres(wholeDistance(reading, use.instruments));
-  const judged = judgeReading({ readings: use.points.map(dayKm), candidate: { day: dayNumber(reading.date), km }, declaredKmAYear, season });
-  if (judged.state === 'accepted') return { doubt: null, repairs: [] };
-  return { doubt: judged.code, repairs: repairsOf(use, season, reading, declaredKmAYear) };
+/** The accepted reading that a doubtful one does not agree with. */
+export interface ContradictedReading {
+  readonly reading: Reading;
+  /** Without it the doubtful one would fit, and better than it does itself: then it is the likelier slip of the two. */
+  readonly likelierSlip: boolean;
 }
 
-function repairsOf(use: CarUse, season: Season, reading: CarReading, declaredKmAYear: number | null): readonly ReadingRepair[] {
-  const usage = usageBefore(use.points, reading.date, season, declaredKmAYear);
+const NO_DOUBT: CarReadingVerdict = { doubt: null, against: null, expected: null, repairs: [] };
+
+/**
+ * Judges a reading against the car's accepted ones. Where it is doubtful, names the accepted one it contradicts, and
+ * suggests at most three values that one slip of the hand would explain.
+ *
+ * @example judgeCarReading(use, { date, typed: { value: 20_300, unit: 'km' }, shown, instrument: null }).doubt //=> 'decrease'
+ */
+export function judgeCarReading(use: CarUse, reading: CarReading): CarReadingVerdict {
+  const known = use.points.map(dayKm);
+  const km = toKilometres(wholeDistance(reading, use.instruments));
+  const judged = judgeReading({ ...use.usageTold, readings: known, candidate: { day: dayNumber(reading.date), km } });
+  if (judged.state === 'accepted') return NO_DOUBT;
+  const other = must(use.points[known.indexOf(judged.against)], 'contradicted reading').reading;
+  return {
+    doubt: judged.code,
+    against: { reading: other, likelierSlip: judged.otherLikelier },
+    expected: judged.expected,
+    repairs: repairsOf(use, reading),
+  };
+}
+
+function repairsOf(use: CarUse, reading: CarReading): readonly ReadingRepair[] {
+  const usage = usageBefore(use, reading.date);
   if (usage === null) return [];
   const following = use.points.find((point) => point.date > reading.date);
   return suggestRepairs({
@@ -50,7 +69,7 @@ function repairsOf(use: CarUse, season: Season, reading: CarReading, declaredKmA
   });
 }
 
-function usageBefore(points: readonly DistancePoint[], date: LocalDate, season: Season, declaredKmAYear: number | null): Usage | null {
-  const earlier = points.filter((point) => point.date < date);
-  return earlier.length === 0 ? null : must(fitUsage({ readings: earlier.map(dayKm), declaredKmAYear, season }), 'usage');
+/** How the car was used by its readings of earlier days; null with none. */
+export function usageBefore(use: Pick<CarUse, 'points' | 'usageTold'>, date: LocalDate): Usage | null {
+  return fitUsage({ ...use.usageTold, readings: use.points.filter((point) => point.date < date).map(dayKm) });
 }

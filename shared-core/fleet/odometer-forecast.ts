@@ -2,8 +2,8 @@ import { dayNumber, fromDayNumber, LAST_DATE, type DayNumber, type LocalDate } f
 import { assert } from '../result/assert.ts';
 import type { Kilometres } from '../units/distance.ts';
 import { normalProbability } from './normal-probability.ts';
-import type { Usage } from './usage-rate.ts';
-import { seasonDays } from './usage-season.ts';
+import type { LaterUse, Usage } from './usage-rate.ts';
+import { seasonDays, type Season } from './usage-season.ts';
 
 /** Four fifths of cases lie between -Z and +Z. */
 export const Z_OF_EDGE = 1.2816;
@@ -26,7 +26,28 @@ export interface DueSpan<Day> {
 
 /** F(h): median km driven from the last reading to `days` after it. */
 export function likelyKm(usage: Usage, days: number): number {
-  return usage.ratePerSeasonDay * seasonDays(usage.season, usage.lastDay, usage.lastDay + days);
+  return likelyBetween(usage, usage.lastDay, usage.lastDay + days);
+}
+
+/** Median km driven from one day to another, neither before the last reading; each day at the rate of the use then in force. */
+export function likelyBetween(usage: Usage, from: DayNumber, to: DayNumber): number {
+  if (usage.later.length === 0) return usage.ratePerSeasonDay * seasonDays(usage.season, from, to);
+  return usesOf(usage).reduce((km, use) => km + kmOfUse(usage.season, use, from, to), 0);
+}
+
+interface DatedUse extends LaterUse {
+  /** The day on which the next use begins. */
+  readonly to: DayNumber;
+}
+
+function usesOf(usage: Usage): readonly DatedUse[] {
+  const starts = [{ from: -Infinity, ratePerSeasonDay: usage.ratePerSeasonDay }, ...usage.later];
+  return starts.map((use, at) => ({ ...use, to: starts[at + 1]?.from ?? Infinity }));
+}
+
+function kmOfUse(season: Season, use: DatedUse, from: DayNumber, to: DayNumber): number {
+  const [start, end] = [Math.max(from, use.from), Math.min(to, use.to)];
+  return end <= start ? 0 : use.ratePerSeasonDay * seasonDays(season, start, end);
 }
 
 /**
@@ -35,10 +56,20 @@ export function likelyKm(usage: Usage, days: number): number {
  * Source: house measurement (FORECAST section 5), calibrated on 30 logs.
  */
 export function spreadOfLog(usage: Usage, days: number): number {
-  const unlearned = usage.priorDays / (usage.exposure + usage.priorDays);
+  const unlearned = unlearnedPart(usage, days);
   const variance = 0.05 + (0.14 * 60) / (60 + days) + 0.15 * unlearned ** 2
     + (0.035 * Math.min(usage.gapDays, 365)) / 365 + (0.02 * Math.max(0, days - 365)) / 365;
   return Math.sqrt(variance);
+}
+
+/** How much of the use is guessed, 0 to 1: that of each use, by its share of the distance; of a use to come nothing is learned. */
+function unlearnedPart(usage: Usage, days: number): number {
+  const now = usage.priorDays / (usage.exposure + usage.priorDays);
+  const [change] = usage.later;
+  const whole = change === undefined ? 0 : likelyKm(usage, days);
+  if (change === undefined || whole <= 0) return now;
+  const asNow = likelyBetween(usage, usage.lastDay, Math.min(change.from, usage.lastDay + days)) / whole;
+  return now * asNow + (1 - asNow);
 }
 
 /** Q_z(h): km driven by `days` after the last reading at z standard deviations (0 = median, +-1.2816 = 1 in 10). */

@@ -1,7 +1,6 @@
 import { assert } from '../result/assert.ts';
-import { kmAtZ, spreadOfLog, Z_OF_EDGE, type OdometerBand } from './odometer-forecast.ts';
-import { fitUsage, type DayKm, type Usage } from './usage-rate.ts';
-import { seasonDays, type Season } from './usage-season.ts';
+import { kmAtZ, likelyBetween, spreadOfLog, Z_OF_EDGE, type OdometerBand } from './odometer-forecast.ts';
+import { fitUsage, type DayKm, type Usage, type UsageInput } from './usage-rate.ts';
 
 /**
  * Why a reading is doubtful. `decrease`: lower than the reading before it. `too-high`: far more than the car's use
@@ -17,18 +16,17 @@ export type ReadingJudgement =
       readonly code: ReadingDoubt;
       /** The accepted reading that it does not agree with: show both, either may be wrong. */
       readonly against: DayKm;
-      /** Without `against` this reading would be taken: then `against` is the likelier slip. */
+      /** Without `against` this reading would be taken. */
       readonly fitsWithoutOther: boolean;
+      /** It would be taken, and lies nearer to what the readings before both lead to: then `against` is the likelier slip. */
+      readonly otherLikelier: boolean;
       /** What was expected on the day, km; null with no earlier reading. */
       readonly expected: OdometerBand | null;
     };
 
 /** A reading to be judged, and what is known. Readings: accepted, sorted by day, never falling; distances in continuous km. */
-export interface ReadingToJudge {
+export interface ReadingToJudge extends UsageInput {
   readonly candidate: DayKm;
-  readonly readings: readonly DayKm[];
-  readonly declaredKmAYear: number | null;
-  readonly season: Season;
 }
 
 /** Source of the limits: house measurement on raw logs (FORECAST section 6): 0.2 to 0.35 % of clean readings are asked about. */
@@ -101,9 +99,16 @@ function doubtFromNext(input: ReadingToJudge, next: DayKm): ReadingDoubt | null 
 }
 
 function doubt(input: ReadingToJudge, code: ReadingDoubt, against: DayKm, usage: Usage | null): ReadingJudgement {
-  const others = input.readings.filter((reading) => reading !== against);
-  const expected = usage === null ? null : expectedOn(usage, input.candidate.day);
-  return { state: 'doubtful', code, against, fitsWithoutOther: judgedAlone({ ...input, readings: others }), expected };
+  const without = { ...input, readings: input.readings.filter((reading) => reading !== against) };
+  const fitsWithoutOther = judgedAlone(without);
+  const otherLikelier = fitsWithoutOther && farFromLikely(without, input.candidate) < farFromLikely(without, against);
+  return { state: 'doubtful', code, against, fitsWithoutOther, otherLikelier, expected: usage === null ? null : expectedOn(usage, input.candidate.day) };
+}
+
+/** |z| by the readings before it; 0 with none, for nothing then speaks against it. A low one is taken too, but is not as likely. */
+function farFromLikely(input: UsageInput, reading: DayKm): number {
+  const usage = fitUsage({ ...input, readings: input.readings.filter((earlier) => precedes(earlier, reading)) });
+  return usage === null ? 0 : Math.abs(zOfReading(usage, reading));
 }
 
 /** With no other reading left nothing speaks for either, so that does not count as fitting. */
@@ -115,8 +120,4 @@ function expectedOn(usage: Usage, day: number): OdometerBand {
   const days = Math.max(1, day - usage.lastDay);
   const at = (z: number) => usage.lastKm + kmAtZ(usage, days, z);
   return { low: at(-Z_OF_EDGE), likely: at(0), high: at(Z_OF_EDGE) };
-}
-
-function likelyBetween(usage: Usage, fromDay: number, toDay: number): number {
-  return usage.ratePerSeasonDay * seasonDays(usage.season, fromDay, toDay);
 }

@@ -10,7 +10,7 @@ import { ok, refuse, type Result } from '../result/result.ts';
 import { distanceUnitSchema, typedDistanceSchema } from '../units/distance-schema.ts';
 import { fromTyped, type DistanceAsTyped } from '../units/distance.ts';
 import type { Car } from './car.ts';
-import { carUse, declaredKilometres, seasonOf } from './car-usage.ts';
+import { carUse } from './car-usage.ts';
 import { instrumentOn } from './continuous-distance.ts';
 import { findCar } from './find-car.ts';
 import { instruments } from './instrument.ts';
@@ -18,6 +18,7 @@ import { judgeCarReading } from './judge-car-reading.ts';
 import { readingRecorded, readings, readingSchema, readingSourceSchema, type Reading } from './reading.ts';
 import { recordReadingReply, type RecordReadingReply } from './recorded-reading.ts';
 import { replaceInstrument } from './replace-instrument.ts';
+import { unitShownOn } from './unit-shown.ts';
 
 const replacedSchema = z.strictObject({
   /** What the old instrument last showed; unknown: the car's distance is estimated. */
@@ -54,10 +55,10 @@ export const recordReading = change({
 
 /** The entries and the reply for a reading of a known car. */
 export function decideReading(facts: Facts, car: Car, request: Request, moment: Moment): Result<{ readonly entries: readonly NewEntry[]; readonly reply: RecordReadingReply }> {
-  const typed: DistanceAsTyped = { value: request.value, unit: request.unit ?? car.unit };
+  const date = request.date ?? moment.today;
+  const typed: DistanceAsTyped = { value: request.value, unit: request.unit ?? unitShownOn(facts, car, date) };
   const shown = fromTyped(typed);
   if (!shown.ok) return refuse('not-a-distance', { value: String(request.value) }, ['value']);
-  const date = request.date ?? moment.today;
   const sound = checkDate(car, date, moment.today);
   if (!sound.ok) return sound;
   const id = request.id ?? moment.newId();
@@ -68,7 +69,7 @@ export function decideReading(facts: Facts, car: Car, request: Request, moment: 
 }
 
 function judged(facts: Facts, car: Car, reading: Omit<Reading, 'standing' | 'doubt'>): { entries: readonly NewEntry[]; reply: RecordReadingReply } {
-  const verdict = judgeCarReading(carUse(facts, car), seasonOf(facts, car), reading, declaredKilometres(car.declaredAYear));
+  const verdict = judgeCarReading(carUse(facts, car), reading);
   const standing = verdict.doubt === null || reading.sure ? 'accepted' : 'set-aside';
   const whole: Reading = { ...reading, standing, doubt: verdict.doubt };
   const repairs = standing === 'accepted' ? [] : verdict.repairs.map((repair) => repair.value);

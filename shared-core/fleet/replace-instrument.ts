@@ -5,8 +5,8 @@ import type { Moment } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { fromTyped, metresFromKilometres, type DistanceAsTyped, type Metres } from '../units/distance.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
-import type { Car } from './car.ts';
-import { carUse, declaredKilometres, seasonOf, type CarUse } from './car-usage.ts';
+import { carSet, type Car } from './car.ts';
+import { carUse, type CarUse } from './car-usage.ts';
 import { instrumentOn, wholeDistance } from './continuous-distance.ts';
 import { instrumentReplaced, type Instrument } from './instrument.ts';
 import { judgeCarReading } from './judge-car-reading.ts';
@@ -34,7 +34,7 @@ export function replaceInstrument(
 ): Result<InstrumentReplacement> {
   const use = carUse(facts, car);
   if (use.instruments.some((one) => one.date === first.date)) return refuse('instrument-replaced-that-day', { date: first.date }, ['replaced']);
-  const distance = lastShown === null ? ok(estimatedOn(use, car, first.date)) : distanceShown(facts, car, use, first, lastShown);
+  const distance = lastShown === null ? ok(estimatedOn(use, car, first.date)) : distanceLastShown(use, first, lastShown);
   if (!distance.ok) return distance;
   const instrument: Instrument = {
     id: moment.newId(),
@@ -48,18 +48,24 @@ export function replaceInstrument(
   };
   const reading: Reading = { ...first, instrument: instrument.id, standing: 'accepted', doubt: null };
   return ok({
-    entries: [newEntry(instrumentReplaced, instrument), newEntry(readingRecorded, reading)],
+    entries: [newEntry(instrumentReplaced, instrument), newEntry(readingRecorded, reading), ...unitOfPresent(car, use, instrument)],
     reply: { reading, state: 'accepted', code: null, repairs: [] },
   });
 }
 
+/** The car's unit is what its present instrument shows: a new one in another unit changes it. */
+function unitOfPresent(car: Car, use: CarUse, instrument: Instrument): readonly NewEntry[] {
+  const isPresent = use.instruments.every((one) => one.date < instrument.date);
+  return isPresent && car.unit !== instrument.unit ? [newEntry(carSet, { ...car, unit: instrument.unit })] : [];
+}
+
 /** The whole distance by what the old instrument last showed, judged like a reading of it. */
-function distanceShown(facts: Facts, car: Car, use: CarUse, first: Pick<Reading, 'date' | 'sure'>, lastShown: DistanceAsTyped): Result<Metres> {
+export function distanceLastShown(use: CarUse, at: Pick<Reading, 'date' | 'sure'>, lastShown: DistanceAsTyped): Result<Metres> {
   const shown = fromTyped(lastShown);
   if (!shown.ok) return shown;
-  const last = { date: first.date, typed: lastShown, shown: shown.value, instrument: instrumentOn(use.instruments, first.date)?.id ?? null };
-  const { doubt } = judgeCarReading(use, seasonOf(facts, car), last, declaredKilometres(car.declaredAYear));
-  if (doubt !== null && !first.sure) return refuse('last-shown-doubtful', { value: lastShown.value, unit: lastShown.unit, date: first.date }, ['replaced', 'lastShown']);
+  const last = { date: at.date, typed: lastShown, shown: shown.value, instrument: instrumentOn(use.instruments, at.date)?.id ?? null };
+  const { doubt } = judgeCarReading(use, last);
+  if (doubt !== null && !at.sure) return refuse('last-shown-doubtful', { value: lastShown.value, unit: lastShown.unit, date: at.date }, ['replaced', 'lastShown']);
   return ok(wholeDistance(last, use.instruments));
 }
 

@@ -6,7 +6,9 @@ import { serviceItemSchema } from '../care/service-item.ts';
 import { carSchema } from '../fleet/car.ts';
 import { findCar, findHousehold } from '../fleet/find-car.ts';
 import { instrumentSchema } from '../fleet/instrument.ts';
+import { layUpSchema } from '../fleet/lay-up.ts';
 import { readings, readingSchema } from '../fleet/reading.ts';
+import { useChangeSchema } from '../fleet/use-change.ts';
 import { vinChecks } from '../fleet/vin.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -20,6 +22,7 @@ import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
+import { usageNotes, usageNoteSchema, usageView, usageViewSchema } from './usage-view.ts';
 
 export const carViewSchema = z.object({
   today: dateSchema,
@@ -32,15 +35,16 @@ export const carViewSchema = z.object({
   items: z.array(z.object({ item: serviceItemSchema, doneOn: z.array(dateSchema) })),
   readings: z.array(readingSchema),
   instruments: z.array(instrumentSchema),
-  usage: z.object({ kmAYear: z.number(), prior: z.enum(['generic', 'declared', 'declared-set-aside']) }).nullable(),
+  usage: usageViewSchema.nullable(),
+  usageNotes: z.array(usageNoteSchema),
+  layUps: z.array(layUpSchema),
+  useChanges: z.array(useChangeSchema),
   records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
   observations: z.array(observationSchema),
   papers: z.array(paperSchema),
   costs: z.array(z.object({ year: z.number(), totalMinor: z.number(), byKind: z.record(z.string(), z.number()) })),
 });
 export type CarView = z.infer<typeof carViewSchema>;
-
-const DAYS_A_YEAR = 365.25;
 
 /** Everything about one car, by its id or its name. */
 export const showCar = ask({
@@ -66,7 +70,10 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     items: care.items.map((one) => ({ item: one.item, doneOn: one.completions.map((done) => done.date) })),
     readings: latestFirst(facts.ofCar(readings, car.id)),
     instruments: [...use.instruments],
-    usage: use.usage === null ? null : { kmAYear: Math.round(use.usage.ratePerSeasonDay * DAYS_A_YEAR), prior: use.usage.prior },
+    usage: usageView(use),
+    usageNotes: usageNotes(use, car.unit, today),
+    layUps: [...use.told.layUps].sort((a, b) => (a.from < b.from ? 1 : -1)),
+    useChanges: latestFirst(use.told.changes),
     records: recordsOf(facts, care),
     observations: latestFirst(facts.ofCar(observations, car.id)),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),

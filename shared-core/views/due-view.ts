@@ -4,8 +4,6 @@ import { addDays, type LocalDate } from '../calendar/local-date.ts';
 import { renewalOpens } from '../care/keep-the-date.ts';
 import { obligations, obligationKindSchema, type Obligation } from '../care/obligation.ts';
 import { cars } from '../fleet/car.ts';
-import { declaredKilometres, seasonOf } from '../fleet/car-usage.ts';
-import { judgeCarReading } from '../fleet/judge-car-reading.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { ok } from '../result/result.ts';
@@ -13,6 +11,7 @@ import { say } from '../result/words/say.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
+import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { bySoonest } from './soonest-first.ts';
@@ -46,16 +45,7 @@ export const obligationViewSchema = z.object({
 });
 export type ObligationView = z.infer<typeof obligationViewSchema>;
 
-export const doubtfulViewSchema = z.object({
-  reading: z.string(),
-  date: dateSchema,
-  value: z.number(),
-  unit: distanceUnitSchema,
-  code: z.string(),
-  text: z.string(),
-  repairs: z.array(z.number()),
-});
-export type DoubtfulView = z.infer<typeof doubtfulViewSchema>;
+export type { DoubtfulView } from './doubtful-view.ts';
 
 export const carDueSchema = z.object({
   id: z.string(),
@@ -89,7 +79,7 @@ export function carDue(facts: Facts, care: CarCare, today: LocalDate): CarDue {
     odometer: odometerShown(car, use, today),
     windows: care.items.map((one) => windowView(one, car.unit)).sort(bySoonest),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).sort((a, b) => (a.on < b.on ? -1 : 1)),
-    doubtful: doubtfulViews(facts, care),
+    doubtful: doubtfulViews(use, car.unit),
   };
 }
 
@@ -122,17 +112,4 @@ export function obligationView(one: Obligation, today: LocalDate): ObligationVie
     opens,
     late: today > one.lastValidDay,
   };
-}
-
-function doubtfulViews(facts: Facts, care: CarCare): DoubtfulView[] {
-  const season = seasonOf(facts, care.car);
-  return care.use.doubtful.map((reading) => ({
-    reading: reading.id,
-    date: reading.date,
-    value: reading.typed.value,
-    unit: reading.typed.unit,
-    code: reading.doubt ?? 'decrease',
-    text: say({ key: `doubt-${reading.doubt ?? 'decrease'}`, values: {} }),
-    repairs: judgeCarReading(care.use, season, reading, declaredKilometres(care.car.declaredAYear)).repairs.map((repair) => repair.value),
-  }));
 }

@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { fromDayNumber, LAST_DATE } from '../../../shared-core/calendar/local-date.ts';
 import {
-  dueDates, dueDayAt, dueDays, FORESEEABLE_DAYS, kmAtZ, likelyKm, odometerOn, odometerOnDate, probabilityDueBy, spreadOfLog,
+  dueDates, dueDayAt, dueDays, FORESEEABLE_DAYS, kmAtZ, likelyBetween, likelyKm, odometerOn, odometerOnDate, probabilityDueBy, spreadOfLog,
 } from '../../../shared-core/fleet/odometer-forecast.ts';
+import { fitUsage } from '../../../shared-core/fleet/usage-rate.ts';
+import { makeSeason, type LaidUpDays } from '../../../shared-core/fleet/usage-season.ts';
+import { must } from '../../../shared-core/result/assert.ts';
 import { dayOf, mustFit, usageOfVector, usageVectors, vectorReadings } from './usage-examples.ts';
 
 const four = mustFit(vectorReadings('four'));
@@ -125,5 +128,67 @@ describe('probability due by a day', () => {
     expect(probabilityDueBy(four, 61_400, four.lastDay - 50)).toBe(1);
     expect(probabilityDueBy(four, 66_500, four.lastDay)).toBeLessThan(1e-8);
     expect(probabilityDueBy(four, 66_500, four.lastDay - 90)).toBe(probabilityDueBy(four, 66_500, four.lastDay));
+  });
+});
+
+describe('a change of use to come', () => {
+  /** 40 km a day from two years of it; from day 760 on as declared, 10 km a day. */
+  const readings = [0, 180, 360, 540, 730].map((day) => ({ day, km: day * 40 }));
+  const season = makeSeason('none');
+  const now = must(fitUsage({ readings, declaredKmAYear: null, season }), 'usage');
+  const changed = must(fitUsage({ readings, declaredKmAYear: null, season, changes: [{ day: 760, declaredKmAYear: 3652.5 }] }), 'usage');
+
+  test('up to its day all is as before', () => {
+    for (const days of [0, 10, 30]) {
+      expect(likelyKm(changed, days)).toBe(likelyKm(now, days));
+      expect(spreadOfLog(changed, days)).toBeCloseTo(spreadOfLog(now, days), 12);
+    }
+  });
+
+  test('after it each day counts at the new rate', () => {
+    expect(likelyKm(changed, 130)).toBeCloseTo(likelyKm(now, 30) + 100 * 10, 9);
+    expect(likelyBetween(changed, 760, 800)).toBeCloseTo(400, 9);
+    expect(likelyBetween(changed, 750, 770)).toBeCloseTo(10 * now.ratePerSeasonDay + 100, 9);
+  });
+
+  test('the spread grows to that of a use of which nothing is learned', () => {
+    const unlearned = (days: number) => (spreadOfLog(changed, days) ** 2 - spreadOfLog({ ...now, priorDays: 0 }, days) ** 2) / 0.15;
+    // By hand: parts by distance; of the 30 days of now kappa / (B + kappa), of what follows 1.
+    const [km, part] = [likelyKm(now, 30), 30 / (now.exposure + 30)];
+    expect(unlearned(130)).toBeCloseTo(((part * km + 1000) / (km + 1000)) ** 2, 9);
+    expect(unlearned(1500)).toBeGreaterThan(0.8);
+  });
+
+  test('moves what falls due after it, and nothing before', () => {
+    const soon = now.lastKm + likelyKm(now, 12);
+    expect(dueDays(changed, soon).likely).toBe(dueDays(now, soon).likely);
+    const far = now.lastKm + likelyKm(now, 130);
+    // By hand: 100 days at the rate of now are 100 r km, at 10 km a day 10 r days.
+    expect(must(dueDays(changed, far).likely, 'likely')).toBe(Math.ceil(760 + 10 * now.ratePerSeasonDay));
+  });
+});
+
+describe('a dated lay-up', () => {
+  const dated = (layUps: readonly LaidUpDays[]) => must(fitUsage({ readings: vectorReadings('four'), declaredKmAYear: null, season: makeSeason('north', [], layUps) }), 'usage');
+
+  test('to come: nothing is due in it, and then later by its days', () => {
+    const from = four.lastDay + 30;
+    const usage = dated([{ from, to: from + 199 }]);
+    expect([usage.ratePerSeasonDay, usage.exposure]).toEqual([four.ratePerSeasonDay, four.exposure]);
+    expect(likelyKm(usage, 30)).toBe(likelyKm(four, 30));
+    // By hand: two hundred days at a twentieth.
+    expect(likelyKm(usage, 230) - likelyKm(usage, 30)).toBeCloseTo(200 * 0.05 * four.season.scale * 100 * four.ratePerSeasonDay, 6);
+    const target = four.lastKm + 5000;
+    expect(must(dueDays(usage, target).likely, 'likely') - must(dueDays(four, target).likely, 'likely')).toBeGreaterThan(150);
+  });
+
+  test('without an end: distance is not to be foreseen', () => {
+    expect(dueDates(dated([{ from: four.lastDay, to: null }]), four.lastKm + 5000)).toEqual({ earliest: null, likely: null, latest: null });
+  });
+
+  test('past: its days are no evidence of little driving', () => {
+    const [rested, unsaid] = [dated([{ from: dayOf('2023-09-02'), to: dayOf('2024-01-07') }]), four];
+    expect(rested.exposure).toBeLessThan(unsaid.exposure);
+    expect(rested.ratePerSeasonDay).toBeGreaterThan(unsaid.ratePerSeasonDay);
   });
 });

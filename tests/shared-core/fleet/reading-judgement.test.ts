@@ -81,7 +81,11 @@ describe('judging a reading', () => {
 
   test('look back: where the next one fits without the last, the last is the likelier slip', () => {
     const slipTaken = [...year.slice(0, 3), { day: 270, km: 61_900 }];
-    expect(judge(slipTaken, 300, 60_000)).toMatchObject({ code: 'decrease', against: { day: 270, km: 61_900 }, fitsWithoutOther: true });
+    expect(judge(slipTaken, 300, 60_000)).toMatchObject({ code: 'decrease', against: { day: 270, km: 61_900 }, fitsWithoutOther: true, otherLikelier: true });
+  });
+
+  test('look back: a slip that is low but no fall without the last would be taken too, yet is less likely', () => {
+    expect(judge(year, 300, 56_900)).toMatchObject({ code: 'decrease', against: { day: 270, km: 59_000 }, fitsWithoutOther: true, otherLikelier: false });
   });
 
   test('with one reading to compare nothing speaks for either', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fitUsage } from '../../../shared-core/fleet/usage-rate.ts';
+import { fitUsage, type DayKm, type UseChangeDay } from '../../../shared-core/fleet/usage-rate.ts';
+import { must } from '../../../shared-core/result/assert.ts';
 import { makeSeason } from '../../../shared-core/fleet/usage-season.ts';
 import { anyReadings, anySeason, mustFit, usageOfVector, usageVectors } from './usage-examples.ts';
 
@@ -66,5 +67,57 @@ describe('guard on a declared distance', () => {
 
   test.each([0, -1, Number.NaN, Infinity])('a declared %d is our own bug', (declared) => {
     expect(() => mustFit(steady(40, 90, 2), declared)).toThrow(/declared/);
+  });
+});
+
+describe('a change of use', () => {
+  const even = makeSeason('none');
+  const fit = (readings: readonly DayKm[], changes: readonly UseChangeDay[], declaredKmAYear: number | null = null) =>
+    must(fitUsage({ readings, declaredKmAYear, season: even, changes }), 'usage');
+  /** 20 km a day to day 400, then 60. */
+  const changed = [0, 100, 200, 300, 400, 500, 600].map((day) => ({ day, km: day <= 400 ? day * 20 : 8000 + (day - 400) * 60 }));
+
+  test('breaks the evidence: what follows is learned from what follows', () => {
+    const usage = fit(changed, [{ day: 400, declaredKmAYear: null }]);
+    const before = mustFit(changed.slice(0, 5), null, 'none');
+    expect(usage.measuredRate).toBeCloseTo(60, 9);
+    // By hand: the last two intervals weigh 180 / ln 2 * (1 - 2^(-200 / 180)) = 139.47 days.
+    expect(usage.exposure).toBeCloseTo(139.47, 2);
+    expect(usage.ratePerSeasonDay).toBeCloseTo((30 * before.ratePerSeasonDay + 139.47 * 60) / 169.47, 2);
+    expect(usage).toMatchObject({ prior: 'as-before', priorDays: 30, readingDays: 3, gapDays: 100, lastKm: 20_000, later: [] });
+  });
+
+  test('a figure given for it is the starting guess', () => {
+    expect(fit(changed.slice(0, 5), [{ day: 400, declaredKmAYear: 36_525 }])).toMatchObject({ ratePerSeasonDay: 100, prior: 'declared', priorDays: 60, exposure: 0, measuredRate: null });
+  });
+
+  test('a figure that the readings since contradict is set aside, for the use before', () => {
+    const before = mustFit(changed.slice(0, 5), null, 'none');
+    const usage = fit(changed, [{ day: 400, declaredKmAYear: 60 * 1.9 * 365.25 }]);
+    expect(usage).toMatchObject({ prior: 'declared-set-aside', priorDays: 30 });
+    expect(usage.ratePerSeasonDay).toBeCloseTo((30 * before.ratePerSeasonDay + usage.exposure * 60) / (30 + usage.exposure), 9);
+  });
+
+  test('an interval across the break counts for neither use', () => {
+    const usage = fit(changed, [{ day: 450, declaredKmAYear: null }]);
+    expect(usage.exposure).toBeCloseTo(mustFit([{ day: 0, km: 0 }, { day: 100, km: 6000 }], null, 'none').exposure, 9);
+    expect(fit(changed, [{ day: 550, declaredKmAYear: null }])).toMatchObject({ exposure: 0, gapDays: 100, readingDays: 1 });
+  });
+
+  test('one to come stands beside the use of now', () => {
+    const usage = fit(changed.slice(0, 5), [{ day: 460, declaredKmAYear: 3652.5 }, { day: 430, declaredKmAYear: null }]);
+    const now = mustFit(changed.slice(0, 5), null, 'none');
+    expect(usage).toEqual({ ...now, later: [{ from: 430, ratePerSeasonDay: now.ratePerSeasonDay }, { from: 460, ratePerSeasonDay: 10 }] });
+  });
+
+  test('before the first reading it takes the place of the figure given', () => {
+    expect(fit(changed.slice(0, 1), [{ day: -5, declaredKmAYear: 3652.5 }], 99_999)).toMatchObject({ ratePerSeasonDay: 10, prior: 'declared' });
+    expect(fit(changed.slice(0, 1), [{ day: -5, declaredKmAYear: null }], 3652.5)).toMatchObject({ ratePerSeasonDay: 10, prior: 'as-before', priorDays: 30 });
+  });
+
+  test('none at all changes nothing', () => {
+    fc.assert(fc.property(anyReadings, anySeason, (readings, season) => {
+      expect(fitUsage({ readings, declaredKmAYear: null, season, changes: [] })).toEqual(fitUsage({ readings, declaredKmAYear: null, season }));
+    }));
   });
 });

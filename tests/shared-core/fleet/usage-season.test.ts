@@ -1,17 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fromDayNumber, monthOf } from '../../../shared-core/calendar/local-date.ts';
-import { makeSeason, seasonDays, type Season } from '../../../shared-core/fleet/usage-season.ts';
+import { makeSeason, seasonDays, type LaidUpDays, type Season } from '../../../shared-core/fleet/usage-season.ts';
 import { anySeason, dayOf } from './usage-examples.ts';
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** The plain definition: each day's month looked up in the calendar. */
-function plainSeasonDays(season: Season, from: number, to: number): number {
+/** The plain definition: each day's month looked up in the calendar, a day of a dated lay-up counting five hundredths. */
+function plainSeasonDays(season: Season, from: number, to: number, layUps: readonly LaidUpDays[] = []): number {
   let sum = 0;
-  for (let day = from; day < to; day += 1) sum += season.multipliers[monthOf(fromDayNumber(day)) - 1] ?? Number.NaN;
+  for (let day = from; day < to; day += 1) {
+    const rests = layUps.some((layUp) => day >= layUp.from && (layUp.to === null || day <= layUp.to));
+    sum += rests ? 0.05 * (season.scale * 100) : season.multipliers[monthOf(fromDayNumber(day)) - 1] ?? Number.NaN;
+  }
   return sum;
 }
+
+const anyLayUps = fc.array(fc.record({ from: fc.integer({ min: 0, max: 2000 }), days: fc.option(fc.integer({ min: 0, max: 400 })) }), { maxLength: 5 })
+  .map((list): readonly LaidUpDays[] => list.map(({ from, days }) => ({ from, to: days === null ? null : from + days })));
 
 describe('the twelve multipliers', () => {
   test.each([
@@ -68,5 +74,41 @@ describe('season-days', () => {
 
   test('a day number is whole', () => {
     expect(() => seasonDays(makeSeason('none'), 0, 1.5)).toThrow(/whole/);
+  });
+});
+
+describe('dated lay-ups', () => {
+  const jan = dayOf('2024-01-01');
+
+  // By hand, without months: a day counts 1, a day at rest 0.05.
+  test.each([
+    { case: 'ten days, both ends included', layUps: [{ from: jan + 10, to: jan + 19 }], days: 21 + 10 * 0.05 },
+    { case: 'a single day', layUps: [{ from: jan, to: jan }], days: 30 + 0.05 },
+    { case: 'with no end', layUps: [{ from: jan + 30, to: null }], days: 30 + 0.05 },
+    { case: 'begun long before', layUps: [{ from: jan - 400, to: jan + 4 }], days: 26 + 5 * 0.05 },
+    { case: 'over before, or yet to begin', layUps: [{ from: jan - 9, to: jan - 1 }, { from: jan + 31, to: null }], days: 31 },
+    { case: 'overlapping ones: each day once', layUps: [{ from: jan + 5, to: jan + 9 }, { from: jan, to: jan + 7 }, { from: jan + 10, to: jan + 10 }], days: 20 + 11 * 0.05 },
+    { case: 'one inside another without an end', layUps: [{ from: jan + 1, to: null }, { from: jan + 3, to: jan + 4 }], days: 1 + 30 * 0.05 },
+  ])('$case', ({ layUps, days }) => {
+    expect(seasonDays(makeSeason('none', [], layUps), jan, jan + 31)).toBeCloseTo(days, 10);
+  });
+
+  test('a day at rest counts the same by date as by month, and other days are left as they are', () => {
+    const [byMonth, both] = [makeSeason('north', [1]), makeSeason('north', [1], [{ from: dayOf('2024-02-01'), to: dayOf('2024-02-29') }])];
+    expect(both.multipliers).toEqual(byMonth.multipliers);
+    expect(seasonDays(both, dayOf('2024-02-01'), dayOf('2024-02-29')) / 28).toBeCloseTo(seasonDays(byMonth, jan, jan + 31) / 31, 12);
+    expect(seasonDays(both, jan, jan + 31)).toBe(seasonDays(byMonth, jan, jan + 31));
+  });
+
+  test('equal the plain sum over days, and ranges add up', () => {
+    fc.assert(fc.property(anySeason, anyLayUps, fc.integer({ min: -100, max: 2200 }), fc.integer({ min: 0, max: 900 }), (bare, layUps, from, days) => {
+      const season = { ...bare, layUps: makeSeason('none', [], layUps).layUps };
+      expect(seasonDays(season, from, from + days)).toBeCloseTo(plainSeasonDays(bare, from, from + days, layUps), 8);
+      expect(seasonDays(season, from, from + 100) + seasonDays(season, from + 100, from + 100 + days)).toBeCloseTo(seasonDays(season, from, from + 100 + days), 8);
+    }));
+  });
+
+  test.each([{ from: 10, to: 9 }, { from: 0.5, to: null }])('%j is our own bug', (layUp) => {
+    expect(() => makeSeason('none', [], [layUp])).toThrow(/lay-up/);
   });
 });

@@ -1,0 +1,22 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import type { Facts } from '../journal/facts.ts';
+import type { DistanceUnit } from '../units/distance.ts';
+import type { Car } from './car.ts';
+import { instrumentOn } from './continuous-distance.ts';
+import { instruments } from './instrument.ts';
+import { readings } from './reading.ts';
+
+/**
+ * The unit in which a car's odometer showed its distance on a date: that of the instrument then in it. The first
+ * instrument's is the car's own or, once an instrument was replaced, the one its last reading was typed in.
+ *
+ * @example unitShownOn(facts, car, date) //=> 'mi' before the instrument that shows km was put in
+ */
+export function unitShownOn(facts: Facts, car: Car, date: LocalDate): DistanceUnit {
+  const replaced = facts.ofCar(instruments, car.id);
+  const then = instrumentOn(replaced, date);
+  if (then !== null) return then.unit;
+  if (replaced.length === 0) return car.unit;
+  const ofTheFirst = facts.ofCar(readings, car.id).filter((reading) => reading.instrument === null && reading.standing === 'accepted');
+  return ofTheFirst.sort((a, b) => (a.date < b.date ? -1 : 1)).at(-1)?.typed.unit ?? car.unit;
+}
