@@ -26,7 +26,7 @@ export async function findChromium(): Promise<FoundChromium | null> {
 /** Unpacked once for each version into a folder of its own, which takes its name only when it is whole. */
 async function unpackedChromium(): Promise<FoundChromium> {
   const { version } = createRequire(import.meta.url)(manifestOfPackage()) as { version: string };
-  const home = path.join(os.tmpdir(), `test-chromium-${version}-${os.userInfo().uid}`);
+  const home = path.join(os.tmpdir(), `chromium-for-tests-${version}-${os.userInfo().uid}`);
   if (!existsSync(path.join(home, 'whole'))) await unpackInto(home);
   return {
     from: 'package',
@@ -52,8 +52,15 @@ async function unpackInto(home: string): Promise<void> {
     for (const name of Object.keys(before)) delete process.env[name];
     Object.assign(process.env, Object.fromEntries(Object.entries(before).filter(([, value]) => value !== undefined)));
   }
+  writeFileSync(path.join(draft, 'fonts', 'fonts.conf'), fontsConf(home));
   writeFileSync(path.join(draft, 'whole'), '');
   takeName(draft, home);
+}
+
+/** The package looks for its fonts in places of its own; without any font at all Chromium dies at the first field it draws. */
+function fontsConf(home: string): string {
+  const folders = [path.join(home, 'fonts', 'fonts'), '/usr/share/fonts'].map((folder) => `<dir>${folder}</dir>`).join('');
+  return `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${folders}<cachedir>${path.join(home, 'fonts-cache')}</cachedir></fontconfig>\n`;
 }
 
 /** Another test may have been first: then its folder stands and ours goes. */

@@ -5,7 +5,7 @@ import { findChromium } from './find-chromium.ts';
 import { chromiumHere, launchChromium } from './launch-chromium.ts';
 
 const onLinuxX64 = process.platform === 'linux' && process.arch === 'x64';
-const GOOD = '<!doctype html><html lang="en"><title>A</title><main><h1>A</h1><button>Go</button></main></html>';
+const GOOD = '<!doctype html><html lang="en"><title>A</title><main><h1>A</h1><button>Go</button><label>On <input type="date"></label></main></html>';
 const BAD = '<!doctype html><html><title>A</title><main><h1>A</h1><button></button></main></html>';
 
 let browser: Browser | null = null;
