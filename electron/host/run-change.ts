@@ -1,9 +1,10 @@
 import type { z } from 'zod';
+import { HOUSEHOLD_ID, households, householdSet } from '../../shared-core/fleet/household.ts';
 import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
 import { checkReferences } from '../../shared-core/journal/check-references.ts';
 import type { NewEntry } from '../../shared-core/journal/entry-kind.ts';
 import type { Do } from '../../shared-core/journal/operation.ts';
-import { ok, type Result } from '../../shared-core/result/result.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { writeEntries, type Written } from '../store/write-entries.ts';
 import { momentOf, type HostContext } from './host-context.ts';
 import { pushChanged } from './push-changed.ts';
@@ -26,6 +27,8 @@ export function writeDecision(context: HostContext, decide: () => Result<{ reado
     .transaction((): Result<{ readonly written: Written; readonly reply: unknown }> => {
       const decision = decide();
       if (!decision.ok) return decision;
+      const started = checkStarted(context, decision.value.entries);
+      if (!started.ok) return started;
       const whole = checkReferences(context.household().facts, entryKinds, decision.value.entries);
       if (!whole.ok) return whole;
       return ok({ written: writeEntries(store, decision.value.entries, world.now(), world.making), reply: decision.value.reply });
@@ -35,4 +38,10 @@ export function writeDecision(context: HostContext, decide: () => Result<{ reado
   const { written, reply } = done.value;
   pushChanged(context, written.puts);
   return ok({ ...(reply as object), undo: written.entries.map((entry) => entry.seq) });
+}
+
+/** A household's first entry starts it: nothing is written into a folder that holds none. */
+function checkStarted(context: HostContext, entries: readonly NewEntry[]): Result<null> {
+  const started = entries.length === 0 || entries[0]?.kind === householdSet.kind || context.household().facts.get(households, HOUSEHOLD_ID) !== null;
+  return started ? ok(null) : refuse('household-not-started');
 }

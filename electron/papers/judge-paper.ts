@@ -5,6 +5,8 @@ import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { readImageSize } from './read-image-size.ts';
 
 const LARGEST_SIDE = 30_000;
+/** A few bytes may say that they are an image of any size; what shows it needs memory for every point. */
+const MOST_POINTS = 250_000_000;
 const SHOWN: ReadonlySet<string> = new Set(['application/pdf', 'image/jpeg', 'image/png', 'image/webp']);
 
 /**
@@ -19,7 +21,7 @@ export async function judgePaper(bytes: Uint8Array): Promise<Result<Paper['media
   if (media === 'application/pdf') return endsLikePdf(bytes) ? ok(media) : refuse('paper-broken', { kind: 'PDF' });
   const size = readImageSize(bytes, media);
   if (size === null) return refuse('paper-broken', { kind: 'image' });
-  if (size.width > LARGEST_SIDE || size.height > LARGEST_SIDE) return refuse('image-too-large', { most: LARGEST_SIDE });
+  if (size.width > LARGEST_SIDE || size.height > LARGEST_SIDE || size.width * size.height > MOST_POINTS) return refuse('image-too-large', { most: LARGEST_SIDE, all: MOST_POINTS });
   return ok(media as Paper['media']);
 }
 

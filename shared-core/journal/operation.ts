@@ -53,6 +53,6 @@ export function change<Request extends z.ZodType, Reply extends z.ZodType>(opera
 }
 
 /** Declares an operation that the host serves. */
-export function served<Request extends z.ZodType, Reply extends z.ZodType>(kind: 'ask' | 'do' | 'long', request: Request, reply: Reply): HostServed<Request, Reply> {
+export function served<Kind extends 'ask' | 'do' | 'long', Request extends z.ZodType, Reply extends z.ZodType>(kind: Kind, request: Request, reply: Reply): HostServed<Request, Reply> & { readonly kind: Kind } {
   return { kind, request, reply, host: true };
 }

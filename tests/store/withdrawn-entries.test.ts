@@ -51,3 +51,14 @@ describe('several entries at once', () => {
     expect(await host.call('entry.withdraw', { entries: [5] })).toMatchObject({ ok: false, refusal: { code: 'nothing-to-withdraw' } });
   });
 });
+
+test.each([
+  { operation: 'supplier.set', request: { name: 'North', leadDays: 3 } },
+  { operation: 'specification.set', request: { name: 'Oil A', unit: 'litre' } },
+  { operation: 'car.add', request: { name: 'Pip' } },
+  { operation: 'paper.keep', request: { name: 'a', base64: 'AAAA' } },
+])('nothing is written before a household is started: $operation', async ({ operation, request }) => {
+  const host = openTestHost();
+  expect(await host.composed.call(operation, request)).toMatchObject({ ok: false, refusal: { code: 'household-not-started' } });
+  expect(await host.must('household.examine', {})).toMatchObject({ entries: 0, papers: 0, faults: [] });
+});

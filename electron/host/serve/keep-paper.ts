@@ -1,3 +1,4 @@
+import { findHousehold } from '../../../shared-core/fleet/find-car.ts';
 import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
 import { paperKept, papers, type Paper } from '../../../shared-core/records/paper.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
@@ -16,6 +17,8 @@ export async function keepPaper(context: HostContext, request: { readonly name: 
   const judged = await judgePaper(bytes);
   if (!judged.ok) return judged;
   const household = context.household();
+  const started = findHousehold(household.facts);
+  if (!started.ok) return started;
   let id: string;
   try {
     id = writePaper(household.folder, bytes);

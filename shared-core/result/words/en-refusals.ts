@@ -96,7 +96,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'paper-too-large': 'That file is larger than 25 MB. Make it smaller first.',
   'paper-not-base64': 'The bytes of the paper did not arrive whole.',
   'paper-broken': 'That {kind} is cut short or broken. Get it again.',
-  'image-too-large': 'That image is wider or higher than {most} points. Make it smaller first.',
+  'image-too-large': 'That image is larger than {most} points on a side or {all} in all. Make it smaller first.',
 
   'sample-open': 'The sample household is already open.',
   'sample-not-open': 'The sample household is not open.',
