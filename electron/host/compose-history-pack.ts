@@ -70,7 +70,7 @@ export async function composeHistoryPack(household: HouseholdFolder, car: Car, t
   const pdf = await drawDocument(document, { made: today, size: choice.paperSize, picture: (id) => pictureOf(household, id, choice.papers) });
   const seals = sealsGiven(store).filter((one) => one.treeSize < head.treeSize).map((one) => makeSeal(one, key.fingerprint, key.sign));
   const composed = composePack({
-    name: `${safeFileName(car.id, 60, 'car')}-history-${today}`,
+    name: `${safeFileName(car.name.toLowerCase(), 60, 'car')}-history-${today}`,
     composedOn: today,
     sample: settings.sample,
     document: document as unknown as Json,

@@ -1,4 +1,4 @@
-import { accessSync, chmodSync, constants, existsSync, mkdirSync, readdirSync } from 'node:fs';
+import { accessSync, chmodSync, constants, existsSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Facts } from '../../shared-core/journal/facts.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
@@ -10,6 +10,7 @@ import { newestVersion, readMigrations } from '../store/migrate.ts';
 import { openStore } from '../store/open-store.ts';
 import type { Store } from '../store/store.ts';
 import { fileRefusal } from './file-refusal.ts';
+import { makeFolder } from './make-folder.ts';
 import { openHouseholdKey, type HouseholdKey } from './household-key.ts';
 
 /** A household's folder, open: its database, what stands in it, and its key. */
@@ -35,8 +36,8 @@ export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
   try {
     const fit = judgeFolder(folder);
     if (!fit.ok) return fit;
-    mkdirSync(join(folder, 'papers'), { recursive: true, mode: 0o700 });
-    mkdirSync(join(folder, 'backups'), { recursive: true, mode: 0o700 });
+    makeFolder(join(folder, 'papers'), 0o700);
+    makeFolder(join(folder, 'backups'), 0o700);
     closeToOthers(folder);
   } catch (error) {
     return mayNotBeMade(folder) ? refuse('folder-read-only', { why: folder }) : fileRefusal(error);

@@ -1,4 +1,3 @@
-import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { findCar } from '../../../shared-core/fleet/find-car.ts';
 import { sealText } from '../../../shared-core/journal/seal-text.ts';
@@ -9,6 +8,7 @@ import { countEntries } from '../../store/journal-table.ts';
 import { forgetSeal, noteSealGiven } from '../../store/seal-table.ts';
 import { composeHistoryPack, type HistoryPack, type PackChoice } from '../compose-history-pack.ts';
 import { fileRefusal } from '../file-refusal.ts';
+import { makeFolder } from '../make-folder.ts';
 import type { HostContext } from '../host-context.ts';
 
 /** Writes a car's history pack into a folder; from then on what it seals can no longer be withdrawn. */
@@ -21,7 +21,7 @@ export async function writeHistoryPack(
   if (!car.ok) return car;
   const out = resolve(request.out ?? join(household.folder, 'packs'));
   try {
-    mkdirSync(out, { recursive: true });
+    makeFolder(out);
   } catch (error) {
     return fileRefusal(error);
   }

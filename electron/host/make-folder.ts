@@ -1,0 +1,18 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+/**
+ * Makes a folder and those above it that are missing, one at a time: the runtime's own recursive way never ends where the
+ * system answers that a folder cannot be there (as under /proc). File-system errors are thrown.
+ */
+export function makeFolder(path: string, mode = 0o777): void {
+  if (existsSync(path)) return;
+  const above = dirname(path);
+  if (above !== path) makeFolder(above, mode);
+  try {
+    mkdirSync(path, { mode });
+  } catch (error) {
+    // Another process may have made it in between.
+    if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+  }
+}
