@@ -22,6 +22,7 @@ import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
+import { trackRecordSchema, trackRecordView } from './track-record-view.ts';
 import { usageNotes, usageNoteSchema, usageView, usageViewSchema } from './usage-view.ts';
 
 export const carViewSchema = z.object({
@@ -39,6 +40,7 @@ export const carViewSchema = z.object({
   usageNotes: z.array(usageNoteSchema),
   layUps: z.array(layUpSchema),
   useChanges: z.array(useChangeSchema),
+  trackRecord: trackRecordSchema,
   records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
   observations: z.array(observationSchema),
   papers: z.array(paperSchema),
@@ -74,6 +76,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     usageNotes: usageNotes(use, car.unit, today),
     layUps: [...use.told.layUps].sort((a, b) => (a.from < b.from ? 1 : -1)),
     useChanges: latestFirst(use.told.changes),
+    trackRecord: trackRecordView(use, car.unit),
     records: recordsOf(facts, care),
     observations: latestFirst(facts.ofCar(observations, car.id)),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),

@@ -11,6 +11,7 @@ import type { Moment } from '../journal/operation.ts';
 import { overlayFacts } from '../journal/overlay-facts.ts';
 import { addRecord, addRecordRequest } from '../records/add-record.ts';
 import { recordReadingRequest } from '../fleet/record-reading.ts';
+import { unitShownOn } from '../fleet/unit-shown.ts';
 import { must } from '../result/assert.ts';
 import { parseRequest } from '../result/parse-request.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
@@ -117,20 +118,20 @@ function rowOf(context: RowContext, cell: (column: ImportColumn) => string): Res
   if (named === null || named === '') return refuse('import-without-car');
   const car = findCar(context.facts, named);
   if (!car.ok) return car;
-  const odometer = odometerOf(context, car.value, cell);
+  const odometer = odometerOf(context, car.value, date.value, cell);
   if (!odometer.ok) return odometer;
   return cell('work') === '' ? readingRow(context, car.value, date.value, odometer.value, cell) : workRow(context, car.value, date.value, odometer.value, cell);
 }
 
 type Odometer = { readonly value: number; readonly unit: 'km' | 'mi' } | null;
 
-function odometerOf({ columns }: RowContext, car: Car, cell: (column: ImportColumn) => string): Result<Odometer> {
+function odometerOf({ facts, columns }: RowContext, car: Car, date: LocalDate, cell: (column: ImportColumn) => string): Result<Odometer> {
   const text = cell('odometer').replace(/[\s\u00a0\u202f']/g, '');
   if (text === '') return ok(null);
   if (!/^\d+([.,]\d+)?$/.test(text)) return refuse('not-a-distance', { value: text.slice(0, 40) });
   const named = cell('unit').toLowerCase();
   if (named !== '' && named !== 'km' && named !== 'mi') return refuse('unknown-unit', { field: 'unit' });
-  return ok({ value: Number(text.replace(',', '.')), unit: named === '' ? (columns.unit ?? car.unit) : named });
+  return ok({ value: Number(text.replace(',', '.')), unit: named === '' ? (columns.unit ?? unitShownOn(facts, car, date)) : named });
 }
 
 function readingRow({ facts, moment }: RowContext, car: Car, date: LocalDate, odometer: Odometer, cell: (column: ImportColumn) => string): Result<DecidedRow> {

@@ -13,6 +13,16 @@ export const USAGE_WORDS: Readonly<Record<string, string>> = {
   'use-changed-unread': 'It is used otherwise since {date}, and nothing was read since. Enter a reading.',
   'lay-up-open': 'Laid up since {from}, and nobody has said until when. Say when it is back on the road.',
   'lay-up-driven': 'By its readings it was driven {distance} {unit} while it was laid up from {from}. Check the days of the lay-up.',
+
+  'track-none': 'Nothing that was foreseen has come true or failed yet: there are too few readings.',
+  'track-readings': '{inside} of {n} readings fell inside the range foreseen {months} months before.',
+  'track-readings-one': '{inside} of 1 reading fell inside the range foreseen {months} months before.',
+  'track-dates': '{inside} of {n} times, a further {distance} {unit} were reached within the dates foreseen.',
+  'track-dates-one': '{inside} of 1 time, a further {distance} {unit} were reached within the dates foreseen.',
+  'track-too-few': 'That is too few to judge by.',
+  'track-as-meant': 'About 8 in 10 should, so it does what it promises.',
+  'track-missed-often': 'About 8 in 10 should: this car is harder to foresee than most, so look at its dates with more care and enter readings more often.',
+  'track-rarely-missed': 'About 8 in 10 should: this car is easier to foresee than most, and its dates are wider than need be.',
 };
 
 /** Why a lay-up, a change of use or a reading was not taken. */
