@@ -10,7 +10,7 @@ const DATE = /^\d{4}-\d{2}-\d{2}$/;
  * @example say({ key: 'reason-printed-date', values: { date: '2026-12-26' } }) //=> 'The date printed on it is 26 Dec 2026.'
  */
 export function say(message: Message): string {
-  const sentence = EN[message.key];
+  const sentence = wordsOf(message.key);
   if (sentence === undefined) throw new Error(`Bug: no words for '${message.key}'`);
   return sentence.replace(/\{(\w+)\}/g, (_whole, name: string) => sayValue(message.values[name] ?? null));
 }
@@ -22,7 +22,12 @@ export function sayRefusal(refusal: Refusal): string {
 
 /** Whether a key has words. */
 export function hasWords(key: string): boolean {
-  return EN[key] !== undefined;
+  return wordsOf(key) !== undefined;
+}
+
+/** Only what stands in the list itself: every object answers to 'constructor'. */
+function wordsOf(key: string): string | undefined {
+  return Object.hasOwn(EN, key) ? EN[key] : undefined;
 }
 
 /** A date as people write it. @example sayDate('2026-11-25') //=> '25 Nov 2026' */
