@@ -1,10 +1,22 @@
+import { confirmItem } from './confirm-item.ts';
+import { addMeasurement } from './add-measurement.ts';
+import { correctMeasurement } from './correct-measurement.ts';
 import { addItem, changeItem } from './set-item.ts';
 import { addObligation, renewObligation } from './set-obligation.ts';
+import { setWearLimit } from './set-wear-limit.ts';
+import { showStartingSets } from './show-starting-sets.ts';
+import { startItems } from './start-items.ts';
 
 /** What can be asked of the care by name. */
 export const careOperations = {
   'item.add': addItem,
   'item.change': changeItem,
+  'item.confirm': confirmItem,
+  'items.start': startItems,
+  'starting-sets.show': showStartingSets,
   'obligation.add': addObligation,
   'obligation.renew': renewObligation,
+  'measurement.add': addMeasurement,
+  'measurement.correct': correctMeasurement,
+  'wear-limit.set': setWearLimit,
 } as const;
