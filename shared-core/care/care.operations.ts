@@ -1,9 +1,6 @@
 import { confirmItem } from './confirm-item.ts';
-import { addMeasurement } from './add-measurement.ts';
-import { correctMeasurement } from './correct-measurement.ts';
 import { addItem, changeItem } from './set-item.ts';
 import { addObligation, renewObligation } from './set-obligation.ts';
-import { setWearLimit } from './set-wear-limit.ts';
 import { showStartingSets } from './show-starting-sets.ts';
 import { startItems } from './start-items.ts';
 
@@ -16,7 +13,4 @@ export const careOperations = {
   'starting-sets.show': showStartingSets,
   'obligation.add': addObligation,
   'obligation.renew': renewObligation,
-  'measurement.add': addMeasurement,
-  'measurement.correct': correctMeasurement,
-  'wear-limit.set': setWearLimit,
 } as const;
