@@ -1,4 +1,4 @@
-import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
+import { Checkbox, NativeSelect } from '@mantine/core';
 import { useState } from 'react';
 import type { ReplyOf, RequestOf } from '../../../shared-core/contract/contract.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
@@ -21,7 +21,6 @@ interface Draft {
   readonly names: boolean;
   readonly numbers: boolean;
   readonly paperSize: string;
-  readonly out: string;
 }
 
 type Withheld = NonNullable<RequestOf<'pack.write'>['withhold']>[number];
@@ -35,7 +34,7 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
   const [written, setWritten] = useState<ReplyOf<'pack.write'> | null>(null);
   const entry = useEntry({
     key: `pack.write ${car.id}`,
-    start: { papers: true, prices: false, names: false, numbers: false, paperSize: 'A4', out: '' } satisfies Draft as Draft,
+    start: { papers: true, prices: false, names: false, numbers: false, paperSize: 'A4' } satisfies Draft as Draft,
     send: (draft) => runLong('pack.write', requestOf(draft, car.id)),
     onDone: (reply: ReplyOf<'pack.write'>) => setWritten(reply),
   });
@@ -50,7 +49,7 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
         <Checkbox {...bindTick(entry, 'numbers')} label={tell('pack.numbers')} />
       </FieldGroup>
       <NativeSelect {...bindText(entry, 'paperSize')} label={tell('pack.size')} data={[{ value: 'A4', label: tell('pack.size-a4') }, { value: 'LETTER', label: tell('pack.size-letter') }]} />
-      <TextInput {...bindText(entry, 'out')} label={tell('pack.out')} description={tell('pack.out-what')} />
+      <p>{tell('pack.out')}</p>
       <p>{tell('pack.sealed')}</p>
     </EntryForm>
   );
@@ -58,5 +57,5 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
 
 function requestOf(draft: Draft, car: string): RequestOf<'pack.write'> {
   const withhold = [...(draft.prices ? PRICES : []), ...(draft.names ? NAMES : []), ...(draft.numbers ? NUMBERS : [])];
-  return { car, papers: draft.papers, withhold, paperSize: draft.paperSize as 'A4', out: draft.out.trim() === '' ? null : draft.out.trim() };
+  return { car, papers: draft.papers, withhold, paperSize: draft.paperSize as 'A4' };
 }

@@ -111,7 +111,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'file-refused': 'In {file}: {why}',
   'entry-refused': 'Entry {number} of {of} ({operation}) is refused: {why} The {done} before it are entered.',
 
-  'pack-not-sound': '{first}\n{count} faults.',
+  'pack-not-sound': '{first}\nFaults: {count}.',
   'paper-not-whole': 'The paper {name} is missing or has been altered, so no pack was written. Examine the household.',
 
   'import-without-date': 'The table has no column called date.',
