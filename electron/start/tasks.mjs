@@ -36,7 +36,10 @@ const tasks = {
   'test:shell': tests('shell', 'tests/shell', 'tests/loopback', 'tests/start'),
   'test:browser': tests('browser', 'tests/browser'),
   bench: script('bench', 'tests/bench/answer-times.ts'),
-  storm: [{ ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } }],
+  storm: [
+    { ...tests('storm of readings', 'tests/shared-core/fleet/reading-injection.test.ts')[0], env: { STORM_INJECTIONS: '20' } },
+    { ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },
+  ],
   check: [...typecheck, ...lint, ...boundaries, ...test, ...build],
 };
 
