@@ -6,7 +6,6 @@ import type { OperationName, ReplyOf, RequestOf } from '../../shared-core/contra
 import { ok, type Result } from '../../shared-core/result/result.ts';
 import { composeHost, type ComposedHost } from '../host/compose-host.ts';
 import { realWorld } from '../host/real-world.ts';
-import { sampleFolder, sampleIsOpen } from '../host/sample-folder.ts';
 
 /** The household as a command sees it: the contract with its types, and the host beneath. */
 export interface CommandHost {
@@ -43,7 +42,10 @@ export async function openCommandHost(choice: HouseholdChoice): Promise<Result<C
 async function openSampleCopy(on: LocalDate | null): Promise<Result<CommandHost>> {
   const folder = mkdtempSync(join(tmpdir(), 'trunnion-sample-'));
   const host = openFolder(join(folder, 'household'), on, () => rmSync(folder, { recursive: true, force: true }));
-  if (!host.ok) return host;
+  if (!host.ok) {
+    rmSync(folder, { recursive: true, force: true });
+    return host;
+  }
   const opened = await host.value.call('sample.open', {});
   if (opened.ok) return host;
   await host.value.close();
@@ -56,7 +58,9 @@ function openFolder(folder: string, on: LocalDate | null, afterwards: () => void
   const host = composed.value;
   return ok({
     composed: host,
-    folder: sampleIsOpen(folder) ? sampleFolder(folder) : folder,
+    get folder() {
+      return host.context.household().folder;
+    },
     call: (name, request) => host.call(name, request) as never,
     callAny: (name, request) => host.call(name, request),
     close: async () => {

@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from 'node:fs';
+import { readFileSync, readSync, statSync } from 'node:fs';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 
 const LARGEST_BYTES = 100_000_000;
@@ -7,11 +7,38 @@ const LARGEST_BYTES = 100_000_000;
 export function readText(name: string): Result<string> {
   try {
     if (name !== '-' && statSync(name).size > LARGEST_BYTES) return refuse('file-too-large', { file: name });
-    const bytes = readFileSync(name === '-' ? 0 : name);
+    const bytes = name === '-' ? readStandardInput() : readFileSync(name);
+    if (bytes.length > LARGEST_BYTES) return refuse('file-too-large', { file: name });
     return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch (error) {
     if (error instanceof TypeError) return refuse('file-not-text', { file: name });
     return refuse('file-unreadable', { file: name });
+  }
+}
+
+/** All of standard input. Where it is a pipe that does not wait, what is not there yet is waited for here. */
+function readStandardInput(): Buffer {
+  const pieces: Buffer[] = [];
+  for (let bytes = 0; bytes <= LARGEST_BYTES; ) {
+    const piece = Buffer.alloc(65_536);
+    const read = readOrWait(piece);
+    if (read === 0) break;
+    bytes += read;
+    pieces.push(piece.subarray(0, read));
+  }
+  return Buffer.concat(pieces);
+}
+
+function readOrWait(piece: Buffer): number {
+  for (;;) {
+    try {
+      return readSync(0, piece);
+    } catch (error) {
+      const code = error instanceof Error && 'code' in error ? error.code : '';
+      if (code === 'EOF') return 0;
+      if (code !== 'EAGAIN') throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 20);
+    }
   }
 }
 

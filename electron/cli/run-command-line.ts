@@ -1,6 +1,8 @@
 import { parseArgs, type ParseArgsConfig } from 'node:util';
 import { hasWords, sayRefusal } from '../../shared-core/result/words/say.ts';
+import { assert } from '../../shared-core/result/assert.ts';
 import type { Refusal } from '../../shared-core/result/result.ts';
+import { failure } from '../host/failure.ts';
 import { commands } from './all-commands.ts';
 import type { Command, CommandAnswer } from './command.ts';
 import { openCommandHost, type CommandHost } from './command-host.ts';
@@ -33,7 +35,8 @@ class Refused extends Error {
 export async function runCommandLine(words: readonly string[], terminal: Terminal): Promise<number> {
   const [name] = words;
   if (name === undefined || name === '--help' || name === '-h' || name === 'help') {
-    (name === undefined ? terminal.say : terminal.out)(helpOfAll());
+    const asked = name === 'help' ? commands.find((one) => one.name === words[1]) : undefined;
+    (name === undefined ? terminal.say : terminal.out)(asked === undefined ? helpOfAll() : helpOfOne(asked));
     return name === undefined ? 2 : 0;
   }
   const command = commands.find((one) => one.name === name);
@@ -55,6 +58,8 @@ interface ParsedWords {
 function parseWords(command: Command, args: readonly string[]): ParsedWords | { readonly why: string } {
   try {
     const { values, positionals } = parseArgs({ args: [...args], options: { ...GLOBAL, ...command.options }, allowPositionals: true, strict: true, allowNegative: false });
+    const empty = Object.keys(values).find((key) => values[key as keyof typeof values] === '');
+    if (empty !== undefined) return { why: `Option '--${empty}' is empty` };
     return { options: values as Record<string, string | boolean | undefined>, words: positionals };
   } catch (error) {
     return { why: error instanceof Error ? error.message.split('. ')[0] ?? error.message : String(error) };
@@ -77,11 +82,18 @@ async function runCommand(command: Command, parsed: ParsedWords, terminal: Termi
     const answer = await command.run({ options, words: parsed.words, host, on: text('on'), json });
     return report(command, answer, json, terminal);
   } catch (error) {
-    if (!(error instanceof Refused)) throw error;
-    return report(command, { kind: 'refused', refusal: error.refusal }, json, terminal);
+    const refusal = error instanceof Refused ? error.refusal : unforeseen(error, command.name);
+    return report(command, { kind: 'refused', refusal }, json, terminal);
   } finally {
     await (open as CommandHost | null)?.close();
   }
+}
+
+/** Our own bug, or a fault of the disk that nothing else has caught: it is said like any refusal, never as a program broken off. */
+function unforeseen(error: unknown, command: string): Refusal {
+  const failed = failure(error, command, '');
+  assert(!failed.ok, 'a failure is a refusal');
+  return failed.refusal;
 }
 
 function report(command: Command, answer: CommandAnswer, json: boolean, terminal: Terminal): number {

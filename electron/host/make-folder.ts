@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 
 /**
@@ -6,7 +6,9 @@ import { dirname } from 'node:path';
  * system answers that a folder cannot be there (as under /proc). File-system errors are thrown.
  */
 export function makeFolder(path: string, mode = 0o777): void {
-  if (existsSync(path)) return;
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found?.isDirectory() === true) return;
+  if (found !== undefined) throw Object.assign(new Error(`ENOTDIR: a file stands at ${path}`), { code: 'ENOTDIR', syscall: 'mkdir' });
   const above = dirname(path);
   if (above !== path) makeFolder(above, mode);
   try {

@@ -76,7 +76,7 @@ test(`what the tables hold is a replay of the journal: ${RUNS} lives from seed $
       const entries = [...readEntries(store)];
       const replayed = memoryFacts(entryKinds, entries);
       const families = [...new Set([...readAllFacts(store).map((fact) => fact.family), 'car', 'reading', 'work-record', 'paper', 'instrument'])];
-      const carIds = [...entries.filter((entry) => entry.kind === 'car-set').map((entry) => String(entry.values['id'])), 'nothing'];
+      const carIds = [...entries.filter((entry) => entry.kind === 'car-set').map((entry) => entry.subject.slice('car/'.length)), 'nothing'];
       expect(everything(facts, families, carIds)).toEqual(everything(replayed, families, carIds));
       expect(await host.must('household.examine', {})).toMatchObject({ entries: entries.length, faults: [] });
       for (const view of ['yard.show', 'due.show'] as const) expect(await host.call(view, {})).toMatchObject({ ok: true });
