@@ -7,7 +7,7 @@ import { backUpBeforeMigration } from '../store/back-up.ts';
 import { placeOf, type FilePlace } from '../store/file-place.ts';
 import { judgeDatabaseFile } from '../store/judge-database-file.ts';
 import { newestVersion, readMigrations } from '../store/migrate.ts';
-import { openStore } from '../store/open-store.ts';
+import { checkNode, openStore } from '../store/open-store.ts';
 import type { Store } from '../store/store.ts';
 import { fileRefusal } from './file-refusal.ts';
 import { makeFolder } from './make-folder.ts';
@@ -57,7 +57,8 @@ export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
  * and no database has lost its database: starting an empty one there would hide that.
  */
 function judgeFolder(folder: string): Result<null> {
-  if (!existsSync(folder)) return ok(null);
+  const node = checkNode();
+  if (!node.ok || !existsSync(folder)) return node;
   const judged = judgeDatabaseFile(databaseFile(folder), newestVersion(readMigrations()));
   if (!judged.ok || judged.value === 'household') return judged.ok ? ok(null) : judged;
   const names = readdirSync(folder);

@@ -25,14 +25,20 @@ export interface StoreHooks {
  * @example openStore('/home/me/cars/household.sqlite', { backUp: () => {} })
  */
 export function openStore(file: string, hooks: StoreHooks): Result<Store> {
-  const running = Number(process.versions.node.split('.')[0]);
-  if (running < LEAST_NODE) return refuse('node-too-old', { found: process.versions.node, needed: LEAST_NODE });
+  const node = checkNode();
+  if (!node.ok) return node;
   const migrations = hooks.migrations ?? readMigrations();
   const judged = judgeDatabaseFile(file, newestVersion(migrations));
   if (!judged.ok) return judged;
   const sound = judged.value === 'new' ? ok(null) : withStore(file, true, true, checkSound);
   if (!sound.ok) return sound;
   return withStore(file, false, false, (store) => prepare(store, { ...hooks, migrations }));
+}
+
+/** Refuses a Node that the database's library would end without a word. */
+export function checkNode(): Result<null> {
+  const running = Number(process.versions.node.split('.')[0]);
+  return running < LEAST_NODE ? refuse('node-too-old', { found: process.versions.node, needed: LEAST_NODE }) : ok(null);
 }
 
 /** Opens a household's database for reading only: for a look at one that nobody has open. */

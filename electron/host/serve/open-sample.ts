@@ -5,13 +5,13 @@ import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import type { HostContext } from '../host-context.ts';
 import { pushAllChanged } from '../push-changed.ts';
 import { syncAtLast, withoutSync } from '../../store/write-without-sync.ts';
-import { sampleFolder } from '../sample-folder.ts';
+import { sampleFolder, unfinishedSample } from '../sample-folder.ts';
 
 /** Opens the sample: written into a folder of its own, which takes its place only when it is whole. */
 export async function openSample(context: HostContext): Promise<Result<{ household: Household }>> {
   if (context.isSample()) return refuse('sample-open');
   const folder = sampleFolder(context.home);
-  const unfinished = `${folder}.unfinished`;
+  const unfinished = unfinishedSample(context.home);
   rmSync(unfinished, { recursive: true, force: true });
   const written = await fill(context, unfinished);
   if (!written.ok) {
