@@ -17,6 +17,7 @@ describe('the sample household', () => {
     expect((await host.must('household.examine', {})).faults).toEqual([]);
     expect(host.composed.context.household().store.pragma('synchronous', { simple: true })).toBe(2);
     expect(await host.call('sample.open', {})).toMatchObject({ ok: false, refusal: { code: 'sample-open' } });
+    mkdirSync(join(`${sampleFolder(host.folder)}.unfinished`, 'left'), { recursive: true });
     await host.must('sample.leave', {});
     expect(readdirSync(dirname(host.folder))).toEqual(['household']);
     expect(await host.must('household.examine', {})).toEqual(before);

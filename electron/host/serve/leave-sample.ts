@@ -11,6 +11,7 @@ export function leaveSample(context: HostContext): Result<Record<string, never>>
   if (!left.ok) return left;
   const folder = sampleFolder(context.home);
   // In one step out of the way, for deleting takes many: a sample deleted by half must not be opened at the next start.
+  rmSync(unfinishedSample(context.home), { recursive: true, force: true });
   if (existsSync(folder)) renameSync(folder, unfinishedSample(context.home));
   rmSync(unfinishedSample(context.home), { recursive: true, force: true });
   pushAllChanged(context);
