@@ -21,8 +21,8 @@ describe('a process of its own', () => {
     expect([empty.status, jsonOf(empty)]).toMatchObject([1, { refused: { code: 'file-not-json' } }]);
   });
 
-  test('does not break off where nobody reads on', async () => {
-    const ran = await runProcess(['enter', '--list'], [], { stopReadingAfter: 100 });
+  test('does not break off where nobody reads what it says', async () => {
+    const ran = await runProcess(['enter', '--list'], [], { nobodyReads: true });
     expect([ran.status, ran.said]).toEqual([0, '']);
   });
 

@@ -24,13 +24,11 @@ export function jsonOf(ran: Ran): Record<string, unknown> {
 const PROGRAM = fileURLToPath(new URL('../../electron/cli/trunnion.ts', import.meta.url));
 
 /** Runs a command line in a process of its own; what is given is written to its standard input, piece by piece. */
-export function runProcess(words: readonly string[], input: readonly string[] = [], options: { readonly stopReadingAfter?: number } = {}): Promise<Ran> {
+export function runProcess(words: readonly string[], input: readonly string[] = [], options: { readonly nobodyReads?: boolean } = {}): Promise<Ran> {
   const child = spawn(process.execPath, [PROGRAM, ...words], { stdio: ['pipe', 'pipe', 'pipe'] });
   let [out, said] = ['', ''];
-  child.stdout.setEncoding('utf8').on('data', (text: string) => {
-    out += text;
-    if (options.stopReadingAfter !== undefined && out.length > options.stopReadingAfter) child.stdout.destroy();
-  });
+  child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
+  if (options.nobodyReads === true) child.stdout.destroy();
   child.stderr.setEncoding('utf8').on('data', (text: string) => (said += text));
   void feed(child.stdin, input);
   return new Promise((resolve) => child.on('close', (code) => resolve({ status: code ?? -1, out, said })));

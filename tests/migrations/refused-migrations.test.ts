@@ -66,7 +66,7 @@ describe('a step that fails', () => {
     { case: 'a rule of the schema that old rows break', sql: 'CREATE TABLE more (a TEXT CHECK (a IS NULL)) STRICT; DELETE FROM touch; INSERT INTO more SELECT id FROM fact;', why: /CHECK/ },
     { case: 'a reference left broken', sql: 'DELETE FROM journal_value; DELETE FROM journal WHERE seq = 1;', why: /broken references/ },
   ])('leaves the version and the rows it found: $case', ({ sql, why }) => {
-    const folder = oldHousehold(10);
+    const folder = oldHousehold(HEAD);
     const before = state(folder);
     const opened = openWith(folder, withSteps({ version: 990, sql }));
     expect(opened).toMatchObject({ ok: false, refusal: { code: 'migration-failed', values: { step: '0990_test_step.sql', why: expect.stringMatching(why) as string } } });
@@ -75,19 +75,19 @@ describe('a step that fails', () => {
   });
 
   test('keeps the steps before it', () => {
-    const folder = oldHousehold(10);
+    const folder = oldHousehold(HEAD);
     const opened = openWith(folder, withSteps({ version: 990, sql: 'CREATE TABLE more (a TEXT) STRICT' }, { version: 1000, sql: 'no SQL at all' }));
     expect(opened).toMatchObject({ ok: false, refusal: { code: 'migration-failed' } });
     expect(lookInto(databaseFile(folder), (store) => store.pragma('user_version', { simple: true }))).toBe(990);
   });
 
   test('that ends the transaction itself is found out', () => {
-    const folder = oldHousehold(10);
+    const folder = oldHousehold(HEAD);
     expect(openWith(folder, withSteps({ version: 990, sql: 'COMMIT;' }))).toMatchObject({ ok: false, refusal: { values: { why: expect.stringMatching(/ends its own transaction/) as string } } });
   });
 
   test('is not begun where the copy before it cannot be made', () => {
-    const folder = oldHousehold(10);
+    const folder = oldHousehold(HEAD);
     const before = state(folder);
     const full = () => {
       throw Object.assign(new Error('database or disk is full'), { code: 'SQLITE_FULL' });
@@ -101,7 +101,7 @@ describe('a step and other processes', () => {
   const module = (path: string) => JSON.stringify(new URL(`../../electron/${path}`, import.meta.url).href);
 
   test('a process killed in the middle of a step leaves what it found', async () => {
-    const folder = oldHousehold(10);
+    const folder = oldHousehold(HEAD);
     const before = state(folder);
     const slow = 'CREATE TABLE more (a INTEGER) STRICT; DELETE FROM touch; INSERT INTO more WITH RECURSIVE up(a) AS (SELECT 1 UNION ALL SELECT a + 1 FROM up WHERE a < 30000000) SELECT a FROM up;';
     const script = `const { openStore } = await import(${module('store/open-store.ts')}); const { readMigrations } = await import(${module('store/migrate.ts')});
@@ -113,6 +113,14 @@ describe('a step and other processes', () => {
     expect(await ended).toBe('SIGKILL');
     expect(openWith(folder, readMigrations())).toMatchObject({ ok: true });
     expect(state(folder)).toEqual(before);
+  });
+
+  test('a step that another process took while this one made its copy is not taken twice', () => {
+    const folder = oldHousehold(10);
+    const steps = withSteps({ version: 990, sql: 'CREATE TABLE more (a TEXT) STRICT; INSERT INTO more VALUES (1)' });
+    const opened = openWith(folder, steps, () => expect(openWith(folder, steps)).toMatchObject({ ok: true }));
+    expect(opened).toMatchObject({ ok: true });
+    expect(lookInto(databaseFile(folder), rowsOf)['more']).toEqual(["'1'"]);
   });
 
   test('four processes that start one household at once start it once', async () => {

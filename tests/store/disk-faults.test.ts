@@ -76,6 +76,9 @@ test('folders and files without permission are refused with that sentence, and u
     'opening a file not to be written': 'folder-read-only',
     'opening a file not to be read': 'folder-read-only',
     'opening anew': 'folder-read-only',
+    // A log that cannot be made beside the database is told by it only as a file that cannot be opened.
+    unopened: ['folder-read-only', 'folder-unreachable'],
+    'unopened otherwise': 'folder-unreachable',
     'examined afterwards': { entries: 3, papers: 1, faults: [] },
   });
 });

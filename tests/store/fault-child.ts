@@ -3,6 +3,7 @@ import { chmodSync, readdirSync, rmSync, statfsSync, truncateSync, writeFileSync
 import { join } from 'node:path';
 import { composeHost } from '../../electron/host/compose-host.ts';
 import { realWorld } from '../../electron/host/real-world.ts';
+import { storeRefusal } from '../../electron/store/store-refusal.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 
 // Meets one fault of a disk in a process of its own, and prints as JSON what came of each step. The disk is a folder given by the test.
@@ -139,6 +140,11 @@ const scenarios: Record<string, () => Promise<void>> = {
     chmodSync(disk, 0o500);
     came['opening anew'] = await opening(join(disk, 'another'));
     chmodSync(disk, 0o700);
+    const unopened = Object.assign(new Error('unable to open database file'), { code: 'SQLITE_CANTOPEN' });
+    chmodSync(household, 0o500);
+    came['unopened'] = [codeOf(storeRefusal(unopened, join(household, 'household.sqlite'))), codeOf(storeRefusal(unopened, join(disk, 'nowhere', 'household.sqlite')))];
+    chmodSync(household, 0o700);
+    came['unopened otherwise'] = codeOf(storeRefusal(unopened, join(household, 'household.sqlite')));
     came['examined afterwards'] = await examined(open());
   },
   'files may not grow': async () => {

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { composeHost } from '../../electron/host/compose-host.ts';
 import { databaseFile } from '../../electron/host/household-folder.ts';
 import { realWorld } from '../../electron/host/real-world.ts';
+import { openStore } from '../../electron/store/open-store.ts';
 import { openHouseholdWithPip, openTestHost, temporaryFolder } from '../host/open-test-host.ts';
 import { imprint } from './imprint.ts';
 
@@ -107,6 +108,16 @@ describe('a file that is not a household', () => {
     const folder = temporaryFolder();
     make(databaseFile(folder));
     expectRefused(folder, code);
+  });
+
+  test('is refused by the store itself too, whoever opens it', () => {
+    for (const [bytes, code] of [['not a database at all', 'not-a-household'], ['SQLite format 3\0', 'store-damaged']] as const) {
+      const file = join(temporaryFolder(), 'household.sqlite');
+      writeFileSync(file, bytes);
+      expect(openStore(file, { backUp: () => {} })).toMatchObject({ ok: false, refusal: { code } });
+      expect(readFileSync(file, 'latin1')).toBe(bytes);
+    }
+    expect(openStore(join(temporaryFolder(), 'nowhere', 'household.sqlite'), { backUp: () => {} })).toMatchObject({ ok: false, refusal: { code: 'folder-unreachable' } });
   });
 
   test('is not brought up to date either: a stranger\'s log stays as it is', () => {
