@@ -42,7 +42,7 @@ function SampleWay() {
       <StartPicture />
       <h2 id="way-sample">{tell('start.sample')}</h2>
       <p>{tell('start.sample-what')}</p>
-      <Button onClick={() => void open()} aria-disabled={opening}>{opening ? tell('asking') : tell('start.sample-open')}</Button>
+      <Button onClick={() => void open()} aria-disabled={opening}>{opening ? tell('start.sample-opening') : tell('start.sample-open')}</Button>
       <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault}</p>
     </section>
   );

@@ -34,7 +34,7 @@ export function DataSection({ folder, sample }: DataSectionProps) {
       {!sample && (
         <div className={styles.task}>
           <p>{tell('settings.sample-what')}</p>
-          <Button variant="default" onClick={open.run} aria-disabled={open.running}>{tell('start.sample-open')}</Button>
+          <Button variant="default" onClick={open.run} aria-disabled={open.running}>{open.running ? tell('start.sample-opening') : tell('start.sample-open')}</Button>
           <div role="status">{open.result !== null && <Fault result={open.result} />}</div>
         </div>
       )}

@@ -19,6 +19,7 @@ export const APP_WORDS = {
   'start.sample': 'Look around first',
   'start.sample-what': 'Five invented cars with six years of readings, work and papers, in a folder of their own; you leave them with one press.',
   'start.sample-open': 'Open the sample household',
+  'start.sample-opening': 'Writing six years of it …',
   'start.empty': 'Start your own',
   'start.empty-what': 'An empty household in this folder; you add your first car next.',
   'start.empty-open': 'Start the household',
