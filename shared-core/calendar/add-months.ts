@@ -1,5 +1,7 @@
 import { UTCDate } from '@date-fns/utc';
-import { addMonths as addMonthsToDate, differenceInCalendarMonths } from 'date-fns';
+// By file: the package as a whole is three hundred, and reading them is the better part of a second at every start.
+import { addMonths as addMonthsToDate } from 'date-fns/addMonths';
+import { differenceInCalendarMonths } from 'date-fns/differenceInCalendarMonths';
 import { asDate, dayOf, FIRST_DATE, LAST_DATE, monthOf, yearOf, type LocalDate } from './local-date.ts';
 
 /**
