@@ -68,15 +68,12 @@ describe('--sample', () => {
     else process.env['TMPDIR'] = before;
   });
 
-  test('works on a copy that is thrown away, whatever comes of it', async () => {
+  test('works on a copy that is thrown away', async () => {
     const temporary = temporaryFolder();
     process.env['TMPDIR'] = temporary;
     const due = await runCommand('due', '--sample', '--on', '2026-11-25', '--json');
     expect([due.status, due.said]).toEqual([0, '']);
     expect((jsonOf(due) as { cars: unknown[] }).cars.length).toBeGreaterThan(1);
-    expect(readdirSync(temporary)).toEqual([]);
-    const refused = await runCommand('reading', 'nobody', '1', '--sample', '--on', '2026-11-25', '--json');
-    expect([refused.status, jsonOf(refused)]).toMatchObject([1, { refused: { code: 'unknown-car' } }]);
     expect(readdirSync(temporary)).toEqual([]);
   });
 
