@@ -37,7 +37,11 @@ const CALLS = {
   'change car': ({ ids }, { a, b }) => ({ operation: 'car.change', request: { id: one(ids.car, a), description: `as of ${b}`, severeUse: b % 2 === 0 ? 1 : 0.5 } }),
   'record reading': ({ ids }, { a, b, c }) => ({ operation: 'reading.record', request: { id: id('reading', c), car: one(ids.car, a), value: (1000 + (b % 2180) * 30) * (c % 4 === 0 ? 10 : 1), date: dayOf(b), sure: c % 5 === 0 } }),
   'replace instrument': ({ ids }, { a, b }) => ({ operation: 'reading.record', request: { car: one(ids.car, a), value: b % 50, date: dayOf(b), replaced: b % 2 === 0 ? {} : { lastShown: { value: 50_000 + (b % 9000), unit: 'km' } }, sure: true } }),
-  'settle reading': ({ ids }, { a, b }) => ({ operation: 'reading.settle', request: { reading: one(ids.reading, a), verdict: ['right', 'wrong', 'corrected', 'replaced'][b % 4], ...(b % 4 === 2 ? { value: 1000 + (b % 90_000) } : {}) } }),
+  'settle reading': ({ ids }, { a, b }) => ({ operation: 'reading.settle', request: { reading: one(ids.reading, a), verdict: ['right', 'wrong', 'corrected', 'replaced', 'other-wrong'][b % 5], ...(b % 5 === 2 ? { value: 1000 + (b % 90_000) } : {}) } }),
+  'set lay-up': ({ ids }, { a, b, c }) => ({ operation: 'lay-up.set', request: { id: `rest-${c % 3}`, car: one(ids.car, a), from: dayOf(b), to: c % 2 === 0 ? dayOf(b + 60) : null } }),
+  'remove lay-up': (_made, { a }) => ({ operation: 'lay-up.remove', request: { id: `rest-${a % 3}` } }),
+  'set use change': ({ ids }, { a, b, c }) => ({ operation: 'use-change.set', request: { id: `change-${c % 3}`, car: one(ids.car, a), date: dayOf(b), declaredAYear: b % 2 === 0 ? null : { value: 1000 + (b % 30_000), unit: 'mi' } } }),
+  'remove use change': (_made, { a }) => ({ operation: 'use-change.remove', request: { id: `change-${a % 3}` } }),
   'add item': ({ ids }, { a, b, c }) => ({
     operation: 'item.add',
     request: { id: id('item', c), car: one(ids.car, a), name: `Item ${b % 9}`, interval: { repeat: { months: 6 + (b % 60), distance: b % 2 === 0 ? null : { value: 9000, unit: 'mi' } } }, history: ['never-done', 'unknown', 'from-purchase'][c % 3], needs: some(ids.specification, c).map((specification) => ({ specification, quantity: 1.5 })) },
