@@ -50,22 +50,22 @@ describe('what a program may say', () => {
 
 describe('limits', () => {
   test('a node limit stops with the best so far and a bound below it, the same each time', async () => {
-    const first = await solver.solve(hardProgram(), { nodeLimit: 200 });
+    const first = await solver.solve(hardProgram(), { nodeLimit: 30 });
     expect(first).toMatchObject({ status: 'stopped', reason: 'nodes' });
     if (first.status !== 'stopped' || first.best === null) throw new Error('no best');
     expect(violationsOf(hardProgram(), first.best.values)).toEqual([]);
     expect(first.bound).toBeLessThan(first.best.objective);
-    expect(await solver.solve(hardProgram(), { nodeLimit: 200 })).toEqual(first);
-    expect(await directSolver().solve(hardProgram(), { nodeLimit: 200 })).toEqual(first);
+    expect(await solver.solve(hardProgram(), { nodeLimit: 30 })).toEqual(first);
+    expect(await directSolver().solve(hardProgram(), { nodeLimit: 30 })).toEqual(first);
   });
 
   test('an iteration limit and a time limit stop too, and say so', async () => {
-    expect(await solver.solve(hardProgram(), { iterationLimit: 3000 })).toMatchObject({ status: 'stopped', reason: 'iterations' });
-    expect(await solver.solve(hardProgram(), { timeLimitSeconds: 0.5 })).toMatchObject({ status: 'stopped', reason: 'time' });
+    expect(await solver.solve(hardProgram(), { iterationLimit: 1000 })).toMatchObject({ status: 'stopped', reason: 'iterations' });
+    expect(await solver.solve(hardProgram(), { timeLimitSeconds: 0.3 })).toMatchObject({ status: 'stopped', reason: 'time' });
   });
 
   test('a start is used: stopped at once, the best is no worse than the start', async () => {
-    const found = await solver.solve(hardProgram(), { nodeLimit: 2000 });
+    const found = await solver.solve(hardProgram(), { nodeLimit: 60 });
     if (found.status !== 'stopped' || found.best === null) throw new Error('no best');
     const again = await solver.solve(hardProgram(), { nodeLimit: 1, start: found.best.values });
     if (again.status !== 'stopped' || again.best === null) throw new Error('no best');

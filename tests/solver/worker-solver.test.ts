@@ -34,7 +34,7 @@ describe('workerSolver', () => {
     };
     const answer = await solver.solve(hardProgram(), { stop, onProgress, timeLimitSeconds: 50 });
     clearInterval(ticking);
-    expect(Date.now() - pressed).toBeLessThan(3000);
+    expect(Date.now() - pressed).toBeLessThan(10_000);
     expect(ticks).toBeGreaterThan(10);
     expect(answer).toMatchObject({ status: 'stopped', reason: 'asked' });
     if (answer.status !== 'stopped' || answer.best === null) throw new Error('no best');

@@ -6,7 +6,7 @@ import { solved } from './order-written.ts';
 type Written = OrderInstanceAsWritten;
 
 /** Small orders with their own seeds; the seed is in the name of each test. */
-const seeds = Array.from({ length: 15 }, (_, i) => 5001 + i);
+const seeds = Array.from({ length: 12 }, (_, i) => 5001 + i);
 
 /** How many needs of each rank go unmet. */
 function unmetByRank(problem: Written, { unmet }: Awaited<ReturnType<typeof solved>>): readonly number[] {
@@ -77,7 +77,7 @@ describe.each(seeds)('the order of seed %i', (seed) => {
     expect(await solved(problem)).toEqual(await solved(problem));
   });
 
-  test.each([0.1, 0.37, 1.7, 3])('units of %d do not matter', async (factor) => {
+  test.each([0.1, 1.7])('units of %d do not matter', async (factor) => {
     const [before, after] = [await solved(problem), await solved(inUnit(factor, problem))];
     expect([after.totalMinor, after.unmet]).toEqual([before.totalMinor, before.unmet]);
   });

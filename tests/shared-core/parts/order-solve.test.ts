@@ -82,6 +82,15 @@ describe('solveOrder', () => {
     await expect(solveOrder(instanceOf(two), meddling(loose))).rejects.toThrow('Bug');
   });
 
+  test('what shares out well but breaks another rule is not let through either', async () => {
+    const minimum = written({ suppliers: [{ minimumMinor: 500 }], parts: [filter], offers: [{ part: 'filter', priceMinor: 300 }], needs: [{ spec: 'filter-A', quantity: 1 }] });
+    // Two packs reach the minimum; one covers the need, and is what it claims at first.
+    const loose = (answer: ProgramAnswer): ProgramAnswer => (answer.status === 'optimal' ? { ...answer, values: answer.values.map((value) => (value === 2 ? 1 : value)) } : answer);
+    const once = meddling((answer, _program, options) => (options?.tolerance === 1e-9 ? answer : loose(answer)));
+    expect(await solveOrder(instanceOf(minimum), once)).toMatchObject({ ok: true, value: { totalMinor: 600 } });
+    expect(once.calls()).toBe(2);
+  });
+
   test.each([
     { case: 'quantities', change: { needs: [{ id: 'n1', car: 'c', spec: 'filter-A', quantity: 1_000_000, neededBy: '2027-01-16' }], offers: [{ id: 'o1', supplier: 's1', part: 'kit', quantity: 0.000001, priceMinor: 1 }], parts: [filter, { id: 'kit', meets: [], contains: [{ part: 'filter', quantity: 0.000001 }] }] } },
     { case: 'sums of money', change: { needs: [{ id: 'n1', car: 'c', spec: 'filter-A', quantity: 1_000_000, neededBy: '2027-01-16' }], offers: [{ id: 'o1', supplier: 's1', part: 'filter', quantity: 1, priceMinor: 1_000_000_000_000 }] } },

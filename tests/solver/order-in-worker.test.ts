@@ -1,0 +1,38 @@
+import { afterAll, describe, expect, test } from 'vitest';
+import { workerSolver } from '../../electron/solver/worker-solver.ts';
+import { solveOrder } from '../../shared-core/parts/order-solve.ts';
+import { verifyOrder } from '../../shared-core/parts/order-verify.ts';
+import { readOrderInstance } from '../../shared-core/parts/read-order-instance.ts';
+import { largeOrder } from '../bench/large-order.ts';
+import { smallOrder } from '../shared-core/parts/order-seeds.ts';
+import { instanceOf, testSolver } from '../shared-core/parts/order-written.ts';
+
+const solver = workerSolver();
+afterAll(() => solver.close());
+
+describe('an order solved in a thread of its own', () => {
+  test.each([1, 2, 3, 4, 5])('seed %i: the same as in this thread', async (seed) => {
+    const instance = instanceOf(smallOrder(seed));
+    expect(await solveOrder(instance, solver)).toEqual(await solveOrder(instance, testSolver));
+  });
+
+  test('stopped half-way, a large order gives its best so far with a bound, and passes the verifier', async () => {
+    const read = readOrderInstance(largeOrder(3));
+    if (!read.ok) throw new Error(read.refusal.code);
+    const listeners = new Set<() => void>();
+    const state = { stopped: false };
+    const stop = { get stopped() { return state.stopped; }, onStop: (listener: () => void) => (listeners.add(listener), () => listeners.delete(listener)) };
+    const order = await solveOrder(read.value, solver, {
+      stop,
+      onProgress: ({ objective, bound }) => {
+        if (objective === null || bound === null) return;
+        state.stopped = true;
+        for (const listener of listeners) listener();
+      },
+    });
+    if (!order.ok) throw new Error(order.refusal.code);
+    expect(order.value.status).toBe('stopped');
+    expect(order.value.boundMinor).toBeGreaterThan(0);
+    expect(verifyOrder(read.value, order.value)).toEqual([]);
+  });
+});
