@@ -48,6 +48,15 @@ describe('correcting an estimated instrument', () => {
     expect(standing(household).map(({ distance }) => distance)).toEqual([104_000_000, 113_500_000]);
   });
 
+  test('readings of a used new one that shows less say nothing against it', () => {
+    const household = memoryHousehold();
+    household.must('car.add', { id: 'camper', name: 'Camper' });
+    for (const [date, value] of [['2024-01-10', 90_000], ['2025-01-09', 100_000]] as const) household.must('reading.record', { car: 'camper', value, date: day(date) });
+    household.must('reading.record', { car: 'camper', value: 101_000, date: day('2025-07-01'), replaced: {} });
+    household.must('reading.record', { car: 'camper', value: 102_000, date: day('2025-09-01') });
+    expect(correct(household, 104_000)).toMatchObject({ ok: true });
+  });
+
   test('what does not fit the readings before is refused, unless the keeper is sure', () => {
     const household = withCamper();
     expect(correct(household, 99_999)).toMatchObject({ ok: false, refusal: { code: 'last-shown-doubtful' } });

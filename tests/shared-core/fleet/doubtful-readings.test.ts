@@ -46,7 +46,12 @@ describe('what the next reading makes of a doubtful one', () => {
     expect(asked(household).map((one) => [one.reading, one.next?.says ?? null])).toEqual([['a', 'replaced'], ['b', 'follows'], ['c', 'follows'], ['d', null]]);
   });
 
-  test('a reading between two dismissed ones is not asked about those', () => {
+  test('one of the old line in between ends what follows', () => {
+    const household = readAfter(['a', '2025-07-01', 12], ['b', '2025-08-01', 900], ['true', '2025-08-20', 106_000], ['c', '2025-09-01', 1800]);
+    expect(asked(household).map((one) => [one.reading, one.next?.says ?? null, one.next?.reading ?? null])).toEqual([['a', 'replaced', 'b'], ['b', 'follows', 'a'], ['c', null, null]]);
+  });
+
+  test('a dismissed reading is none', () => {
     const household = readAfter(['odd', '2025-07-01', 12], ['next', '2025-09-01', 1700]);
     household.must('reading.settle', { reading: 'next', verdict: 'wrong' });
     expect(asked(household)).toMatchObject([{ reading: 'odd', next: null }]);
@@ -85,6 +90,13 @@ describe('a doubtful reading as it is asked about', () => {
     const [odd] = asked(household);
     expect(odd?.expected?.likely).toBeGreaterThan(1500);
     expect(odd?.expected?.likely).toBeLessThan(2200);
+  });
+
+  test('is judged by the instrument that is now known to have been in the car', () => {
+    const household = readAfter(['odd', '2025-08-01', 1700]);
+    household.must('reading.record', { car: 'camper', value: 0, date: day('2025-06-01'), replaced: { lastShown: { value: 104_000, unit: 'km' } } });
+    expect(asked(household)).toMatchObject([{ reading: 'odd', fitsNow: true }]);
+    expect(household.must('reading.settle', { reading: 'odd', verdict: 'right' }).reading.instrument).not.toBeNull();
   });
 
   test('that fits by now only waits to be confirmed', () => {

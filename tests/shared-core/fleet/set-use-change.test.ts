@@ -21,6 +21,7 @@ describe('a change of use', () => {
     const household = withPip();
     const before = likelyNow(household);
     expect(set(household, '2026-05-01', 30_000)).toMatchObject({ ok: true, value: { useChange: { id: 'new-4', date: '2026-05-01', declaredAYear: { value: 30_000, unit: 'km' } } } });
+    expect(shown(household).usageNotes.map(({ code }) => code)).toEqual(['use-changed']);
     // By hand: 208 days at 82.1 km instead of about 20.
     expect(before).toBeLessThan(32_000);
     expect(likelyNow(household)).toBe(27_300 + Math.round((208 * 30_000) / 365.25));
@@ -102,6 +103,14 @@ describe('a change of use', () => {
     household.must('use-change.set', { id: 'of-wren', car: 'wren', date: day('2026-01-01') });
     set(household, '2026-05-01');
     expect(set(household, date, null, id)).toMatchObject({ ok: false, refusal: { code } });
+  });
+
+  test.each([0, 0.0003])('a figure of %d km a year, less than a metre, is none', (kmAYear) => {
+    const household = withPip();
+    household.must('car.change', { id: 'pip', declaredAYear: { value: kmAYear, unit: 'km' } });
+    expect(shown(household).usage?.prior).toBe('generic');
+    set(household, '2026-05-01', kmAYear);
+    expect(shown(household).usage).toMatchObject({ prior: 'generic', since: '2026-05-01' });
   });
 
   test('one that is not there is not taken back, a figure below 0 is none', () => {

@@ -85,6 +85,21 @@ describe('settling a doubtful reading', () => {
     expect(next).toMatchObject({ instrument: first.instrument, standing: 'accepted', sure: true, doubt: 'decrease' });
   });
 
+  test('replaced: of two that do not agree with each other only the first is released', () => {
+    const household = withDoubt();
+    household.on('2025-08-20').must('reading.record', { id: 'b', car: 'camper', value: 2600, date: day('2025-08-01') });
+    household.must('reading.record', { id: 'c', car: 'camper', value: 2000, date: day('2025-08-20') });
+    const { released } = household.must('reading.settle', { reading: 'odd', verdict: 'replaced' });
+    expect([released.map(({ id }) => id), doubtful(household)]).toEqual([['b'], ['c']]);
+  });
+
+  test('wrong: what waits beside it waits on', () => {
+    const household = withDoubt();
+    fitsNow(household);
+    household.must('reading.settle', { reading: 'odd', verdict: 'wrong' });
+    expect(doubtful(household)).toEqual(['alone']);
+  });
+
   test('replaced: with what the old one last showed nothing is estimated; what cannot be is refused unless the keeper is sure', () => {
     const household = withDoubt();
     const settle = (value: number, sure = false) => household.call('reading.settle', { reading: 'odd', verdict: 'replaced', lastShown: { value, unit: 'km' }, sure });

@@ -100,6 +100,12 @@ describe('dated lay-ups', () => {
     expect(seasonDays(both, jan, jan + 31)).toBe(seasonDays(byMonth, jan, jan + 31));
   });
 
+  test('are kept in order, what overlaps or touches made one', () => {
+    const kept = (layUps: readonly LaidUpDays[]) => makeSeason('none', [], layUps).layUps;
+    expect(kept([{ from: 9, to: 12 }, { from: 1, to: 3 }, { from: 4, to: 5 }, { from: 7, to: 10 }])).toEqual([{ from: 1, to: 5 }, { from: 7, to: 12 }]);
+    expect(kept([{ from: 5, to: 6 }, { from: 2, to: null }])).toEqual([{ from: 2, to: null }]);
+  });
+
   test('equal the plain sum over days, and ranges add up', () => {
     fc.assert(fc.property(anySeason, anyLayUps, fc.integer({ min: -100, max: 2200 }), fc.integer({ min: 0, max: 900 }), (bare, layUps, from, days) => {
       const season = { ...bare, layUps: makeSeason('none', [], layUps).layUps };
