@@ -13,24 +13,26 @@ export function CostsSection({ view }: { readonly view: CarView }) {
       {view.costs.length === 0 ? (
         <p className={styles.soft}>{tell('costs.none')}</p>
       ) : (
-        <Table>
-          <Table.Thead>
-            <Table.Tr>
-              <Table.Th scope="col">{tell('costs.year')}</Table.Th>
-              <Table.Th scope="col" className={styles.number ?? ''}>{tell('costs.total')}</Table.Th>
-              <Table.Th scope="col">{tell('costs.of')}</Table.Th>
-            </Table.Tr>
-          </Table.Thead>
-          <Table.Tbody>
-            {view.costs.map(({ year, totalMinor, byKind }) => (
-              <Table.Tr key={year}>
-                <Table.Th scope="row">{year}</Table.Th>
-                <Table.Td className={styles.number ?? ''}>{words.money(totalMinor)}</Table.Td>
-                <Table.Td className={styles.small ?? ''}>{Object.entries(byKind).filter(([, minor]) => minor !== 0).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
+        <div className={styles.tableFrame}>
+          <Table>
+            <Table.Thead>
+              <Table.Tr>
+                <Table.Th scope="col">{tell('costs.year')}</Table.Th>
+                <Table.Th scope="col" className={styles.number ?? ''}>{tell('costs.total')}</Table.Th>
+                <Table.Th scope="col">{tell('costs.of')}</Table.Th>
               </Table.Tr>
-            ))}
-          </Table.Tbody>
-        </Table>
+            </Table.Thead>
+            <Table.Tbody>
+              {view.costs.map(({ year, totalMinor, byKind }) => (
+                <Table.Tr key={year}>
+                  <Table.Th scope="row">{year}</Table.Th>
+                  <Table.Td className={styles.number ?? ''}>{words.money(totalMinor)}</Table.Td>
+                  <Table.Td className={styles.small ?? ''}>{Object.entries(byKind).filter(([, minor]) => minor !== 0).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
+                </Table.Tr>
+              ))}
+            </Table.Tbody>
+          </Table>
+        </div>
       )}
     </Section>
   );

@@ -28,16 +28,18 @@ export function ReadingsSection({ view, open }: ReadingsSectionProps) {
         <div key={doubtful.reading} className={styles.doubt}><ReadingQuestion car={car.name} doubtful={doubtful} /></div>
       ))}
       {readings.length > 0 && (
-        <Table className={styles.readings ?? ''}>
-          <Table.Thead>
-            <Table.Tr>
-              <Table.Th scope="col">{tell('readings.date')}</Table.Th>
-              <Table.Th scope="col" className={styles.number ?? ''}>{tell('readings.value')}</Table.Th>
-              <Table.Th scope="col">{tell('readings.source')}</Table.Th>
-            </Table.Tr>
-          </Table.Thead>
-          <Table.Tbody>{(all ? readings : readings.slice(0, SHOWN)).map((reading) => <ReadingRow key={reading.id} reading={reading} />)}</Table.Tbody>
-        </Table>
+        <div className={styles.tableFrame}>
+          <Table className={styles.readings ?? ''}>
+            <Table.Thead>
+              <Table.Tr>
+                <Table.Th scope="col">{tell('readings.date')}</Table.Th>
+                <Table.Th scope="col" className={styles.number ?? ''}>{tell('readings.value')}</Table.Th>
+                <Table.Th scope="col">{tell('readings.source')}</Table.Th>
+              </Table.Tr>
+            </Table.Thead>
+            <Table.Tbody>{(all ? readings : readings.slice(0, SHOWN)).map((reading) => <ReadingRow key={reading.id} reading={reading} />)}</Table.Tbody>
+          </Table>
+        </div>
       )}
       {readings.length > SHOWN && <Button size="compact-sm" variant="subtle" aria-expanded={all} onClick={() => setAll(!all)}>{all ? tell('readings.fewer') : tell('readings.all', { n: readings.length })}</Button>}
       {instruments.map(({ id, date, firstShown, distance, estimated, unit }) => (

@@ -31,6 +31,8 @@ export interface LaneLayout {
 
 /** A shape is never so small that it is not seen. */
 const LEAST_WIDTH = 10;
+/** So much of a name, in pixels, is left of it where its words are cut. */
+const LEAST_NAME = 64;
 const PIN_RADIUS = 7;
 /** What has no last edge in sight runs this far past the paper. */
 const BEYOND = 400;
@@ -80,5 +82,6 @@ function shape(mark: YardMark, scale: TimeScale, edges: Pick<Shaped, 'fromX' | '
 }
 
 function toPack({ mark, left, right }: Shaped, measure: (text: string) => number): ToPack {
-  return { id: mark.id, left, right, labelWidth: Math.ceil(measure(mark.name + mark.rest)), prefer: mark.shape === 'flag' ? 'left' : 'right' };
+  const [name, rest] = [measure(mark.name), measure(mark.rest)];
+  return { id: mark.id, left, right, labelWidth: Math.ceil(name + rest), leastWidth: Math.ceil(rest + Math.min(name, LEAST_NAME)), prefer: mark.shape === 'flag' ? 'left' : 'right' };
 }

@@ -54,7 +54,7 @@ export function LaneReading({ lane, open, onOpen }: LaneReadingProps) {
     );
   }
   return (
-    <Popover opened={doubtful !== null} onChange={(shown) => !shown && leave()} position="bottom-start" width={360} trapFocus withRoles={false} withinPortal={false} shadow="md">
+    <Popover opened={doubtful !== null} onChange={(shown) => !shown && leave()} position="bottom-start" width={360} trapFocus withRoles={false} withinPortal={false} transitionProps={{ duration: 0 }} shadow="md">
       <Popover.Target>
         <div className={styles.field}>
           <TextInput

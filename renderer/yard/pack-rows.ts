@@ -4,6 +4,8 @@ export interface ToPack {
   readonly left: number;
   readonly right: number;
   readonly labelWidth: number;
+  /** Words cut shorter than this say nothing. */
+  readonly leastWidth: number;
   /** The side on which its words stand where both have room. */
   readonly prefer: 'left' | 'right';
 }
@@ -28,8 +30,7 @@ export interface RowPacking {
 const GAP = 6;
 /** Between what shares a row: nothing touches, and what is pressed stays apart. */
 const BETWEEN = 12;
-/** Words cut shorter than this say nothing. */
-const LEAST_LABEL = 72;
+/** Where words have no room whole, they are tried at these shares of their width. */
 const CUTS = [0.85, 0.7, 0.6, 0.5, 0.4, 0.3];
 
 interface Taken {
@@ -41,7 +42,7 @@ interface Taken {
  * Lays marks with their words into rows, the first ones first, so that nothing touches; what finds no room is folded.
  * Words stand on the preferred side, else the other, else on the shape, else cut.
  *
- * @example packRows([{ id: 'a', left: 10, right: 20, labelWidth: 50, prefer: 'right' }], 200, 1).packed[0]?.side //=> 'right'
+ * @example packRows([{ id: 'a', left: 10, right: 20, labelWidth: 50, leastWidth: 30, prefer: 'right' }], 200, 1).packed[0]?.side //=> 'right'
  */
 export function packRows(marks: readonly ToPack[], width: number, mostRows: number): RowPacking {
   const rows: Taken[][] = [];
@@ -56,7 +57,7 @@ export function packRows(marks: readonly ToPack[], width: number, mostRows: numb
 }
 
 function place(mark: ToPack, rows: Taken[][], width: number, mostRows: number): Packed | null {
-  for (const labelWidth of widthsToTry(mark.labelWidth)) {
+  for (const labelWidth of widthsToTry(mark)) {
     for (const ways of [waysBeside(mark, labelWidth, width), waysOver(mark, labelWidth)]) {
       const found = placeIn(mark, rows, mostRows, ways);
       if (found !== null) return found;
@@ -77,9 +78,9 @@ function placeIn(mark: ToPack, rows: Taken[][], mostRows: number, ways: readonly
 }
 
 /** Whole words in any row come before cut ones. */
-function widthsToTry(labelWidth: number): readonly number[] {
-  const cut = CUTS.map((share) => Math.round(labelWidth * share)).filter((width) => width > LEAST_LABEL);
-  return labelWidth <= LEAST_LABEL ? [labelWidth] : [labelWidth, ...cut, LEAST_LABEL];
+function widthsToTry({ labelWidth, leastWidth }: ToPack): readonly number[] {
+  const cut = CUTS.map((share) => Math.round(labelWidth * share)).filter((width) => width > leastWidth);
+  return labelWidth <= leastWidth ? [labelWidth] : [labelWidth, ...cut, leastWidth];
 }
 
 type LabelWay = Pick<Packed, 'side' | 'labelLeft' | 'labelWidth'>;

@@ -51,7 +51,7 @@ export async function sendCar(draft: CarDraft, car: Car | null): Promise<Result<
   return car === null ? change('car.add', read.value) : change('car.change', { ...read.value, id: car.id });
 }
 
-type CarFields = Required<Omit<RequestOf<'car.add'>, 'id'>>;
+type CarFields = Required<Pick<RequestOf<'car.add'>, keyof Omit<CarDraft, 'declared'> | 'declaredAYear'>>;
 
 /** Reads the form's fields as the car they describe. */
 export function composeCar(draft: CarDraft): Result<CarFields> {

@@ -65,7 +65,8 @@ export async function sendItem(draft: ItemDraft, item: Item | null, car: Car, cu
   return item === null ? change('item.add', { ...read.value, car: car.id }) : change('item.change', { ...read.value, id: item.id });
 }
 
-type ItemFields = Omit<Required<Omit<RequestOf<'item.add'>, 'id' | 'car' | 'access' | 'needs'>>, 'interval'> & { readonly interval: Item['interval'] };
+type Typed = 'name' | 'work' | 'harm' | 'anchor' | 'history' | 'printedDate' | 'source' | 'confirmed' | 'minutes' | 'place' | 'garagePrice';
+type ItemFields = Required<Pick<RequestOf<'item.add'>, Typed>> & { readonly interval: Item['interval'] };
 
 /** Reads the form's fields as the item they describe. */
 export function composeItem(draft: ItemDraft, currency: string): Result<ItemFields> {

@@ -3,6 +3,7 @@
  * request; and faults that the form finds by itself while it reads what was typed.
  */
 export const FAULT_WORDS = {
+  'fault.this-field': 'this field',
   'fault.text-empty': 'This is empty. Write something.',
   'fault.text-too-long': 'This is too long. Shorten it.',
   'fault.control-characters': 'This holds characters that cannot be shown. Type it again.',

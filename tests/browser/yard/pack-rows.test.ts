@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { packRows, type Packed, type ToPack } from '../../../renderer/yard/pack-rows.ts';
 
 const WIDTH = 600;
-const mark = (id: string, left: number, right: number, labelWidth: number, prefer: ToPack['prefer'] = 'right'): ToPack => ({ id, left, right, labelWidth, prefer });
+const mark = (id: string, left: number, right: number, labelWidth: number, prefer: ToPack['prefer'] = 'right'): ToPack => ({ id, left, right, labelWidth, leastWidth: Math.min(labelWidth, 72), prefer });
 
 /** Source for all: worked by hand from the stated rule. */
 describe('a mark and its words', () => {
