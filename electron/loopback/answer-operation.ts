@@ -54,7 +54,7 @@ function refusedBody(why: Extract<ReadBody, { ok: false }>['why']): OperationAns
 async function run({ host, note }: OperationServer, operation: string, request: unknown): Promise<OperationAnswer> {
   try {
     const result = await host.call(operation, request);
-    return { status: result.ok ? 200 : result.refusal.code === 'internal' ? 500 : 422, result };
+    return { status: !result.ok && result.refusal.code === 'internal' ? 500 : 200, result };
   } catch (error) {
     const ref = randomBytes(4).toString('hex');
     note(`${ref} ${operation}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);

@@ -86,7 +86,7 @@ describe('operations', () => {
 
   test('a refusal comes back as the value it is', async () => {
     const reply = await serving.post('car.add', '{}');
-    expect(reply.status).toBe(422);
+    expect(reply.status).toBe(200);
     expect(JSON.parse(reply.body)).toEqual({ ok: false, refusal: { code: 'car-name-taken', values: { name: 'Pip' } } });
   });
 
@@ -142,7 +142,7 @@ describe('bodies', () => {
 
   test('a paper of 35 MB as base64 is taken', async () => {
     const body = JSON.stringify({ base64: 'A'.repeat(35_000_000) });
-    expect((await serving.post('car.add', body)).status).toBe(422);
+    expect((await serving.post('car.add', body)).status).toBe(200);
   });
 
   test('one that says it is larger is refused before it is read', async () => {
