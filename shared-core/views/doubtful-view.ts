@@ -73,7 +73,8 @@ function nextView(next: NextReadingSays, unit: DistanceUnit): DoubtfulView['next
   if (next.says === 'follows') return { ...beside(next.first, 'next-follows'), says: next.says, distance: null };
   if (next.says !== 'replaced') return { ...beside(next.by, `next-${next.says}`), says: next.says, distance: null };
   const distance = { value: inUnit(next.distance, unit), unit };
-  return { ...beside(next.by, 'next-replaced', { distance: distance.value, distanceUnit: unit }), says: next.says, distance };
+  // In words no finer than it is known.
+  return { ...beside(next.by, 'next-replaced', { distance: Math.round(distance.value / 100) * 100, distanceUnit: unit }), says: next.says, distance };
 }
 
 function beside({ id, date, typed }: Reading, key: string, more: MessageValues = {}): z.infer<typeof besideSchema> {

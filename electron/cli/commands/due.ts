@@ -24,7 +24,7 @@ function dueText(cars: readonly CarDue[], today: string): string {
     `Due on ${sayDate(today)}, soonest first`,
     ...windows.map(({ car, window }) => windowLine(car, window)),
     ...cars.flatMap((car) => car.obligations.map((one) => `  ${one.late ? 'late' : 'by'.padEnd(4)}  ${car.name}: ${one.name}, ${sayDate(one.on)}; arrange from ${sayDate(one.from)}`)),
-    ...cars.flatMap((car) => car.doubtful.map((one) => `  ?     ${car.name}: the reading of ${sayNumber(one.value)} ${one.unit} on ${sayDate(one.date)} looks wrong. ${one.text}`)),
+    ...cars.flatMap((car) => car.doubtful.map((one) => `  ?     ${car.name}: the reading of ${sayNumber(one.value)} ${one.unit} on ${sayDate(one.date)} is set aside. ${[one.text, one.against?.text, one.next?.text].filter((text) => text !== undefined).join(' ')}`)),
     ...cars.map(odometerLine),
   ].join('\n');
 }

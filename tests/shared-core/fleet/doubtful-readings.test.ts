@@ -33,6 +33,8 @@ describe('what the next reading makes of a doubtful one', () => {
     expect(distance).toBeGreaterThan(104_700);
     expect(distance).toBeLessThan(105_400);
     expect(odd?.next).toMatchObject({ reading: 'next', date: '2025-09-01', value: 1700, unit: 'km', distance: { unit: 'km' }, text: expect.stringContaining('probably replaced') as string });
+    // In words no finer than a hundred.
+    expect(odd?.next?.text).toMatch(/gone about 10[45]\u202f\d00 km\.$/);
     expect(next?.next).toMatchObject({ says: 'follows', reading: 'odd', distance: null });
     expect(household.must('car.show', { car: 'camper' }).instruments).toEqual([]);
     // Taken as proposed, it is that distance, marked estimated, and the next one is of it.
