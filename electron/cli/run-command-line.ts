@@ -60,6 +60,7 @@ function parseWords(command: Command, args: readonly string[]): ParsedWords | { 
     const { values, positionals } = parseArgs({ args: [...args], options: { ...GLOBAL, ...command.options }, allowPositionals: true, strict: true, allowNegative: false });
     const empty = Object.keys(values).find((key) => values[key as keyof typeof values] === '');
     if (empty !== undefined) return { why: `Option '--${empty}' is empty` };
+    if (values.sample === true && values.household !== undefined) return { why: "Options '--sample' and '--household' exclude each other" };
     return { options: values as Record<string, string | boolean | undefined>, words: positionals };
   } catch (error) {
     return { why: error instanceof Error ? error.message.split('. ')[0] ?? error.message : String(error) };

@@ -39,6 +39,7 @@ describe('wrong use', () => {
     { case: 'a part of the program\'s own', words: ['constructor'], why: 'There is no command "constructor".' },
     { case: 'a command in capitals', words: ['DUE'], why: 'There is no command "DUE".' },
     ...names.map(({ name }) => ({ case: `${name} with an unknown option`, words: [name, '--frobnicate'], why: "Unknown option '--frobnicate'" })),
+    { case: 'the sample and another household at once', words: ['due', '--sample', '--household', '/nowhere'], why: "Options '--sample' and '--household' exclude each other" },
     { case: 'an option without its value', words: ['due', '--household'], why: "Option '--household" },
     { case: 'an empty value', words: ['due', '--household', ''], why: "Option '--household' is empty" },
     { case: 'a value for an option that has none', words: ['due', '--json=yes'], why: "Option '--json' does not take an argument" },
