@@ -1,6 +1,7 @@
 import { obligationSet } from '../care/obligation.ts';
 import { renewalRecorded } from '../care/renewal.ts';
 import { serviceItemSet } from '../care/service-item.ts';
+import { cardFigureCleared, cardFigureSet } from '../fleet/card-figure.ts';
 import { carSet } from '../fleet/car.ts';
 import { householdSet } from '../fleet/household.ts';
 import { instrumentReplaced } from '../fleet/instrument.ts';
@@ -21,6 +22,7 @@ import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
 
 const ALL: readonly AnyEntryKind[] = [
+  cardFigureSet, cardFigureCleared,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   specificationSet, partSet, supplierSet, offerSet, lotSet,
   paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,

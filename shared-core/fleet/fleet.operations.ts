@@ -1,6 +1,7 @@
 import { addCar, changeCar } from './add-car.ts';
 import { correctInstrument } from './correct-instrument.ts';
 import { recordReading } from './record-reading.ts';
+import { clearCardFigure, setCardFigure } from './set-card-figure.ts';
 import { removeLayUp, setLayUp } from './set-lay-up.ts';
 import { removeUseChange, setUseChange } from './set-use-change.ts';
 import { settleReading } from './settle-reading.ts';
@@ -12,6 +13,8 @@ export const fleetOperations = {
   'household.change': changeHousehold,
   'car.add': addCar,
   'car.change': changeCar,
+  'card.set': setCardFigure,
+  'card.clear': clearCardFigure,
   'reading.record': recordReading,
   'reading.settle': settleReading,
   'instrument.correct': correctInstrument,

@@ -1,5 +1,6 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { renewals } from '../care/renewal.ts';
+import { cardFigures } from '../fleet/card-figure.ts';
 import { readings } from '../fleet/reading.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
@@ -16,5 +17,8 @@ export function papersOfCar(facts: Facts, car: string): readonly string[] {
     ...facts.ofCar(renewals, car).map((renewal) => ({ date: renewal.on, papers: renewal.papers })),
     ...facts.ofCar(readings, car).map((reading) => ({ date: reading.date, papers: reading.paper === null ? [] : [reading.paper] })),
   ];
-  return [...new Set(held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers))];
+  const dated = held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
+  // Sheets that figures of the data card stand on have no day of their own.
+  const sheets = facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []);
+  return [...new Set([...dated, ...sheets])];
 }

@@ -1,4 +1,5 @@
 import { showCar } from './car-view.ts';
+import { showCard } from './card-view.ts';
 import { showDue } from './due-view.ts';
 import { showYard } from './yard-view.ts';
 
@@ -6,5 +7,6 @@ import { showYard } from './yard-view.ts';
 export const viewOperations = {
   'yard.show': showYard,
   'car.show': showCar,
+  'card.show': showCard,
   'due.show': showDue,
 } as const;

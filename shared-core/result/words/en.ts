@@ -1,3 +1,4 @@
+import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
 import { CHECK_WORDS } from './en-check.ts';
 import { ORDER_WORDS } from './en-order.ts';
@@ -7,4 +8,4 @@ import { SHELL_WORDS } from './en-shell.ts';
 import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...SHELL_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...SHELL_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS };
