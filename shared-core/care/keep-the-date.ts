@@ -6,6 +6,11 @@ export function renewalOpens(lastValidDay: LocalDate): LocalDate {
   return addDays(addMonths(lastValidDay, -1), 1);
 }
 
+/** Whether a renewal on a day keeps the day of the certificate in force: in its last month, its last valid day included. */
+export function keepsTheDate(lastValidDay: LocalDate, passed: LocalDate): boolean {
+  return passed >= renewalOpens(lastValidDay) && passed <= lastValidDay;
+}
+
 /**
  * The new last valid day of a certificate renewed on `passed`: inside the window it keeps the old day, else it is the
  * interval less a day from the day passed. Late renewals count from the day passed.
@@ -15,6 +20,5 @@ export function renewalOpens(lastValidDay: LocalDate): LocalDate {
  * @example lastValidAfter('2026-05-15', '2026-04-14', 12) //=> '2027-04-13'
  */
 export function lastValidAfter(lastValidDay: LocalDate, passed: LocalDate, months: number): LocalDate {
-  const keeps = passed >= renewalOpens(lastValidDay) && passed <= lastValidDay;
-  return keeps ? addMonths(lastValidDay, months) : addDays(addMonths(passed, months), -1);
+  return keepsTheDate(lastValidDay, passed) ? addMonths(lastValidDay, months) : addDays(addMonths(passed, months), -1);
 }

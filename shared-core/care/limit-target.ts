@@ -6,7 +6,7 @@ import { must } from '../result/assert.ts';
 import { distanceOn, type KnownDistance } from '../fleet/known-distance.ts';
 import type { Completion } from './completion.ts';
 import type { Limit } from './limit.ts';
-import { lastValidAfter } from './keep-the-date.ts';
+import { keepsTheDate, lastValidAfter } from './keep-the-date.ts';
 import type { ServiceItem } from './service-item.ts';
 import { underSevereUse } from './severe-use.ts';
 
@@ -58,7 +58,10 @@ function counted(start: Start, limit: Limit, from: CountedFrom): LimitTarget {
   };
 }
 
-/** Never done: the first months count from first registration, the first distance from 0, which needs no date. */
+/**
+ * Never done: the first months count from first registration, the first distance from 0, which needs no date. Where the
+ * registration is not entered, the months are not known: `since` is null, and the window says so.
+ */
 function fromNew(item: ServiceItem, car: Car): LimitTarget | null {
   const limit = limitOf(item, car, 'first');
   if (car.firstRegistered === null && limit.distance === null) return null;
@@ -74,26 +77,43 @@ function fromPurchase(item: ServiceItem, car: Car, known: KnownDistance): LimitT
 
 /**
  * Whole steps from the first date; never done, it is due on the first date itself. Done early or late, next is the first
- * step after both the day it was done and the date then in force; two records of one day are one occasion.
+ * step after both the day it was done and the date then in force. What was done by the step before that date belongs to an
+ * earlier round and moves nothing: so two records of one occasion, and a history older than the first date, do not either.
  */
 function calendarTarget(item: ServiceItem, firstDate: LocalDate, completions: readonly Completion[]): LimitTarget {
   const months = must(item.interval.repeat.months, 'months of a calendar interval');
-  const days = new Set(completions.map((done) => done.date));
-  const date = [...days].reduce((due, done) => stepAfter(firstDate, months, later(done, due)), firstDate);
-  return { date, metres: null, from: 'first-date', since: firstDate, estimated: false };
+  const date = (step: number) => addMonths(firstDate, step * months);
+  const days = [...new Set(completions.map((done) => done.date))];
+  const due = days.reduce((step, done) => (done > date(step - 1) ? stepAfter(date, months, firstDate, later(done, date(step))) : step), 0);
+  return { date: date(due), metres: null, from: 'first-date', since: firstDate, estimated: false };
 }
 
-function stepAfter(firstDate: LocalDate, months: number, after: LocalDate): LocalDate {
+/** The first step whose date comes after a date. */
+function stepAfter(date: (step: number) => LocalDate, months: number, firstDate: LocalDate, after: LocalDate): number {
   let step = Math.max(0, Math.floor(monthsBetween(firstDate, after) / months));
-  while (addMonths(firstDate, step * months) <= after && addMonths(firstDate, step * months) < LAST_DATE) step += 1;
-  return addMonths(firstDate, step * months);
+  while (date(step) <= after && date(step) < LAST_DATE) step += 1;
+  return step;
 }
 
 /** A test passed before the certificate in force was given never shortens it. */
 function certificateTarget(item: ServiceItem, first: LocalDate, completions: readonly Completion[]): LimitTarget {
   const months = must(item.interval.repeat.months, 'months of a certificate');
-  const date = completions.reduce((valid, done) => later(valid, lastValidAfter(valid, done.date, months)), first);
+  const start: CertificateDay = { anchor: first, terms: 0, valid: first };
+  const date = completions.reduce((now, done) => renewed(now, done.date, months), start).valid;
   return { date, metres: null, from: 'certificate', since: completions.at(-1)?.date ?? first, estimated: false };
+}
+
+/** A last valid day as whole terms after the day it keeps, so that a day clipped by a short month comes back. */
+interface CertificateDay {
+  readonly anchor: LocalDate;
+  readonly terms: number;
+  readonly valid: LocalDate;
+}
+
+function renewed(now: CertificateDay, passed: LocalDate, months: number): CertificateDay {
+  if (keepsTheDate(now.valid, passed)) return { anchor: now.anchor, terms: now.terms + 1, valid: addMonths(now.anchor, (now.terms + 1) * months) };
+  const valid = lastValidAfter(now.valid, passed, months);
+  return valid > now.valid ? { anchor: valid, terms: 0, valid } : now;
 }
 
 function wholeMetres(distance: DistanceAsTyped): Metres {

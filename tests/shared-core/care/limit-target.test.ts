@@ -110,6 +110,8 @@ describe('whole steps from a first date', () => {
     { case: 'done early in a later year as well', months: 12, first: '2022-03-01', done: ['2022-03-05', '2023-02-15'], date: '2024-03-01' },
     { case: 'done so late that a step was missed', months: 12, first: '2022-03-01', done: ['2024-06-01'], date: '2025-03-01' },
     { case: 'two records of one day are one occasion', months: 12, first: '2022-03-01', done: ['2022-03-05', '2022-03-05'], date: '2023-03-01' },
+    { case: 'a history older than the first round moves nothing', months: 12, first: '2024-01-31', done: ['2021-01-10', '2022-01-10', '2023-01-10'], date: '2024-01-31' },
+    { case: 'two records of one occasion on neighbouring days', months: 12, first: '2027-01-31', done: ['2026-12-01', '2026-12-02'], date: '2028-01-31' },
     { case: 'from a 31st: clipped each time, never drifting', months: 1, first: '2025-01-31', done: ['2025-02-28'], date: '2025-03-31' },
     { case: 'from a 31st, done in February', months: 6, first: '2024-08-31', done: ['2024-09-01'], date: '2025-02-28' },
     { case: 'at the end of the calendar it stops', months: 12, first: '2199-12-31', done: ['2199-12-31'], date: '2199-12-31' },
@@ -133,6 +135,13 @@ describe('a certificate with a last valid day', () => {
     const item = itemOf(every(12), { anchor: certificate('2026-05-15'), history: 'unknown' });
     expect(limitTarget(item, pip, done.map((one) => doneOn(one)), nothing)).toMatchObject({ date, metres: null, from: 'certificate', since: done.at(-1) ?? '2026-05-15' });
   });
+});
+
+test('a certificate kept from a 31st comes back to the 31st after a short month', () => {
+  // Source: "the new last day keeps the old one's day"; month-ends are our own reading.
+  const item = itemOf(every(6), { anchor: certificate('2025-08-31'), history: 'unknown' });
+  expect(limitTarget(item, pip, [doneOn('2025-08-20')], nothing)?.date).toBe('2026-02-28');
+  expect(limitTarget(item, pip, [doneOn('2025-08-20'), doneOn('2026-02-10')], nothing)?.date).toBe('2026-08-31');
 });
 
 describe('any limit', () => {
@@ -159,7 +168,7 @@ describe('any limit', () => {
   test('after any completion, a date of the calendar lies ahead of it and is a whole step', () => {
     fc.assert(fc.property(anyDone, anyDone, anyMonths, (firstDate, done, months) => {
       const date = limitTarget(itemOf(every(months), { anchor: { kind: 'calendar', firstDate } }), pip, [{ date: done, metres: null, estimated: false }], nothing)?.date ?? firstDate;
-      expect(date > done && date > firstDate).toBe(true);
+      expect(date > done && date >= firstDate).toBe(true);
       const steps = Array.from({ length: 500 }, (_, step) => addMonths(firstDate, step * months));
       expect(steps).toContain(date);
     }));
