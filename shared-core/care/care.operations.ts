@@ -1,6 +1,9 @@
+import { addMeasurement } from './add-measurement.ts';
 import { confirmItem } from './confirm-item.ts';
+import { correctMeasurement } from './correct-measurement.ts';
 import { addItem, changeItem } from './set-item.ts';
 import { addObligation, renewObligation } from './set-obligation.ts';
+import { setWearLimit } from './set-wear-limit.ts';
 import { showStartingSets } from './show-starting-sets.ts';
 import { startItems } from './start-items.ts';
 
@@ -13,4 +16,7 @@ export const careOperations = {
   'starting-sets.show': showStartingSets,
   'obligation.add': addObligation,
   'obligation.renew': renewObligation,
+  'measurement.add': addMeasurement,
+  'measurement.correct': correctMeasurement,
+  'wear-limit.set': setWearLimit,
 } as const;

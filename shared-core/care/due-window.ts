@@ -74,10 +74,16 @@ function stateOf(span: DueSpan<LocalDate>, today: LocalDate): DueState {
 
 /** The limb that gives the likely date; on equality, time. Where no likely date is to be foreseen, the limb of the earliest. */
 function governingLimb(limbs: DueLimbs, likely: LocalDate | null): Limb | null {
-  if (likely === null) return limbs.distance !== null ? 'distance' : limbs.wear !== null ? 'wear' : null;
+  if (likely === null) return unforeseenLimb(limbs);
   if (limbs.time === likely) return 'time';
   if (limbs.printedDate === likely) return 'printed-date';
   return limbs.distance?.likely === likely ? 'distance' : 'wear';
+}
+
+function unforeseenLimb({ distance, wear }: DueLimbs): Limb | null {
+  if (distance === null) return wear === null ? null : 'wear';
+  const early = earliest(distance.earliest, wear?.earliest ?? null);
+  return early !== null && distance.earliest !== early ? 'wear' : 'distance';
 }
 
 function arrangeFrom(limbs: DueLimbs, early: LocalDate | null): LocalDate | null {

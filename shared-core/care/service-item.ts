@@ -9,6 +9,7 @@ import { plainText } from '../result/plain-text.ts';
 import { priceSchema } from '../units/money.ts';
 import { quantitySchema } from '../units/quantity.ts';
 import { intervalSchema } from './limit.ts';
+import { itemMeasureSchema } from './wear-limit.ts';
 
 /** From what the next date is counted. */
 export const anchorSchema = z.discriminatedUnion('kind', [
@@ -51,12 +52,17 @@ export const serviceItemSchema = z.strictObject({
   place: z.enum(['home', 'garage', 'either']),
   /** What a garage asks for it, parts and labour. */
   garagePrice: priceSchema.nullable(),
+  /** What it is measured by, and its limit: the earlier of wear and interval makes it due. Null where it is not measured. */
+  measure: itemMeasureSchema.nullable(),
 });
 export type ServiceItem = z.infer<typeof serviceItemSchema>;
 
 export const serviceItems = family('service-item', 'care', serviceItemSchema);
 export const serviceItemSet = factEntry('service-item-set', serviceItems, {
+  version: 2,
   car: (item) => item.car,
+  // Version 1 was before items were measured.
+  upgrade: (values) => ({ ...values, measure: null }),
   // Specifications belong to a later stage, so they are named by their family.
   refersTo: (item) => [...refers(cars, item.car), ...item.needs.map((need) => ({ family: 'specification', id: need.specification }))],
 });

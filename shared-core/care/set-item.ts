@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { findCar } from '../fleet/find-car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { serviceItems, serviceItemSchema, serviceItemSet, type ServiceItem } from './service-item.ts';
+import { checkItemMeasure } from './set-wear-limit.ts';
 
 const shape = serviceItemSchema.shape;
 const addRequest = z.strictObject({
@@ -24,6 +26,7 @@ const addRequest = z.strictObject({
   needs: shape.needs.default([]),
   place: shape.place.default('either'),
   garagePrice: shape.garagePrice.default(null),
+  measure: shape.measure.default(null),
 });
 
 /** Adds a service item to a car. Unless said otherwise its history is unknown, and nothing is invented for it. */
@@ -36,7 +39,7 @@ export const addItem = change({
     const { repeat, first } = request.interval;
     const item: ServiceItem = { ...request, id: request.id ?? moment.newId(), car: car.value.id, interval: { first: first ?? repeat, repeat } };
     if (facts.get(serviceItems, item.id) !== null) return refuse('id-taken', { id: item.id }, ['id']);
-    const sound = checkItem(item);
+    const sound = checkItem(facts, item);
     return sound.ok ? ok({ entries: [newEntry(serviceItemSet, item)], reply: { item } }) : sound;
   },
 });
@@ -49,15 +52,16 @@ export const changeItem = change({
     const now = facts.get(serviceItems, request.id);
     if (now === null) return refuse('unknown-item', { item: request.id }, ['id']);
     const item = serviceItemSchema.parse({ ...now, ...request });
-    const sound = checkItem(item);
+    const sound = checkItem(facts, item);
     return sound.ok ? ok({ entries: [newEntry(serviceItemSet, item)], reply: { item } }) : sound;
   },
 });
 
-/** A calendar or certificate anchor counts months alone. */
-function checkItem(item: ServiceItem): Result<ServiceItem> {
+/** A calendar or certificate anchor counts months alone; what an item is measured by must be sound. */
+function checkItem(facts: Facts, item: ServiceItem): Result<ServiceItem> {
   const counted = item.anchor.kind === 'completion';
   if (!counted && item.interval.repeat.months === null) return refuse('anchor-needs-months', {}, ['interval', 'repeat', 'months']);
   if (!counted && item.interval.repeat.distance !== null) return refuse('anchor-has-no-distance', {}, ['interval', 'repeat', 'distance']);
-  return ok(item);
+  const measured = item.measure === null ? ok(null) : checkItemMeasure(facts, item.car, item.measure);
+  return measured.ok ? ok(item) : measured;
 }

@@ -1,6 +1,8 @@
+import { measurementTaken } from '../care/measurement.ts';
 import { obligationSet } from '../care/obligation.ts';
 import { renewalRecorded } from '../care/renewal.ts';
 import { serviceItemSet } from '../care/service-item.ts';
+import { wearLimitSet } from '../care/wear-limit.ts';
 import { cardFigureCleared, cardFigureSet } from '../fleet/card-figure.ts';
 import { carSet } from '../fleet/car.ts';
 import { householdSet } from '../fleet/household.ts';
@@ -8,6 +10,7 @@ import { instrumentReplaced } from '../fleet/instrument.ts';
 import { layUpRemoved, layUpSet } from '../fleet/lay-up.ts';
 import { readingRecorded } from '../fleet/reading.ts';
 import { useChangeRemoved, useChangeSet } from '../fleet/use-change.ts';
+import { wheelMoved, wheelSet } from '../fleet/wheel.ts';
 import type { AnyEntryKind } from '../journal/entry-kind.ts';
 import type { EntryKinds } from '../journal/replay.ts';
 import { withdrawnKind } from '../journal/withdrawal.ts';
@@ -24,6 +27,7 @@ import { workRecorded } from '../records/work-record.ts';
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
+  wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, supplierSet, offerSet, lotSet,
   paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];

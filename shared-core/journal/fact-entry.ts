@@ -1,4 +1,5 @@
 import { carSubject, put, type EntryKind, type Reference } from './entry-kind.ts';
+import type { EntryValues } from './entry-values.ts';
 import type { Family } from './family.ts';
 
 /** How a kind of entry that states one whole fact differs from the next. */
@@ -6,6 +7,8 @@ export interface FactEntryOptions<Value> {
   readonly car: (value: Value) => string | null;
   readonly refersTo?: (value: Value) => readonly Reference[];
   readonly version?: number;
+  /** Reads the values of an older version as this version's. */
+  readonly upgrade?: (values: EntryValues, version: number) => EntryValues;
 }
 
 /**
@@ -25,5 +28,6 @@ export function factEntry<Value extends { readonly id: string }>(
     subject: (value) => carSubject(options.car(value)),
     apply: (value) => [put(family, value, options.car(value))],
     refersTo: options.refersTo ?? (() => []),
+    ...(options.upgrade === undefined ? {} : { upgrade: options.upgrade }),
   };
 }

@@ -7,13 +7,16 @@ import type { Car } from '../fleet/car.ts';
 import { carUse, type CarUse } from '../fleet/car-usage.ts';
 import type { KnownDistance } from '../fleet/known-distance.ts';
 import { dueDates } from '../fleet/odometer-forecast.ts';
+import { wheels } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
 import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
-import { toKilometres } from '../units/distance.ts';
+import { toKilometres, type Metres } from '../units/distance.ts';
 import { dueReason } from './due-reason.ts';
+import { measuredWear, wearOfItem, type ItemWear, type SeriesWear } from './measured-wear.ts';
 import type { Message } from '../result/result.ts';
 import { noticeFor, type LeadTimes } from './notice-days.ts';
+import { wearReason } from './wear-words.ts';
 
 /** A service item with all that the screens say of it. */
 export interface ItemCare {
@@ -22,6 +25,8 @@ export interface ItemCare {
   readonly target: LimitTarget | null;
   readonly window: DueWindow;
   readonly reason: Message;
+  /** Null where it is not measured, or its measurements give no date. */
+  readonly wear: ItemWear | null;
 }
 
 /** A car with its use and its care, computed once for every screen that asks. */
@@ -30,6 +35,7 @@ export interface CarCare {
   readonly use: CarUse;
   readonly records: readonly WorkRecord[];
   readonly items: readonly ItemCare[];
+  readonly wear: readonly SeriesWear[];
 }
 
 /** The care of one car on a day. */
@@ -39,28 +45,46 @@ export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTime
   const known: KnownDistance = { points: use.points, usage: use.usage, firstRegistered: car.firstRegistered };
   const at: DistanceAtReading = new Map(use.points.map((point) => [point.reading.id, point]));
   const byItem = recordsByItem(records);
-  const items = facts.ofCar(serviceItems, car.id).map((item): ItemCare => {
+  const all = facts.ofCar(serviceItems, car.id);
+  const measured = measuredWear({ facts, car: car.id, today, distances: { known, at: metresAt(use) }, items: all, records });
+  const items = all.map((item): ItemCare => {
     const completions = completionsOf(item, byItem.get(item.id) ?? [], at, known);
     const target = limitTarget(item, car, completions, known);
-    const window = windowOf(item, target, use, today, noticeFor(item, leads));
-    return { item, completions, target, window, reason: dueReason(item, car, use, target, window) };
+    const wear = wearOfItem(item, measured);
+    const window = windowOf(item, target, use, wear, today, noticeFor(item, leads));
+    return { item, completions, target, window, wear, reason: dueReason(item, car, use, target, window, wearMessage(facts, car, wear, intervalCounts(item, target, use))) };
   });
-  return { car, use, records, items };
+  return { car, use, records, items, wear: measured };
 }
 
-function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, today: LocalDate, noticeDays: number): DueWindow {
+function metresAt(use: CarUse): ReadonlyMap<string, Metres> {
+  return new Map(use.points.map((point) => [point.reading.id, point.metres]));
+}
+
+/** Whether there is anything but wear to give a date. */
+function intervalCounts(item: ServiceItem, target: LimitTarget | null, use: CarUse): boolean {
+  const byDistance = target !== null && target.metres !== null && use.usage !== null;
+  return target?.date != null || item.printedDate !== null || byDistance;
+}
+
+function wearMessage(facts: Facts, car: Car, wear: ItemWear | null, intervalCounts: boolean): Message | null {
+  if (wear === null) return null;
+  const { wheel } = wear.governing.series.subject;
+  return wearReason(wear.governing, wheel === null ? null : (facts.get(wheels, wheel)?.name ?? null), car.unit, !intervalCounts);
+}
+
+function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, wear: ItemWear | null, today: LocalDate, noticeDays: number): DueWindow {
   const metres = target?.metres ?? null;
-  const byDistance = metres !== null && use.usage !== null;
-  if (target?.date == null && item.printedDate === null && !byDistance) return UNKNOWN_WINDOW;
+  if (!intervalCounts(item, target, use) && wear?.span.earliest == null) return UNKNOWN_WINDOW;
   return dueWindow({
     today,
     time: target?.date ?? null,
     printedDate: item.printedDate,
     distance: metres === null || use.usage === null ? null : dueDates(use.usage, toKilometres(metres)),
-    wear: null,
+    wear: wear?.span ?? null,
     target: metres,
     driven: use.points.at(-1)?.metres ?? null,
-    wornOut: false,
+    wornOut: wear?.wornOut ?? false,
     noticeDays,
   });
 }

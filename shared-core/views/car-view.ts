@@ -24,6 +24,8 @@ import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
 import { trackRecordSchema, trackRecordView } from './track-record-view.ts';
 import { usageNotes, usageNoteSchema, usageView, usageViewSchema } from './usage-view.ts';
+import { wearSeriesViewSchema, wearViews } from './wear-view.ts';
+import { wheelViews, wheelViewSchema } from './wheel-view.ts';
 
 export const carViewSchema = z.object({
   today: dateSchema,
@@ -43,6 +45,9 @@ export const carViewSchema = z.object({
   trackRecord: trackRecordSchema,
   records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
   observations: z.array(observationSchema),
+  /** What was measured, each thing with its points, its line, its limits and what they come to. */
+  measured: z.array(wearSeriesViewSchema),
+  wheels: z.array(wheelViewSchema),
   papers: z.array(paperSchema),
   costs: z.array(z.object({ year: z.number(), totalMinor: z.number(), byKind: z.record(z.string(), z.number()) })),
 });
@@ -79,6 +84,8 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     trackRecord: trackRecordView(use, car.unit),
     records: recordsOf(facts, care),
     observations: latestFirst(facts.ofCar(observations, car.id)),
+    measured: wearViews(facts, care.wear, car.unit),
+    wheels: wheelViews(facts, car.id, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
     costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };

@@ -7,10 +7,11 @@ import type { CarUse } from '../fleet/car-usage.ts';
 import type { Message, MessageValues } from '../result/result.ts';
 import { instrumentAt, presentInstrument, shownWhenReached } from './odometer-shown.ts';
 
-/** Why an item stands where it stands: which limb governs, and from what it is counted. */
-export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: LimitTarget | null, window: DueWindow): Message {
+/** Why an item stands where it stands: which limb governs, and from what it is counted. `wear`: why, if it is by wear. */
+export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: LimitTarget | null, window: DueWindow, wear: Message | null): Message {
   if (window.state === 'unknown') return unknownReason(item, use, target);
-  if (window.limb === null || (window.limb === 'distance' && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
+  const uncertain = window.limb === 'distance' || window.limb === 'wear';
+  if (window.limb === null || (uncertain && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
   switch (window.limb) {
     case 'printed-date':
       return { key: 'reason-printed-date', values: { date: must(item.printedDate, 'printed date') } };
@@ -19,7 +20,7 @@ export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: Limi
     case 'distance':
       return distanceReason(car, use, must(target, 'limit'));
     case 'wear':
-      return { key: 'reason-wear', values: {} };
+      return must(wear, 'reason by wear');
     default:
       return assertNever(window.limb);
   }

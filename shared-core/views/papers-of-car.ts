@@ -1,4 +1,5 @@
 import type { LocalDate } from '../calendar/local-date.ts';
+import { measurements } from '../care/measurement.ts';
 import { renewals } from '../care/renewal.ts';
 import { cardFigures } from '../fleet/card-figure.ts';
 import { readings } from '../fleet/reading.ts';
@@ -8,7 +9,7 @@ import { workRecords } from '../records/work-record.ts';
 
 /**
  * The ids of a car's papers, each once, in order of the date they belong to: of its work records, of what was seen, of the
- * renewals and of the readings.
+ * renewals, of the readings and of what was measured.
  */
 export function papersOfCar(facts: Facts, car: string): readonly string[] {
   const held: { readonly date: LocalDate; readonly papers: readonly string[] }[] = [
@@ -16,6 +17,7 @@ export function papersOfCar(facts: Facts, car: string): readonly string[] {
     ...facts.ofCar(observations, car),
     ...facts.ofCar(renewals, car).map((renewal) => ({ date: renewal.on, papers: renewal.papers })),
     ...facts.ofCar(readings, car).map((reading) => ({ date: reading.date, papers: reading.paper === null ? [] : [reading.paper] })),
+    ...facts.ofCar(measurements, car).map((one) => ({ date: one.date, papers: one.paper === null ? [] : [one.paper] })),
   ];
   const dated = held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
   // Sheets that figures of the data card stand on have no day of their own.

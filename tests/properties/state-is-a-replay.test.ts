@@ -13,7 +13,7 @@ import { openTestHost, type TestHost } from '../host/open-test-host.ts';
 import { callOf, lives, type Action, type Call, type Made, type Named } from './household-actions.ts';
 
 // Source: own property, after DESIGN.md section 5: what stands is always a replay of the journal, in the tables as in memory.
-const RUNS = Number(process.env['STORM_LIVES'] ?? 12);
+const RUNS = Number(process.env['STORM_LIVES'] ?? 24);
 const SEED = Number(process.env['STORM_SEED'] ?? 20_261_125);
 const LONGEST_LIFE = 120;
 

@@ -17,7 +17,6 @@ export const CARE_WORDS: Readonly<Record<string, string>> = {
   'reason-no-reading': 'It is counted by distance, and there is no reading yet. Enter one.',
   'reason-not-foreseeable': 'It does not fall due within five years as the car is used now.',
   'reason-printed-date': 'The date printed on it is {date}.',
-  'reason-wear': 'By its measurements it reaches its limit first.',
   'reason-time-completion': 'Time comes first: last done {since}, so until {date}.',
   'reason-time-first-registration': 'Time comes first: never done since first registration on {since}, so until {date}.',
   'reason-time-purchase': 'Time comes first: counted from the purchase on {since}, so until {date}.',

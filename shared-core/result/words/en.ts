@@ -6,6 +6,7 @@ import { REFUSAL_WORDS } from './en-refusals.ts';
 import { SET_WORDS } from './en-sets.ts';
 import { SHELL_WORDS } from './en-shell.ts';
 import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
+import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...SHELL_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...SHELL_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };

@@ -52,6 +52,26 @@ describe('the due window', () => {
       window: { earliest: '2027-01-10', likely: '2027-02-20', latest: '2027-06-01', limb: 'wear' },
     },
     {
+      case: 'no likely date: of distance and wear, the one that can come earliest', limbs: { distance: span('2031-05-01', null, null), wear: span('2031-01-01', null, null) },
+      window: { earliest: '2031-01-01', likely: null, limb: 'wear' },
+    },
+    {
+      case: 'no likely date, and distance can come earliest', limbs: { distance: span('2031-01-01', null, null), wear: span('2031-05-01', null, null) },
+      window: { earliest: '2031-01-01', likely: null, limb: 'distance' },
+    },
+    {
+      case: 'no likely date by wear alone', limbs: { wear: span('2031-05-01', null, null) },
+      window: { state: 'ahead', earliest: '2031-05-01', likely: null, limb: 'wear' },
+    },
+    {
+      case: 'distance not to be foreseen, wear early', limbs: { distance: span(null, null, null), wear: span('2031-05-01', null, null) },
+      window: { earliest: '2031-05-01', limb: 'wear' },
+    },
+    {
+      case: 'worn out: late, by no days', limbs: { wear: span('2026-11-01', '2026-11-01', '2026-11-01'), wornOut: true, time: day('2027-03-01') },
+      window: { state: 'late', likely: '2026-11-01', limb: 'wear', lateBy: { days: null, months: null, metres: null } },
+    },
+    {
       case: 'distance not to be foreseen, time governs', limbs: { time: day('2027-03-01'), distance: span(null, null, null) },
       window: { earliest: '2027-03-01', likely: '2027-03-01', latest: '2027-03-01', limb: 'time' },
     },

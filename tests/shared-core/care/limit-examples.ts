@@ -18,7 +18,7 @@ export function every(months: number | null, km: number | null = null): Limit {
 export function itemOf(repeat: Limit, more: Partial<ServiceItem> = {}, first: Limit = repeat): ServiceItem {
   return {
     id: 'oil', car: 'pip', name: 'Engine oil and filter', work: 'replace', harm: 'damage', interval: { first, repeat }, anchor: { kind: 'completion' }, history: 'never-done',
-    printedDate: null, source: null, confirmed: false, minutes: null, access: [], needs: [], place: 'either', garagePrice: null, ...more,
+    printedDate: null, source: null, confirmed: false, minutes: null, access: [], needs: [], place: 'either', garagePrice: null, measure: null, ...more,
   };
 }
 

@@ -15,7 +15,7 @@ describe('adding a service item', () => {
     const { item } = withPip().must('item.add', { car: 'Pip', name: 'Coolant', interval: yearly });
     expect(item).toMatchObject({
       id: 'new-1', car: 'pip', name: 'Coolant', work: 'replace', harm: 'damage', interval: { first: yearly.repeat, repeat: yearly.repeat }, anchor: { kind: 'completion' }, history: 'unknown',
-      printedDate: null, source: null, confirmed: false, minutes: null, access: [], needs: [], place: 'either', garagePrice: null,
+      printedDate: null, source: null, confirmed: false, minutes: null, access: [], needs: [], place: 'either', garagePrice: null, measure: null,
     });
   });
 
