@@ -55,13 +55,18 @@ interface ParsedWords {
   readonly words: readonly string[];
 }
 
+/** A number below 0 that is a word of its own: the parser would take it for an option. */
+function isNegative(args: readonly string[], at: number): boolean {
+  return /^-\d/.test(args[at] ?? '') && !(args[at - 1] ?? '').startsWith('--');
+}
+
 function parseWords(command: Command, args: readonly string[]): ParsedWords | { readonly why: string } {
   try {
-    const { values, positionals } = parseArgs({ args: [...args], options: { ...GLOBAL, ...command.options }, allowPositionals: true, strict: true, allowNegative: false });
+    const { values, positionals } = parseArgs({ args: args.filter((_word, at) => !isNegative(args, at)), options: { ...GLOBAL, ...command.options }, allowPositionals: true, strict: true, allowNegative: false });
     const empty = Object.keys(values).find((key) => values[key as keyof typeof values] === '');
     if (empty !== undefined) return { why: `Option '--${empty}' is empty` };
     if (values.sample === true && values.household !== undefined) return { why: "Options '--sample' and '--household' exclude each other" };
-    return { options: values as Record<string, string | boolean | undefined>, words: positionals };
+    return { options: values as Record<string, string | boolean | undefined>, words: [...positionals, ...args.filter((_word, at) => isNegative(args, at))] };
   } catch (error) {
     return { why: error instanceof Error ? error.message.split('. ')[0] ?? error.message : String(error) };
   }

@@ -4,6 +4,7 @@ import { addDays, type LocalDate } from '../calendar/local-date.ts';
 import { renewalOpens } from '../care/keep-the-date.ts';
 import { obligations, obligationKindSchema, type Obligation } from '../care/obligation.ts';
 import { cars } from '../fleet/car.ts';
+import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { ok } from '../result/result.ts';
@@ -64,6 +65,8 @@ export const showDue = ask({
   request: z.strictObject({}),
   reply: dueViewSchema,
   answer: (facts, _request, moment) => {
+    const household = findHousehold(facts);
+    if (!household.ok) return household;
     const leads = leadTimes(facts);
     const all = facts.all(cars).map((car) => carDue(facts, careOf(facts, car, moment.today, leads), moment.today));
     return ok({ today: moment.today, cars: all.sort((a, b) => bySoonest(a.windows[0], b.windows[0])) });
@@ -78,7 +81,7 @@ export function carDue(facts: Facts, care: CarCare, today: LocalDate): CarDue {
     name: car.name,
     odometer: odometerShown(car, use, today),
     windows: care.items.map((one) => windowView(one, car.unit)).sort(bySoonest),
-    obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).sort((a, b) => (a.on < b.on ? -1 : 1)),
+    obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)),
     doubtful: doubtfulViews(use, car.unit),
   };
 }

@@ -9,8 +9,6 @@ export type LeadTimes = ReadonlyMap<string, number>;
 
 /** Days ahead at which any work is arranged, at least (ours, no source). */
 export const LEAST_NOTICE_DAYS = 14;
-/** Days at a garage's door: how far ahead one books (ours, no source). */
-const GARAGE_NOTICE_DAYS = 14;
 /** Days between parts in hand and the work. */
 const DAYS_AFTER_DELIVERY = 7;
 
@@ -29,9 +27,9 @@ export function leadTimes(facts: Facts): LeadTimes {
   return shortest;
 }
 
-/** Days ahead at which to arrange an item: the supplier's lead and a week, the place's booking notice, at least 14. */
+/** Days ahead at which to arrange an item: the supplier's lead and a week, at least 14, which is also the notice a garage is given. */
 export function noticeFor(item: ServiceItem, leads: LeadTimes): number {
   const lead = item.needs.map((need) => leads.get(need.specification) ?? 0);
   const parts = lead.length === 0 ? 0 : Math.max(...lead) + DAYS_AFTER_DELIVERY;
-  return Math.max(LEAST_NOTICE_DAYS, parts, item.place === 'garage' ? GARAGE_NOTICE_DAYS : 0);
+  return Math.max(LEAST_NOTICE_DAYS, parts);
 }

@@ -159,8 +159,10 @@ describe('due', () => {
     expect(out).toMatch(/^Due on 25 Nov 2026, soonest first\n\s+late\s+Pip: Brake fluid/);
   });
 
-  test('a folder without a household is empty, not refused', async () => {
-    expect(jsonOf(await runCommand('due', '--household', join(folder, 'new'), '--on', '2026-11-25', '--json'))).toEqual({ today: '2026-11-25', cars: [] });
+  test('a folder without a household is refused: a mistyped name must not read as nothing due', async () => {
+    const answer = await runCommand('due', '--household', join(folder, 'new'), '--on', '2026-11-25', '--json');
+    expect(answer.status).toBe(1);
+    expect(jsonOf(answer)).toMatchObject({ refused: { code: 'household-not-started' } });
   });
 });
 

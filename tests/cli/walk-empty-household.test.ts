@@ -36,9 +36,10 @@ test('an empty household, filled by commands alone, goes through every stage to 
     return join(folder, name);
   };
 
-  expect((await run('due', ...household)).json).toEqual({ today: '2026-11-25', cars: [] });
+  expect(await run('due', ...household)).toMatchObject({ status: 1, json: { refused: { code: 'household-not-started' } } });
   expect((await run('enter', file('all.json', ENTRIES), ...household)).status).toBe(0);
 
+  expect(await run('reading', 'Pip', '-5', ...household)).toMatchObject({ status: 1, json: { refused: { code: 'not-a-distance' } } });
   for (const [date, miles] of [['2024-02-01', 9000], ['2025-02-01', 18_100], ['2026-02-01', 27_000], ['2026-10-01', 33_000]] as const) {
     expect((await run('reading', 'Pip', String(miles), '--date', date, ...household)).json).toMatchObject({ state: 'accepted', repairs: [] });
   }

@@ -53,7 +53,6 @@ describe('wrong use', () => {
     { case: 'reading with a comma', words: ['reading', 'pip', '38,250'], why: '"38,250" is not a number.' },
     { case: 'reading in base sixteen', words: ['reading', 'pip', '0x10'], why: '"0x10" is not a number.' },
     { case: 'reading without end', words: ['reading', 'pip', 'Infinity'], why: '"Infinity" is not a number.' },
-    { case: 'reading below nothing', words: ['reading', 'pip', '-5'], why: "Unknown option '-5'" },
     { case: 'reading of nothing', words: ['reading', 'pip', ' '], why: '" " is not a number.' },
     { case: 'reading in another unit', words: ['reading', 'pip', '1', '--unit', 'furlong'], why: '--unit is km or mi.' },
     { case: 'record without a file', words: ['record'], why: 'record takes one file' },

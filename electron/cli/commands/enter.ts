@@ -1,6 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { z } from 'zod';
+import { LARGEST_PAPER_BYTES } from '../../../shared-core/contract/host-operations.ts';
 import { contract, operationNames } from '../../../shared-core/contract/contract.ts';
 import { parseRequest } from '../../../shared-core/result/parse-request.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
@@ -10,13 +11,14 @@ import type { CommandHost } from '../command-host.ts';
 import { readJson } from '../read-input.ts';
 
 const entrySchema = z.strictObject({ operation: z.string(), request: z.record(z.string(), z.unknown()).default({}) });
+const paperFileSchema = z.strictObject({ file: z.string().min(1), name: z.string().optional() });
 type EntryRequest = z.infer<typeof entrySchema>;
 
 /** Any change of the contract by its name; a list stops at the first refusal. */
 export const enterCommand: Command = {
   name: 'enter',
   does: 'enters anything by the name of its operation (a car, an interval, an offer, a record)',
-  usage: ['enter FILE.json', 'enter -            (reads standard input)', 'enter --list       (names and schemas)', '', 'A file holds {"operation": NAME, "request": {...}} or a list of them.', 'For paper.keep the request may be {"file": PATH}.'],
+  usage: ['enter FILE.json', 'enter -            (reads standard input)', 'enter --list       (names and schemas)', '', 'A file holds {"operation": NAME, "request": {...}} or a list of them.', 'A list stops at the first refusal; what stands before it is entered.', 'For paper.keep the request may be {"file": PATH, "name": NAME}.'],
   options: { list: { type: 'boolean' } },
   run: async (input) => {
     if (input.options['list'] === true) return listOperations();
@@ -48,14 +50,20 @@ async function enterAll(host: CommandHost, entries: readonly EntryRequest[], man
 function enterOne(host: CommandHost, entry: EntryRequest, folder: string): Promise<Result<unknown>> | Result<unknown> {
   const known = (operationNames as readonly string[]).includes(entry.operation) ? contract[entry.operation as keyof typeof contract] : null;
   if (known?.kind !== 'do') return refuse('unknown-operation', { operation: entry.operation.slice(0, 60) });
-  if (entry.operation !== 'paper.keep' || typeof entry.request['file'] !== 'string') return host.callAny(entry.operation, entry.request);
-  const paper = paperFromFile(resolve(folder, entry.request['file']));
+  if (entry.operation !== 'paper.keep' || entry.request['file'] === undefined) return host.callAny(entry.operation, entry.request);
+  const named = parseRequest(paperFileSchema, entry.request);
+  if (!named.ok) return named;
+  const paper = paperFromFile(resolve(folder, named.value.file), named.value.name);
   return paper.ok ? host.callAny('paper.keep', paper.value) : paper;
 }
 
-function paperFromFile(path: string): Result<{ name: string; base64: string }> {
+/** Only a plain file of a size that can be kept is read at all: a pipe or a device would never end. */
+function paperFromFile(path: string, name: string = basename(path)): Result<{ name: string; base64: string }> {
   try {
-    return ok({ name: basename(path), base64: readFileSync(path).toString('base64') });
+    const file = statSync(path);
+    if (!file.isFile()) return refuse('file-unreadable', { file: path });
+    if (file.size > LARGEST_PAPER_BYTES) return refuse('paper-too-large', { most: LARGEST_PAPER_BYTES });
+    return ok({ name, base64: readFileSync(path).toString('base64') });
   } catch {
     return refuse('file-unreadable', { file: path });
   }

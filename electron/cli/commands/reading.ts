@@ -14,7 +14,7 @@ export const readingCommand: Command = {
     if (car === undefined || typed === undefined || input.words.length !== 2) return wrongUse('reading takes a car and a value.');
     const plain = typed.replace(/\s/g, '');
     const value = Number(plain);
-    if (!/^\d+(\.\d+)?$/.test(plain)) return wrongUse(`"${typed}" is not a number.`);
+    if (!/^-?\d+(\.\d+)?$/.test(plain)) return wrongUse(`"${typed}" is not a number.`);
     const { unit, date } = input.options;
     if (unit !== undefined && unit !== 'km' && unit !== 'mi') return wrongUse('--unit is km or mi.');
     const on = typeof date === 'string' ? localDate(date) : null;
