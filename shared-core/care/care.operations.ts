@@ -4,6 +4,7 @@ import { correctMeasurement } from './correct-measurement.ts';
 import { addItem, changeItem } from './set-item.ts';
 import { addObligation, renewObligation } from './set-obligation.ts';
 import { setWearLimit } from './set-wear-limit.ts';
+import { removeServicePlan, setServicePlan } from './set-service-plan.ts';
 import { showStartingSets } from './show-starting-sets.ts';
 import { startItems } from './start-items.ts';
 
@@ -14,6 +15,8 @@ export const careOperations = {
   'item.confirm': confirmItem,
   'items.start': startItems,
   'starting-sets.show': showStartingSets,
+  'service-plan.set': setServicePlan,
+  'service-plan.remove': removeServicePlan,
   'obligation.add': addObligation,
   'obligation.renew': renewObligation,
   'measurement.add': addMeasurement,

@@ -2,6 +2,7 @@ import { measurementTaken } from '../care/measurement.ts';
 import { obligationSet } from '../care/obligation.ts';
 import { renewalRecorded } from '../care/renewal.ts';
 import { serviceItemSet } from '../care/service-item.ts';
+import { servicePlanRemoved, servicePlanSet } from '../care/service-plan.ts';
 import { wearLimitSet } from '../care/wear-limit.ts';
 import { cardFigureCleared, cardFigureSet } from '../fleet/card-figure.ts';
 import { carSet } from '../fleet/car.ts';
@@ -25,7 +26,7 @@ import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
 
 const ALL: readonly AnyEntryKind[] = [
-  cardFigureSet, cardFigureCleared,
+  cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, supplierSet, offerSet, lotSet,

@@ -11,8 +11,10 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
+import { observationNoted, observationSchema } from './observation.ts';
 import { papers } from './paper.ts';
 import { checkLots } from './shelf-use.ts';
+import { watchedLines } from './watched-lines.ts';
 import { recordLineSchema, workRecorded, workRecords, workRecordSchema, type RecordLine, type WorkRecord } from './work-record.ts';
 
 const shape = workRecordSchema.shape;
@@ -27,7 +29,10 @@ const lineRequest = z.strictObject({
   outcome: line.outcome.default('done'),
   minutes: line.minutes.default(null),
   note: line.note.default(''),
+  /** When what is to be watched is looked at again; null: it is not noted. Three months on unless given. */
+  recheckOn: dateSchema.nullable().optional(),
 });
+export type AddRecordLine = z.infer<typeof lineRequest>;
 
 export const addRecordRequest = z.strictObject({
   id: shape.id.optional(),
@@ -51,10 +56,13 @@ export const addRecordRequest = z.strictObject({
 });
 export type AddRecordRequest = z.infer<typeof addRecordRequest>;
 
-/** Records work done; a reading given with it is judged like any other and stands beside it. */
+/**
+ * Records work done; a reading given with it is judged like any other and stands beside it. A line whose outcome is to be
+ * watched is noted as an observation in the same step.
+ */
 export const addRecord = change({
   request: addRecordRequest,
-  reply: z.object({ record: workRecordSchema, reading: recordReadingReply.nullable() }),
+  reply: z.object({ record: workRecordSchema, reading: recordReadingReply.nullable(), observations: z.array(observationSchema) }),
   decide: (facts, request, moment) => {
     const car = findCar(facts, request.car);
     if (!car.ok) return car;
@@ -62,8 +70,10 @@ export const addRecord = change({
     if (!reading.ok) return reading;
     const record = composeRecord(facts, car.value, request, reading.value?.reply.reading.id ?? null, moment);
     if (!record.ok) return record;
-    const entries: readonly NewEntry[] = [...(reading.value?.entries ?? []), newEntry(workRecorded, record.value)];
-    return ok({ entries, reply: { record: record.value, reading: reading.value?.reply ?? null } });
+    const watched = watchedLines(record.value, request.lines, moment);
+    if (!watched.ok) return watched;
+    const entries: readonly NewEntry[] = [...(reading.value?.entries ?? []), newEntry(workRecorded, record.value), ...watched.value.map((seen) => newEntry(observationNoted, seen))];
+    return ok({ entries, reply: { record: record.value, reading: reading.value?.reply ?? null, observations: [...watched.value] } });
   },
 });
 
@@ -86,7 +96,7 @@ function composeRecord(facts: Facts, car: Car, request: AddRecordRequest, readin
   return checkRecord(facts, car, record, moment.today);
 }
 
-function lineOf(facts: Facts, asked: z.infer<typeof lineRequest>): Result<RecordLine> {
+function lineOf(facts: Facts, { recheckOn: _recheckOn, ...asked }: AddRecordLine): Result<RecordLine> {
   const item = asked.item === null ? null : facts.get(serviceItems, asked.item);
   if (asked.item !== null && item === null) return refuse('unknown-item', { item: asked.item }, ['lines']);
   const name = asked.name ?? item?.name;

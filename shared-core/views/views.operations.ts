@@ -1,5 +1,6 @@
 import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
+import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
 import { showYard } from './yard-view.ts';
 
@@ -8,5 +9,6 @@ export const viewOperations = {
   'yard.show': showYard,
   'car.show': showCar,
   'card.show': showCard,
+  'coverage.show': showCoverage,
   'due.show': showDue,
 } as const;
