@@ -20,13 +20,14 @@ import { offerSet } from '../parts/offer.ts';
 import { partSet } from '../parts/part.ts';
 import { specificationSet } from '../parts/specification.ts';
 import { supplierSet } from '../parts/supplier.ts';
+import { intakeAnswered } from '../records/intake-answer.ts';
 import { observationNoted } from '../records/observation.ts';
 import { paperKept } from '../records/paper.ts';
 import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
 
 const ALL: readonly AnyEntryKind[] = [
-  cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved,
+  cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, supplierSet, offerSet, lotSet,

@@ -2,6 +2,7 @@ import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
 import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
+import { showIntake } from './intake-view.ts';
 import { showYard } from './yard-view.ts';
 
 /** One question for each screen and command. */
@@ -10,5 +11,6 @@ export const viewOperations = {
   'car.show': showCar,
   'card.show': showCard,
   'coverage.show': showCoverage,
+  'intake.show': showIntake,
   'due.show': showDue,
 } as const;
