@@ -1,11 +1,12 @@
 import type { LocalDate } from '../calendar/local-date.ts';
+import type { KnownDistance } from '../fleet/known-distance.ts';
 import { idleSpans, placeOn } from '../fleet/wheel-places.ts';
 import type { WheelMove } from '../fleet/wheel.ts';
 import { must } from '../result/assert.ts';
 import { dimensionOf, type Dimension } from '../units/measured-value.ts';
 import { ruleOf, type WearWay } from './measure-kind.ts';
 import type { Measurement } from './measurement.ts';
-import { alongOf, idleMetres, type Along, type CarDistances } from './series-along.ts';
+import { alongOf, idleMetres, type Along } from './series-along.ts';
 import { covers, limitsOf, type MeasureSubject, type SeriesLimit } from './series-limits.ts';
 import type { ServiceItem } from './service-item.ts';
 import type { WearLimit } from './wear-limit.ts';
@@ -51,7 +52,7 @@ export interface SeriesInput {
   readonly items: readonly ServiceItem[];
   /** The days on which an item was replaced, by the item's id. */
   readonly replacedOn: ReadonlyMap<string, readonly LocalDate[]>;
-  readonly distances: CarDistances;
+  readonly known: KnownDistance;
 }
 
 /** A car's measurements by what was measured, in order of key. */
@@ -81,12 +82,12 @@ function seriesOf(key: string, list: readonly Measurement[], input: SeriesInput)
   const idle = subject.wheel === null ? [] : idleSpans(input.moves, subject.wheel);
   const resting = idle.some((span) => span.to === null);
   const all = way === null ? list.map((measurement): SeriesPoint => ({ measurement, along: null, part: measurement.dismissed ? 'dismissed' : 'counts' }))
-    : partsOf(list.map((measurement) => ({ measurement, along: alongOf(measurement, way, idle, input.distances) })), way, restartOf(list, subject, input));
+    : partsOf(list.map((measurement) => ({ measurement, along: alongOf(measurement, way, idle, input.known) })), way, restartOf(list, subject, input));
   return {
     key, subject, dimension, way, limits, all,
     error: rule?.error ?? null,
     points: all.flatMap(({ measurement, along, part }) => (part === 'counts' && along !== null ? [{ date: measurement.date, along: along.along, value: measurement.value }] : [])),
-    idleMetres: resting ? null : idleMetres(idle, input.today, input.distances),
+    idleMetres: resting ? null : idleMetres(idle, input.today, input.known),
   };
 }
 

@@ -5,13 +5,6 @@ import type { Metres } from '../units/distance.ts';
 import type { WearWay } from './measure-kind.ts';
 import type { Measurement } from './measurement.ts';
 
-/** How far a car had gone: by readings, by what is known around a day. */
-export interface CarDistances {
-  readonly known: KnownDistance;
-  /** Whole distance at an accepted reading, by its id. */
-  readonly at: ReadonlyMap<string, Metres>;
-}
-
 /** How far a thing had worn along when it was measured, and whether that distance is only worked out. */
 export interface Along {
   readonly along: number;
@@ -20,27 +13,20 @@ export interface Along {
 }
 
 /**
- * How far along its wear a thing was measured: the day where it wears with time, else the metres it has gone itself. Null
- * where nothing tells the distance.
+ * How far along its wear a thing was measured: the day where it wears with time, else the metres it has gone itself, by the
+ * distance given with it or by the car's readings of that day and around it. Null where nothing tells the distance.
  *
- * @example alongOf(measurement, { by: 'time', rises: false }, [], distances)?.along //=> 20_417
+ * @example alongOf(measurement, { by: 'time', rises: false }, [], known)?.along //=> 20_417
  */
-export function alongOf(one: Measurement, way: WearWay, idle: readonly IdleSpan[], distances: CarDistances): Along | null {
-  const found = distanceAt(one, distances);
+export function alongOf(one: Measurement, way: WearWay, idle: readonly IdleSpan[], known: KnownDistance): Along | null {
+  const found = one.metres === null ? distanceOn(known, one.date) : { metres: one.metres, estimated: false };
   if (way.by === 'time') return { along: dayNumber(one.date), metres: found?.metres ?? null, estimated: found?.estimated ?? true };
-  const rested = idleMetres(idle, one.date, distances);
+  const rested = idleMetres(idle, one.date, known);
   return found === null || rested === null ? null : { along: found.metres - rested, ...found };
 }
 
-/** A reading of its own, the distance given with it, else the one worked out for its day. */
-function distanceAt(one: Measurement, { known, at }: CarDistances): { readonly metres: Metres; readonly estimated: boolean } | null {
-  const read = one.reading === null ? undefined : at.get(one.reading);
-  const metres = read ?? one.metres;
-  return metres === null ? distanceOn(known, one.date) : { metres, estimated: false };
-}
-
 /** What the car went until the end of a day while the thing did not roll, in metres; null where nothing tells. */
-export function idleMetres(idle: readonly IdleSpan[], until: LocalDate, { known }: CarDistances): number | null {
+export function idleMetres(idle: readonly IdleSpan[], until: LocalDate, known: KnownDistance): number | null {
   const spans = idle.filter((span) => span.from < until).map((span) => ({ from: span.from, to: span.to === null || span.to > until ? until : span.to }));
   const gone = spans.map(({ from, to }) => [distanceOn(known, from), distanceOn(known, to)] as const);
   if (gone.some(([from, to]) => from === null || to === null)) return null;

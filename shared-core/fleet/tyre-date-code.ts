@@ -73,7 +73,7 @@ function threeDigits(week: number, yearInDecade: number, code: string, today: Lo
 }
 
 function hasWeek(year: number, week: number): boolean {
-  return week >= 1 && yearOf(weekOf(year, week).from) === year;
+  return yearOf(weekOf(year, week).from) === year;
 }
 
 function weekOf(year: number, week: number): TyreWeek {

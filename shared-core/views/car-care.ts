@@ -11,7 +11,7 @@ import { wheels } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
 import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
-import { toKilometres, type Metres } from '../units/distance.ts';
+import { toKilometres } from '../units/distance.ts';
 import { dueReason } from './due-reason.ts';
 import { measuredWear, wearOfItem, type ItemWear, type SeriesWear } from './measured-wear.ts';
 import type { Message } from '../result/result.ts';
@@ -46,7 +46,7 @@ export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTime
   const at: DistanceAtReading = new Map(use.points.map((point) => [point.reading.id, point]));
   const byItem = recordsByItem(records);
   const all = facts.ofCar(serviceItems, car.id);
-  const measured = measuredWear({ facts, car: car.id, today, distances: { known, at: metresAt(use) }, items: all, records });
+  const measured = measuredWear({ facts, car: car.id, today, known, items: all, records });
   const items = all.map((item): ItemCare => {
     const completions = completionsOf(item, byItem.get(item.id) ?? [], at, known);
     const target = limitTarget(item, car, completions, known);
@@ -55,10 +55,6 @@ export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTime
     return { item, completions, target, window, wear, reason: dueReason(item, car, use, target, window, wearMessage(facts, car, wear, intervalCounts(item, target, use))) };
   });
   return { car, use, records, items, wear: measured };
-}
-
-function metresAt(use: CarUse): ReadonlyMap<string, Metres> {
-  return new Map(use.points.map((point) => [point.reading.id, point.metres]));
 }
 
 /** Whether there is anything but wear to give a date. */

@@ -10,8 +10,7 @@ import { instrumentAt, presentInstrument, shownWhenReached } from './odometer-sh
 /** Why an item stands where it stands: which limb governs, and from what it is counted. `wear`: why, if it is by wear. */
 export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: LimitTarget | null, window: DueWindow, wear: Message | null): Message {
   if (window.state === 'unknown') return unknownReason(item, use, target);
-  const uncertain = window.limb === 'distance' || window.limb === 'wear';
-  if (window.limb === null || (uncertain && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
+  if (window.limb === null || (window.limb === 'distance' && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
   switch (window.limb) {
     case 'printed-date':
       return { key: 'reason-printed-date', values: { date: must(item.printedDate, 'printed date') } };

@@ -1,12 +1,12 @@
 import { earliest, type LocalDate } from '../calendar/local-date.ts';
 import { measurements } from '../care/measurement.ts';
 import { measurementSeries, type MeasurementSeries } from '../care/measurement-series.ts';
-import type { CarDistances } from '../care/series-along.ts';
 import { forecastSeries } from '../care/series-forecast.ts';
 import type { SeriesLimit } from '../care/series-limits.ts';
 import type { ServiceItem } from '../care/service-item.ts';
 import type { WearForecast } from '../care/wear-forecast.ts';
 import { wearLimits } from '../care/wear-limit.ts';
+import type { KnownDistance } from '../fleet/known-distance.ts';
 import type { DueSpan } from '../fleet/odometer-forecast.ts';
 import { wheelMoves } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -40,21 +40,21 @@ export interface WearInput {
   readonly facts: Facts;
   readonly car: string;
   readonly today: LocalDate;
-  readonly distances: CarDistances;
+  readonly known: KnownDistance;
   readonly items: readonly ServiceItem[];
   readonly records: readonly WorkRecord[];
 }
 
 /** All that was measured on a car, each series held against its limits. */
-export function measuredWear({ facts, car, today, distances, items, records }: WearInput): readonly SeriesWear[] {
+export function measuredWear({ facts, car, today, known, items, records }: WearInput): readonly SeriesWear[] {
   const list = facts.ofCar(measurements, car);
   if (list.length === 0) return [];
   const series = measurementSeries({
-    today, distances, items, measurements: list, moves: facts.ofCar(wheelMoves, car), limits: facts.ofCar(wearLimits, car), replacedOn: replacedOn(records),
+    today, known, items, measurements: list, moves: facts.ofCar(wheelMoves, car), limits: facts.ofCar(wearLimits, car), replacedOn: replacedOn(records),
   });
   return series.map((one) => ({
     series: one,
-    verdicts: one.limits.map((limit) => ({ series: one, limit, forecast: forecastSeries(one, limit, today, distances.known.usage) })),
+    verdicts: one.limits.map((limit) => ({ series: one, limit, forecast: forecastSeries(one, limit, today, known.usage) })),
   }));
 }
 

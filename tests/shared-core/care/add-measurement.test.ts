@@ -107,7 +107,8 @@ describe('a measurement corrected', () => {
   test('of another day no longer has the odometer of the first', () => {
     const household = measuredHousehold();
     measure(household, '2025-01-01', 8, { id: 'm', readingId: 'r-2025-01-01' });
-    expect(household.must('measurement.correct', { id: 'm', note: 'x' }).measurement.reading).toBe('r-2025-01-01');
+    expect(household.must('measurement.correct', { id: 'm', note: 'x', date: day('2025-01-01') }).measurement.reading).toBe('r-2025-01-01');
+    expect(household.must('measurement.correct', { id: 'm', note: 'y' }).measurement.reading).toBe('r-2025-01-01');
     expect(household.must('measurement.correct', { id: 'm', date: day('2025-07-02') }).measurement).toMatchObject({ reading: null, metres: null });
     // Halfway between 20 000 km and 30 000 km: 182 of 365 days.
     expect(seriesOf(household)[0]?.points[0]?.distance).toBe(24_986);

@@ -75,6 +75,43 @@ describe('a series of measurements', () => {
     expect(household.must('car.show', { car: 'wren' }).measured.map(({ points }) => points.map(({ part }) => part))).toEqual([['counts'], ['no-distance']]);
   });
 
+  test('a part said to be new by a slip is not, once that is dismissed', () => {
+    const household = measuredHousehold();
+    measure(household, '2024-01-01', 9, { id: 'a' });
+    measure(household, '2025-01-01', 8, { id: 'slip', fresh: true });
+    measure(household, '2026-01-01', 7, { id: 'b' });
+    expect(partsOf(household)).toEqual([['a', 'earlier-part'], ['slip', 'counts'], ['b', 'counts']]);
+    household.must('measurement.correct', { id: 'slip', dismissed: true });
+    expect(partsOf(household)).toEqual([['a', 'counts'], ['slip', 'dismissed'], ['b', 'counts']]);
+  });
+
+  test('a distance given by hand that falls counts for nothing', () => {
+    const household = measuredHousehold();
+    measure(household, '2025-07-01', 8, { id: 'a', distance: { value: 26_000, unit: 'km' } });
+    measure(household, '2025-08-01', 7, { id: 'b', distance: { value: 25_000, unit: 'km' } });
+    measure(household, '2025-09-01', 7, { id: 'c', distance: { value: 27_000, unit: 'km' } });
+    expect(partsOf(household)).toEqual([['a', 'counts'], ['b', 'no-distance'], ['c', 'counts']]);
+  });
+
+  test('limits that cannot be compared, or that mean another way of wearing, are left out', () => {
+    const household = measuredHousehold();
+    household.must('wear-limit.set', { car: 'pip', what: 'other', name: 'play', limit: { value: 1, unit: 'V' }, way: { by: 'time', rises: true } });
+    measure(household, '2025-01-01', 1, { what: 'other', name: 'play' });
+    expect(seriesOf(household)[0]?.limits).toEqual([]);
+    const byTime = { kind: 'other' as const, name: 'play', places: [], limit: { value: 9, unit: 'mm' as const }, way: { by: 'time' as const, rises: true } };
+    padItem(household, { id: 'a', measure: byTime });
+    padItem(household, { id: 'b', measure: { ...byTime, way: { by: 'distance', rises: true } } });
+    expect(seriesOf(household)[0]).toMatchObject({ way: { by: 'time' }, limits: [{ items: ['a'] }] });
+  });
+
+  test('its rate is said in the unit last used', () => {
+    const household = measuredHousehold();
+    measure(household, '2025-01-01', 8, { what: 'tread', unit: 'mm' });
+    measure(household, '2026-01-01', 8, { what: 'tread', unit: '32nds' });
+    // By hand: 8 mm are 10.08/32 in, so 2.1/32 in of 8/32 in are gone in 10 000 km.
+    expect(seriesOf(household)[0]?.line?.rate).toMatchObject({ rate: -2.1, unit: '32nds', every: 10_000 });
+  });
+
   test('its values may be typed in several units', () => {
     const household = measuredHousehold();
     measure(household, '2025-01-01', 10, { what: 'tread', unit: '32nds' });
@@ -108,6 +145,14 @@ describe('a wheel moved round', () => {
     measure(household, '2026-11-01', 4.4, { id: 'last', what: 'tread', wheel: 'a', place: null });
     // By hand: off from 2025-07-02 (24 986 km) to 2026-01-01 (30 000 km); at 38 333 km it has gone 33 319 km.
     expect(seriesOf(household)[0]?.points.map(({ distance, along }) => [distance, along])).toEqual([[10_000, 10_000], [20_027, 20_027], [38_333, 33_319]]);
+  });
+
+  test('measured in store, it has gone what it had gone when it came off', () => {
+    const household = moved();
+    household.must('wheel.move', { car: 'pip', on: day('2025-07-02'), moves: [{ wheel: 'a', place: 'off' }] });
+    measure(household, '2025-12-24', 5, { id: 'store', what: 'tread', wheel: 'a', place: null });
+    household.must('wheel.move', { car: 'pip', on: day('2026-01-01'), moves: [{ wheel: 'a', place: 'rear-left' }] });
+    expect(seriesOf(household)[0]?.points.at(-1)).toMatchObject({ distance: 29_781, along: 24_986 });
   });
 
   test('off the car has limits and no dates; the spare likewise', () => {

@@ -37,6 +37,14 @@ describe('the robust line against published values', () => {
     expect(lineOf(pointsOf({ x: [0, 1, 2], y: [0, 1, 1] }))).toEqual({ slope: 0.5, intercept: 0 });
   });
 
+  test('equal values make the band narrower: by hand, with the variance for ties', () => {
+    // 6 x 5 x 17 less two ties of 3 (3 x 2 x 11 each), by 18: 21, where 28.33 without ties would reach one rank further.
+    const steps = pointsOf({ x: [0, 1, 2, 3, 4, 5], y: [0, 0, 0, 1, 1, 1] });
+    expect(bandOf(steps, 1.7)).toEqual({ low: 0, high: 1 / 3 });
+    const columns = pointsOf({ x: [0, 0, 0, 1, 1, 1], y: [0, 1, 2, 3, 4, 5] });
+    expect(bandOf(columns, 1.3)).toEqual({ low: 2, high: 4 });
+  });
+
   test.each([
     { case: 'no points', x: [], y: [] },
     { case: 'one point', x: [1], y: [1] },

@@ -40,6 +40,11 @@ describe('a forecast of wear', () => {
     expect(wearForecast(battery([['2025-01-01', 90], ['2026-01-01', 80]], { limit: 69.999 }))).toMatchObject({ span: { likely: '2027-01-02' } });
   });
 
+  test('by time: a day of the sum that is only in the last digit more is not a day more', () => {
+    // By hand: 0.8 in 39 days is 20 in 975 days, 1 January 2024 to 2 September 2026; in floating point 975.0000000000036.
+    expect(wearForecast(battery([['2024-01-01', 90], ['2024-02-09', 89.2], ['2024-03-19', 88.4]], { error: 0.05 }))).toMatchObject({ span: { likely: '2026-09-02' } });
+  });
+
   test('of a wheel that was off for a while: by the distance it will itself have gone', () => {
     const rested = wearForecast(tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 6]], { idleMetres: 5_000_000 }));
     const rolled = wearForecast(tread([['2025-01-01', 45_000, 8], ['2026-01-01', 55_000, 6]]));
@@ -68,8 +73,8 @@ describe('a forecast of wear', () => {
   });
 
   test('no edge lies before the newest measurement, for then it still passed', () => {
-    const found = wearForecast(tread([['2025-01-01', 40_000, 8], ['2025-07-01', 45_000, 4.5], ['2026-01-01', 50_000, 2], ['2026-07-01', 55_000, 1.7]]));
-    expect(found).toMatchObject({ verdict: 'wears', span: { earliest: '2026-07-01' } });
+    const found = wearForecast(tread([['2025-01-01', 40_000, 8], ['2025-07-01', 45_000, 4.5], ['2026-01-01', 50_000, 2], ['2026-07-20', 55_400, 1.7]]));
+    expect(found).toMatchObject({ verdict: 'wears', span: { earliest: '2026-07-20' } });
   });
 
   test('the calendar may end first', () => {

@@ -70,6 +70,24 @@ describe('worn past its limit', () => {
     expect(windowOf(household)).toMatchObject({ state: 'late', limb: 'time', lateBy: { months: 6 } });
   });
 
+  test('of two items only the one whose limit it is past', () => {
+    const household = measuredHousehold();
+    padItem(household);
+    padItem(household, { id: 'look', measure: { kind: 'pad', name: null, places: [], limit: { value: 5, unit: 'mm' }, way: null } });
+    measure(household, '2026-11-20', 4);
+    expect([windowOf(household, 'pads')?.state, windowOf(household, 'look')?.state]).toEqual(['ahead', 'late']);
+  });
+
+  test('is the reason, though another is foreseen to have been worn before', () => {
+    const household = measuredHousehold();
+    padItem(household);
+    measure(household, '2024-01-01', 9, { place: 'front-right' });
+    measure(household, '2025-01-01', 3.2, { place: 'front-right' });
+    expect(windowOf(household)).toMatchObject({ state: 'probably-due', reason: { code: 'reason-wear' } });
+    measure(household, '2026-11-20', 2.9);
+    expect(windowOf(household)).toMatchObject({ state: 'late', reason: { code: 'reason-worn-out', values: { subject: 'pad, front left' } } });
+  });
+
   test('is over once it was replaced, before anybody measures again', () => {
     const household = measuredHousehold();
     padItem(household);
@@ -136,6 +154,16 @@ describe('an item of unknown history', () => {
     expect(windowOf(household)).toMatchObject({ state: 'ahead', limb: 'wear', reason: { code: 'reason-wear-alone' } });
     measure(household, '2026-11-20', 2.5);
     expect(windowOf(household)).toMatchObject({ state: 'late', limb: 'wear', reason: { code: 'reason-worn-out' } });
+  });
+
+  test('with no likely date within five years, the one that can come earliest governs', () => {
+    const household = measuredHousehold();
+    padItem(household, { history: 'unknown' });
+    for (const [place, first] of [['front-left', 15], ['front-right', 14]] as const) {
+      measure(household, '2025-01-01', first, { place });
+      measure(household, '2026-01-01', first - 1, { place });
+    }
+    expect(windowOf(household)).toMatchObject({ likely: null, limb: 'wear', reason: { values: { subject: 'pad, front right' } } });
   });
 
   test('stays unknown where wear gives no date within five years', () => {
