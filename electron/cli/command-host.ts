@@ -1,11 +1,13 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { localDate, type LocalDate } from '../../shared-core/calendar/local-date.ts';
 import type { OperationName, ReplyOf, RequestOf } from '../../shared-core/contract/contract.ts';
-import { ok, type Result } from '../../shared-core/result/result.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { composeHost, type ComposedHost } from '../host/compose-host.ts';
 import { realWorld } from '../host/real-world.ts';
+import { checkNode } from '../store/open-store.ts';
+import { sampleIsOpen } from '../host/sample-folder.ts';
 
 /** The household as a command sees it: the contract with its types, and the host beneath. */
 export interface CommandHost {
@@ -21,6 +23,8 @@ export interface HouseholdChoice {
   readonly household: string | undefined;
   readonly sample: boolean;
   readonly on: string | undefined;
+  /** It is only looked at: a folder that is not there is refused and not made. */
+  readonly looks: boolean;
 }
 
 /** The program's own data folder, where a household stands unless another is named. */
@@ -36,7 +40,19 @@ export function ownFolder(environment: NodeJS.ProcessEnv = process.env): string 
 export async function openCommandHost(choice: HouseholdChoice): Promise<Result<CommandHost>> {
   const on = choice.on === undefined ? null : localDate(choice.on);
   if (on?.ok === false) return on;
-  return choice.sample ? openSampleCopy(on?.value ?? null) : openFolder(resolve(choice.household ?? ownFolder()), on?.value ?? null, () => {});
+  if (choice.sample) return openSampleCopy(on?.value ?? null);
+  const folder = resolve(choice.household ?? ownFolder());
+  const node = checkNode();
+  if (!node.ok) return node;
+  if (choice.looks && isNotThere(folder) && !sampleIsOpen(folder)) return refuse('household-not-started');
+  return openFolder(folder, on?.value ?? null, () => {});
+}
+
+/** A folder that could be made and is not there; what stands in its way is said when it is opened. */
+function isNotThere(folder: string): boolean {
+  if (existsSync(folder)) return false;
+  const above = dirname(folder);
+  return existsSync(above) ? statSync(above).isDirectory() : isNotThere(above);
 }
 
 async function openSampleCopy(on: LocalDate | null): Promise<Result<CommandHost>> {

@@ -28,6 +28,8 @@ export interface Command {
   /** How it is called, without the program's name. */
   readonly usage: readonly string[];
   readonly options?: ParseArgsConfig['options'];
+  /** It only looks at a household: where none is started it is refused, and nothing is made. */
+  readonly looks?: true;
   readonly run: (input: CommandInput) => Promise<CommandAnswer> | CommandAnswer;
 }
 

@@ -78,7 +78,7 @@ async function runCommand(command: Command, parsed: ParsedWords, terminal: Termi
   const text = (key: string) => (typeof options[key] === 'string' ? options[key] : undefined);
   const host = async () => {
     if (open !== null) return open;
-    const opened = await openCommandHost({ household: text('household'), sample: options['sample'] === true, on: text('on') });
+    const opened = await openCommandHost({ household: text('household'), sample: options['sample'] === true, on: text('on'), looks: command.looks === true });
     if (!opened.ok) throw new Refused(opened.refusal);
     open = opened.value;
     return open;

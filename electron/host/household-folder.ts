@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import type { Facts } from '../../shared-core/journal/facts.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { storeFacts } from '../store/fact-table.ts';
+import { countEntries } from '../store/journal-table.ts';
 import { backUpBeforeMigration } from '../store/back-up.ts';
 import { placeOf, type FilePlace } from '../store/file-place.ts';
 import { judgeDatabaseFile } from '../store/judge-database-file.ts';
@@ -11,7 +12,7 @@ import { checkNode, openStore } from '../store/open-store.ts';
 import type { Store } from '../store/store.ts';
 import { fileRefusal } from './file-refusal.ts';
 import { makeFolder } from './make-folder.ts';
-import { openHouseholdKey, type HouseholdKey } from './household-key.ts';
+import { householdKeyPath, openHouseholdKey, type HouseholdKey } from './household-key.ts';
 
 /** A household's folder, open: its database, what stands in it, and its key. */
 export interface HouseholdFolder {
@@ -38,13 +39,14 @@ export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {
     if (!fit.ok) return fit;
     makeFolder(join(folder, 'papers'), 0o700);
     makeFolder(join(folder, 'backups'), 0o700);
-    closeToOthers(folder);
+    closeToOthers(folder, 0o700);
   } catch (error) {
     return mayNotBeMade(folder) ? refuse('folder-read-only', { why: folder }) : fileRefusal(error);
   }
   const store = openStore(databaseFile(folder), { backUp: (open, from) => backUpBeforeMigration(open, folder, from) });
   if (!store.ok) return store;
-  const key = openHouseholdKey(folder);
+  closeToOthers(databaseFile(folder), 0o600);
+  const key = keyIsLost(store.value, folder) ? refuse('key-missing', { folder }) : openHouseholdKey(folder);
   if (!key.ok) {
     store.value.close();
     return key;
@@ -67,10 +69,15 @@ function judgeFolder(folder: string): Result<null> {
   return strange === undefined ? ok(null) : refuse('folder-not-empty', { folder, found: strange });
 }
 
+/** A household that holds entries has a key; a new one made in its place would belie every seal given before. */
+function keyIsLost(store: Store, folder: string): boolean {
+  return !existsSync(householdKeyPath(folder)) && countEntries(store) > 0;
+}
+
 /** A disk that knows no permissions (FAT) refuses this, and a household on it works all the same. */
-function closeToOthers(folder: string): void {
+function closeToOthers(path: string, mode: number): void {
   try {
-    chmodSync(folder, 0o700);
+    chmodSync(path, mode);
   } catch {
     // What keeps it from being written to is said by what comes next.
   }

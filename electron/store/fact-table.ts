@@ -4,6 +4,7 @@ import type { Entry, Put } from '../../shared-core/journal/entry-kind.ts';
 import type { Facts, Stamp } from '../../shared-core/journal/facts.ts';
 import type { Family } from '../../shared-core/journal/family.ts';
 import { putsOf, referencesOf } from '../../shared-core/journal/replay.ts';
+import { DamagedValueError } from './store-refusal.ts';
 import type { Store } from './store.ts';
 
 interface FactRow {
@@ -24,12 +25,21 @@ export function storeFacts(store: Store): Facts {
   return {
     get: <Value>(family: Family<Value>, id: string) => {
       const row = one.get(family.name, id);
-      return row === undefined ? null : (JSON.parse(row.value) as Value);
+      return row === undefined ? null : valueOf<Value>(row);
     },
-    ofCar: <Value>(family: Family<Value>, car: string) => ofCar.all(family.name, car).map((row) => JSON.parse(row.value) as Value),
-    all: <Value>(family: Family<Value>) => all.all(family.name).map((row) => JSON.parse(row.value) as Value),
+    ofCar: <Value>(family: Family<Value>, car: string) => ofCar.all(family.name, car).map((row) => valueOf<Value>(row)),
+    all: <Value>(family: Family<Value>) => all.all(family.name).map((row) => valueOf<Value>(row)),
     stamps: (family, car) => new Map(stamps.all({ family: family.name, car }).map(({ id, ...stamp }) => [id, stamp])),
   };
+}
+
+/** The value of a row; one that is no JSON has been altered from outside, and no screen can be trusted to it. */
+function valueOf<Value>(row: FactRow): Value {
+  try {
+    return JSON.parse(row.value) as Value;
+  } catch (error) {
+    throw new DamagedValueError(row.id, error);
+  }
 }
 
 /** Puts one fact, or takes it away, as entry `seq` says; `firstSeq` is the entry that first put what stands now. */

@@ -15,6 +15,14 @@ const REFUSED_BY_CODE: Readonly<Record<string, string>> = {
   SQLITE_IOERR: 'disk-fails',
 };
 
+/** A stored value that is not what was written. */
+export class DamagedValueError extends Error {
+  readonly code = 'SQLITE_CORRUPT';
+  constructor(id: string, cause: unknown) {
+    super(`the value of ${id} cannot be read`, { cause });
+  }
+}
+
 /** What an error of the database on a file means to a person; an error of another sort is our bug and goes on. */
 export function storeRefusal(error: unknown, file: string): ReturnType<typeof refuse> {
   const known = knownCode(error);

@@ -28,7 +28,7 @@ export const hostOperations = {
   /** Keeps a paper's bytes by their digest. */
   'paper.keep': served(
     'do',
-    z.strictObject({ name: plainText(120), base64: z.string().min(4, refusedBy('paper-empty')).max(LARGEST_BASE64, refusedBy('paper-too-large')) }),
+    z.strictObject({ name: plainText(120), base64: z.string().min(1, refusedBy('paper-empty')).max(LARGEST_BASE64, refusedBy('paper-too-large')) }),
     z.object({ paper: paperSchema }),
   ),
   /** Undoes entries by their numbers: those an operation answered as its undo token, or a whole import. */

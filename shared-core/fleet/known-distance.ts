@@ -1,4 +1,4 @@
-import { dayNumber, type LocalDate } from '../calendar/local-date.ts';
+import { addDays, dayNumber, type LocalDate } from '../calendar/local-date.ts';
 import { metresFromKilometres, type Metres } from '../units/distance.ts';
 import type { DistancePoint } from './continuous-distance.ts';
 import { kmAtZ } from './odometer-forecast.ts';
@@ -41,4 +41,18 @@ function startOf(known: KnownDistance, date: LocalDate): DatedMetres | null {
 function between(before: DatedMetres, after: DatedMetres, date: LocalDate): Metres {
   const share = (dayNumber(date) - dayNumber(before.date)) / (dayNumber(after.date) - dayNumber(before.date));
   return metresFromKilometres((before.metres + share * (after.metres - before.metres)) / 1000);
+}
+
+/**
+ * The day on which a whole distance was reached, on the straight line between the readings around it; null where no reading
+ * has reached it yet. Before the first reading nobody knows, and it is the first reading's day.
+ *
+ * @example reachedOn(points, 24_000_000) //=> '2025-08-01'
+ */
+export function reachedOn(points: readonly DistancePoint[], metres: Metres): LocalDate | null {
+  const at = points.findIndex((point) => point.metres >= metres);
+  const [before, after] = [points[at - 1], points[at]];
+  if (after === undefined || before === undefined) return after?.date ?? null;
+  const share = (metres - before.metres) / (after.metres - before.metres);
+  return addDays(before.date, Math.ceil(share * (dayNumber(after.date) - dayNumber(before.date))));
 }

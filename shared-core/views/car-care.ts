@@ -5,13 +5,13 @@ import { limitTarget, type LimitTarget } from '../care/limit-target.ts';
 import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import { carUse, type CarUse } from '../fleet/car-usage.ts';
-import type { KnownDistance } from '../fleet/known-distance.ts';
-import { dueDates } from '../fleet/odometer-forecast.ts';
+import { reachedOn, type KnownDistance } from '../fleet/known-distance.ts';
+import { dueDates, type DueSpan } from '../fleet/odometer-forecast.ts';
 import { wheels } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
 import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
-import { toKilometres } from '../units/distance.ts';
+import { toKilometres, type Metres } from '../units/distance.ts';
 import { dueReason } from './due-reason.ts';
 import { measuredWear, wearOfItem, type ItemWear, type SeriesWear } from './measured-wear.ts';
 import type { Message } from '../result/result.ts';
@@ -69,6 +69,13 @@ function wearMessage(facts: Facts, car: Car, wear: ItemWear | null, intervalCoun
   return wearReason(wear.governing, wheel === null ? null : (facts.get(wheels, wheel)?.name ?? null), car.unit, !intervalCounts);
 }
 
+/** When a target is reached: the day it was, where a reading has passed it; else as forecast. */
+function distanceDates(use: CarUse, metres: Metres): DueSpan<LocalDate> | null {
+  const reached = reachedOn(use.points, metres);
+  if (reached !== null) return { earliest: reached, likely: reached, latest: reached };
+  return use.usage === null ? null : dueDates(use.usage, toKilometres(metres));
+}
+
 function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, wear: ItemWear | null, today: LocalDate, noticeDays: number): DueWindow {
   const metres = target?.metres ?? null;
   if (!intervalCounts(item, target, use) && wear?.span.earliest == null) return UNKNOWN_WINDOW;
@@ -76,7 +83,7 @@ function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, we
     today,
     time: target?.date ?? null,
     printedDate: item.printedDate,
-    distance: metres === null || use.usage === null ? null : dueDates(use.usage, toKilometres(metres)),
+    distance: metres === null ? null : distanceDates(use, metres),
     wear: wear?.span ?? null,
     target: metres,
     driven: use.points.at(-1)?.metres ?? null,

@@ -128,6 +128,8 @@ type Odometer = { readonly value: number; readonly unit: 'km' | 'mi' } | null;
 function odometerOf({ facts, columns }: RowContext, car: Car, date: LocalDate, cell: (column: ImportColumn) => string): Result<Odometer> {
   const text = cell('odometer').replace(/[\s\u00a0\u202f']/g, '');
   if (text === '') return ok(null);
+  // One mark and three digits after it: thousands in one country, decimals in another. It is asked about, never guessed.
+  if (/^\d{1,3}([.,]\d{3})+$/.test(text)) return refuse('import-thousands', { value: text.slice(0, 40) });
   if (!/^\d+([.,]\d+)?$/.test(text)) return refuse('not-a-distance', { value: text.slice(0, 40) });
   const named = cell('unit').toLowerCase();
   if (named !== '' && named !== 'km' && named !== 'mi') return refuse('unknown-unit', { field: 'unit' });

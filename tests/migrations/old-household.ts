@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { databaseFile } from '../../electron/host/household-folder.ts';
+import { openHouseholdKey } from '../../electron/host/household-key.ts';
 import { writePaper } from '../../electron/papers/write-paper.ts';
 import { migrate, readMigrations, type Migration } from '../../electron/store/migrate.ts';
 import { openStore } from '../../electron/store/open-store.ts';
@@ -18,6 +19,7 @@ export function oldHousehold(version: number): string {
   const folder = join(temporaryFolder(), 'household');
   mkdirSync(join(folder, 'backups'), { recursive: true });
   writePaper(folder, SEED_PAPER);
+  openHouseholdKey(folder);
   const store = new Database(databaseFile(folder));
   store.pragma(`application_id = ${APPLICATION_ID}`);
   store.pragma('journal_mode = WAL');

@@ -5,6 +5,7 @@ export const backupCommand: Command = {
   name: 'backup',
   does: 'makes a checked copy of the whole household',
   usage: ['backup'],
+  looks: true,
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('backup takes no further words.');
     const reply = await (await input.host()).call('backup.make', {});

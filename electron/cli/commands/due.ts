@@ -9,6 +9,7 @@ export const dueCommand: Command = {
   name: 'due',
   does: 'due windows of all cars, soonest first',
   usage: ['due [--json]'],
+  looks: true,
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('due takes no further words.');
     const reply = await (await input.host()).call('due.show', {});

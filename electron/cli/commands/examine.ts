@@ -5,6 +5,7 @@ export const examineCommand: Command = {
   name: 'examine',
   does: 'checks database, papers and journal by replay',
   usage: ['examine'],
+  looks: true,
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('examine takes no further words.');
     const reply = await (await input.host()).call('household.examine', {});

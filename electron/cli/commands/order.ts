@@ -16,6 +16,7 @@ export const orderCommand: Command = {
   does: 'merges the needs of all cars into the cheapest orders',
   usage: ['order [--horizon DAYS]', 'order --instance FILE.json'],
   options: { instance: { type: 'string' }, horizon: { type: 'string' } },
+  looks: true,
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('order takes no further words.');
     if (typeof input.options['instance'] === 'string') return orderInstance(input.options['instance']);

@@ -7,6 +7,7 @@ export const packCommand: Command = {
   does: 'writes the history pack of a car',
   usage: ['pack CAR --out DIR [--withhold FIELD,...] [--no-papers] [--letter]', '', `FIELD is one of ${WITHHOLDABLE.join(', ')}.`],
   options: { out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, letter: { type: 'boolean' } },
+  looks: true,
   run: async (input) => {
     const [car] = input.words;
     const { out, withhold } = input.options;

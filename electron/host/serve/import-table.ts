@@ -23,6 +23,7 @@ export function previewImport(context: HostContext, request: ImportRequest): Res
 export function keepImport(context: HostContext, request: ImportRequest): Result<ImportView> {
   return writeDecision(context, () => {
     const decided = decide(context, request);
+    if (decided.ok && decided.value.entries.length === 0) return refuse('import-nothing', { rows: decided.value.view.rows.length });
     return decided.ok ? ok({ entries: decided.value.entries, reply: decided.value.view }) : decided;
   }) as Result<ImportView>;
 }

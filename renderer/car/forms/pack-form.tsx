@@ -26,7 +26,7 @@ interface Draft {
 type Withheld = NonNullable<RequestOf<'pack.write'>['withhold']>[number];
 
 const PRICES: readonly Withheld[] = ['costs', 'printedTotalMinor', 'paidMinor', 'price', 'garagePrice', 'lotsUsed'];
-const NAMES: readonly Withheld[] = ['doneBy', 'approvedBy', 'placeName', 'reference', 'note'];
+const NAMES: readonly Withheld[] = ['doneBy', 'approvedBy', 'placeName', 'reference', 'method', 'note', 'why', 'text'];
 const NUMBERS: readonly Withheld[] = ['registration', 'vin'];
 
 /** Chooses what goes into a car's history pack, writes it, and then says where it stands and what its seal is. */
