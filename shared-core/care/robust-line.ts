@@ -22,13 +22,12 @@ export interface SlopeBand {
  * The line through points that a few wrong ones cannot bend: its slope is the median of the slopes of all pairs, its
  * intercept the median of what that slope leaves of each point ('joint': as many points lie above the line as below). The
  * other usual intercept ('separate': through the medians of x and of y) leaves no such balance, and with it a later point
- * on the line would move the line. Null where no two points differ in x.
+ * on the line would move the line. Null where no two points differ in x. `slopes`: of these points, where they are known.
  *
  * Source: Theil (1950), Sen, J. Am. Stat. Assoc. 63 (1968) 1379 (from memory; both checked against published values).
  * @example robustLine([{ x: 0, y: 8 }, { x: 10, y: 6 }]) //=> { slope: -0.2, intercept: 8 }
  */
-export function robustLine(points: readonly LinePoint[]): RobustLine | null {
-  const slopes = pairSlopes(points);
+export function robustLine(points: readonly LinePoint[], slopes: PairSlopes = pairSlopes(points)): RobustLine | null {
   if (slopes.length === 0) return null;
   const slope = median(slopes);
   return { slope, intercept: jointIntercept(points, slope) };
@@ -46,8 +45,7 @@ export function jointIntercept(points: readonly LinePoint[], slope: number): num
  * Source: Sen (1968), equation 2.6 with ties (from memory; both published bands are tests).
  * @example slopeBand(points, 1.2816) //=> { low: -0.31, high: -0.18 }
  */
-export function slopeBand(points: readonly LinePoint[], z: number): SlopeBand | null {
-  const slopes = pairSlopes(points);
+export function slopeBand(points: readonly LinePoint[], z: number, slopes: PairSlopes = pairSlopes(points)): SlopeBand | null {
   if (slopes.length === 0) return null;
   const reach = z * Math.sqrt(kendallVariance(points));
   const low = Math.max(Math.round((slopes.length - reach) / 2) - 1, 0);
@@ -55,11 +53,25 @@ export function slopeBand(points: readonly LinePoint[], z: number): SlopeBand | 
   return { low: must(slopes[low], 'low slope'), high: must(slopes[high], 'high slope') };
 }
 
-/** The slopes of all pairs that differ in x, in rising order. */
-function pairSlopes(points: readonly LinePoint[]): readonly number[] {
+/** The slopes of all pairs of points that differ in x, in rising order. */
+export type PairSlopes = readonly number[];
+
+/** The slopes of all pairs of points. */
+export function pairSlopes(points: readonly LinePoint[]): PairSlopes {
+  return points.reduce<PairSlopes>((slopes, point, at) => slopesWith(slopes, points.slice(0, at), point), []);
+}
+
+/** The slopes of all pairs once a point has joined those that gave `slopes`: merged, so that a long series need not be sorted again. */
+export function slopesWith(slopes: PairSlopes, points: readonly LinePoint[], point: LinePoint): PairSlopes {
   // + 0 makes a negative zero an ordinary one: which it is would hang on the order of the points.
-  const slopes = points.flatMap((one, at) => points.slice(at + 1).flatMap((other) => (other.x === one.x ? [] : [(other.y - one.y) / (other.x - one.x) + 0])));
-  return slopes.sort(ascending);
+  const more = points.flatMap((one) => (one.x === point.x ? [] : [(point.y - one.y) / (point.x - one.x) + 0])).sort(ascending);
+  const merged: number[] = [];
+  let at = 0;
+  for (const slope of more) {
+    while (at < slopes.length && must(slopes[at], 'slope') <= slope) merged.push(must(slopes[at++], 'slope'));
+    merged.push(slope);
+  }
+  return merged.concat(slopes.slice(at));
 }
 
 /** The variance of the number of rising pairs less the number of falling ones, if there were no slope at all. */

@@ -1,7 +1,7 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { Z_OF_EDGE } from '../fleet/odometer-forecast.ts';
 import { assert, must } from '../result/assert.ts';
-import { jointIntercept, robustLine, slopeBand, type LinePoint, type RobustLine, type SlopeBand } from './robust-line.ts';
+import { jointIntercept, pairSlopes, robustLine, slopeBand, slopesWith, type LinePoint, type PairSlopes, type RobustLine, type SlopeBand } from './robust-line.ts';
 
 /** One value that counts: `along` is what it wears with, metres of distance or day number; never falling with the date. */
 export interface WearPoint {
@@ -37,7 +37,6 @@ export interface SeenWear {
 
 /** Sen's band is of no use below this many points: it cannot reach 80 %. */
 const ENOUGH_FOR_RANKS = 3;
-const LEAST_POINTS = 2;
 /** A lasting step the wrong way counts from twice the gauges' difference: ours, no source. */
 const ERRORS_IN_A_STEP = 2;
 
@@ -73,7 +72,11 @@ export function limitReached(points: readonly WearPoint[], limit: number, scale:
   const falling = points.map((point) => asFalling({ ...point, along: point.along - origin }, scale));
   const target = scale.rises ? -limit : limit;
   let last: Window | null = null;
-  for (let count = LEAST_POINTS; count <= points.length; count += 1) last = windowOf(falling.slice(0, count), target, scale.error, last);
+  let slopes: PairSlopes = [];
+  for (const [at, point] of falling.entries()) {
+    slopes = slopesWith(slopes, falling.slice(0, at), point);
+    last = windowOf(falling.slice(0, at + 1), slopes, target, scale.error, last);
+  }
   return last === null ? null : { earliest: placed(last.earliest, origin), likely: placed(last.likely, origin), latest: placed(last.latest, origin) };
 }
 
@@ -84,8 +87,8 @@ interface Window {
   readonly latest: number;
 }
 
-function windowOf(points: readonly LinePoint[], target: number, error: number, before: Window | null): Window | null {
-  const fitted = wrongStep(points, error) === null ? fallingLine(points, error) : null;
+function windowOf(points: readonly LinePoint[], slopes: PairSlopes, target: number, error: number, before: Window | null): Window | null {
+  const fitted = wrongStep(points, error) === null ? fallingLine(points, error, slopes) : null;
   if (fitted === null || fitted.band.low > 0) return null;
   const at = (slope: number) => (slope < 0 ? (target - jointIntercept(points, slope)) / slope : Infinity);
   const found = { line: fitted.line, earliest: at(fitted.band.low), likely: at(fitted.line.slope), latest: at(fitted.band.high) };
@@ -103,11 +106,11 @@ interface FallingLine {
 }
 
 /** The line and the band of its slope, never narrower than the gauges allow over so many points spread so far. */
-function fallingLine(points: readonly LinePoint[], error: number): FallingLine | null {
-  const line = robustLine(points);
+function fallingLine(points: readonly LinePoint[], error: number, slopes: PairSlopes = pairSlopes(points)): FallingLine | null {
+  const line = robustLine(points, slopes);
   if (line === null) return null;
   const least = (Z_OF_EDGE * error) / Math.sqrt(spreadOf(points.map((point) => point.x)));
-  const ranks = points.length < ENOUGH_FOR_RANKS ? null : slopeBand(points, Z_OF_EDGE);
+  const ranks = points.length < ENOUGH_FOR_RANKS ? null : slopeBand(points, Z_OF_EDGE, slopes);
   return { line, least, band: { low: Math.min(ranks?.low ?? line.slope, line.slope - least), high: Math.max(ranks?.high ?? line.slope, line.slope + least) } };
 }
 
