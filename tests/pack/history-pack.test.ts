@@ -21,7 +21,7 @@ async function household(): Promise<TestHost> {
   await host.must('record.add', {
     id: 'service', car: 'pip', date: day('2026-11-20'), place: 'garage', placeName: 'SECRETPLACE', doneBy: 'SECRETPERSON', reference: 'SECRETREF', note: 'SECRETNOTE',
     reading: { value: 40_000, unit: 'km' }, lines: [{ name: '=Oil and filter', note: '-5 mm' }],
-    costs: [{ kind: 'parts', text: 'SECRETCOST', amountMinor: 98_765 }], papers: [paper.id],
+    costs: [{ kind: 'parts', text: 'SECRETCOST', amountMinor: 98_765_432_109 }], papers: [paper.id],
   });
   await host.must('record.amend', { id: 'service', title: 'Oil, filter and washer', why: 'the washer was forgotten' });
   await host.must('observation.note', { car: 'pip', text: 'A damp patch at the rear', recheckOn: day('2027-01-01') });
@@ -63,13 +63,13 @@ describe('the history pack', () => {
     expect(await checkPackAt(path)).toMatchObject({ ok: true, value: { faults: [] } });
     const folder = unpack(path);
     const text = allFiles(folder).map((file) => readFileSync(file).toString('latin1')).join('\n') + (await pdfText(join(folder, 'data/history.pdf')));
-    for (const secret of ['SECRETPLACE', 'SECRETPERSON', 'SECRETREF', 'SECRETNOTE', 'SECRETCOST', '98765', '987.65', '1M8GDM9AXKP042788', 'REG 5']) expect(text).not.toContain(secret);
+    for (const secret of ['SECRETPLACE', 'SECRETPERSON', 'SECRETREF', 'SECRETNOTE', 'SECRETCOST', '98765432109', '987654321.09', '1M8GDM9AXKP042788', 'REG 5']) expect(text).not.toContain(secret);
   });
 
   test('tells in the PDF what was done, when it was written, what is late, what is missing', async () => {
     const { path } = await write();
     const text = await pdfText(join(unpack(path), 'data/history.pdf'));
-    for (const words of ['Service history of Pip Ördög', 'Oil, filter and washer', 'within a week (25 Nov 2026)', 'the washer was forgotten', 'SECRETPERSON', '987.65', 'Brake fluid: 12 months late', 'history unknown', 'A damp patch at the rear', 'never recorded since new']) {
+    for (const words of ['Service history of Pip Ördög', 'Oil, filter and washer', 'within a week (25 Nov 2026)', 'the washer was forgotten', 'SECRETPERSON', '987654321.09', 'Brake fluid: 12 months late', 'history unknown', 'A damp patch at the rear', 'never recorded since new']) {
       expect(text).toContain(words);
     }
   });
