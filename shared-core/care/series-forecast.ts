@@ -1,5 +1,5 @@
 import type { LocalDate } from '../calendar/local-date.ts';
-import type { Usage } from '../fleet/usage-rate.ts';
+import type { KnownDistance } from '../fleet/known-distance.ts';
 import type { MeasurementSeries } from './measurement-series.ts';
 import type { SeriesLimit } from './series-limits.ts';
 import { wearForecast, type WearForecast } from './wear-forecast.ts';
@@ -8,8 +8,8 @@ import { wearForecast, type WearForecast } from './wear-forecast.ts';
 const PART_OF_THE_WAY = 0.05;
 
 /** When a series reaches one of its limits, or why that cannot be said. */
-export function forecastSeries(series: MeasurementSeries, limit: SeriesLimit, today: LocalDate, usage: Usage | null): WearForecast {
-  return wearForecast({ points: series.points, limit: limit.value, way: limit.way, error: errorOf(series, limit), today, usage, idleMetres: series.idleMetres });
+export function forecastSeries(series: MeasurementSeries, limit: SeriesLimit, today: LocalDate, car: Pick<KnownDistance, 'points' | 'usage'>): WearForecast {
+  return wearForecast({ points: series.points, limit: limit.value, way: limit.way, error: errorOf(series, limit), today, car, idleMetres: series.idleMetres });
 }
 
 /** How far ordinary gauges differ in a series, in its canonical unit; of something else without a limit, not at all. */

@@ -1,6 +1,7 @@
 import { addDays, dayNumber, fromDayNumber, later, type LocalDate } from '../calendar/local-date.ts';
+import { reachedOn, type KnownDistance } from '../fleet/known-distance.ts';
 import { FORESEEABLE_DAYS, type DueSpan } from '../fleet/odometer-forecast.ts';
-import type { Usage } from '../fleet/usage-rate.ts';
+import { metresFromKilometres } from '../units/distance.ts';
 import { assertNever, must } from '../result/assert.ts';
 import type { WearWay } from './measure-kind.ts';
 import { datesReached } from './wear-dates.ts';
@@ -17,8 +18,8 @@ export interface WearQuestion {
   /** How far ordinary gauges differ, in the canonical unit. */
   readonly error: number;
   readonly today: LocalDate;
-  /** Null while there is no reading: what wears by distance then has no dates. */
-  readonly usage: Usage | null;
+  /** The car's readings, and how it is used; with none, what wears by distance has no dates. */
+  readonly car: Pick<KnownDistance, 'points' | 'usage'>;
   /** Metres that the car has gone and this thing has not; null where it is not on the road now. */
   readonly idleMetres: number | null;
 }
@@ -61,11 +62,15 @@ export function wearForecast(question: WearQuestion): WearForecast {
   }
 }
 
-function datesOf({ way, usage, idleMetres }: WearQuestion, reached: LimitReached): DueSpan<LocalDate> | 'off-the-road' | 'no-reading' {
+function datesOf({ way, car, idleMetres }: WearQuestion, reached: LimitReached): DueSpan<LocalDate> | 'off-the-road' | 'no-reading' {
   if (way.by === 'time') return eachEdge(reached, dayReached);
-  if (usage === null) return 'no-reading';
+  if (car.usage === null) return 'no-reading';
   if (idleMetres === null) return 'off-the-road';
-  return datesReached(usage, eachEdge(reached, (metres) => (metres + idleMetres) / 1000));
+  const km = eachEdge(reached, (metres) => (metres + idleMetres) / 1000);
+  const passed = eachEdge(km, (edge) => reachedOn(car.points, metresFromKilometres(edge)));
+  const ahead = datesReached(car.usage, km);
+  // What a reading has passed is no forecast: it was reached on a day between two readings.
+  return { earliest: passed.earliest ?? ahead.earliest, likely: passed.likely ?? ahead.likely, latest: passed.latest ?? ahead.latest };
 }
 
 /** A sum of days in the last digit more than a whole one is that whole one: a millionth of a day is a tenth of a second. */

@@ -54,7 +54,7 @@ export function measuredWear({ facts, car, today, known, items, records }: WearI
   });
   return series.map((one) => ({
     series: one,
-    verdicts: one.limits.map((limit) => ({ series: one, limit, forecast: forecastSeries(one, limit, today, known.usage) })),
+    verdicts: one.limits.map((limit) => ({ series: one, limit, forecast: forecastSeries(one, limit, today, known) })),
   }));
 }
 

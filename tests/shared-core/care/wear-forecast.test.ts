@@ -2,19 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addDays, dayNumber, type LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import { wearForecast, type WearQuestion } from '../../../shared-core/care/wear-forecast.ts';
-import { fitUsage } from '../../../shared-core/fleet/usage-rate.ts';
-import { makeSeason } from '../../../shared-core/fleet/usage-season.ts';
 import { day } from '../calendar/day.ts';
+import { knownFrom } from './limit-examples.ts';
 
-const usage = fitUsage({
-  readings: [['2025-01-01', 40_000], ['2025-07-01', 45_000], ['2026-01-01', 50_000], ['2026-07-01', 55_000]].map(([date, km]) => ({ day: dayNumber(day(String(date))), km: Number(km) })),
-  declaredKmAYear: null, season: makeSeason('none'),
-});
+const car = knownFrom(null, ['2025-01-01', 40_000], ['2025-07-01', 45_000], ['2026-01-01', 50_000], ['2026-07-01', 55_000]);
 
 /** Tread measured at whole distances in km, 1.6 mm the limit, asked on 2026-08-01. */
 function tread(points: readonly (readonly [date: string, km: number, depth: number])[], more: Partial<WearQuestion> = {}): WearQuestion {
   return {
-    points: points.map(([date, km, value]) => ({ date: day(date), along: km * 1000, value })), limit: 1.6, way: { by: 'distance', rises: false }, error: 0.2, today: day('2026-08-01'), usage, idleMetres: 0, ...more,
+    points: points.map(([date, km, value]) => ({ date: day(date), along: km * 1000, value })), limit: 1.6, way: { by: 'distance', rises: false }, error: 0.2, today: day('2026-08-01'), car, idleMetres: 0, ...more,
   };
 }
 
@@ -56,15 +52,17 @@ describe('a forecast of wear', () => {
     { case: 'one', question: tread([['2026-01-01', 50_000, 6]]), verdict: { verdict: 'too-few', have: 1 } },
     { case: 'it grew', question: tread([['2025-01-01', 40_000, 6], ['2026-01-01', 50_000, 8]]), verdict: { verdict: 'contradictory', from: { value: 6 }, to: { value: 8 } } },
     { case: 'no wear yet', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 7.8]]), verdict: { verdict: 'flat' } },
-    { case: 'at the limit: it still passes; reached by the first reading that knows', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 1.6]]), verdict: { verdict: 'wears', span: { likely: '2026-07-01' } } },
+    { case: 'at the limit: it still passes', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 1.6]]), verdict: { verdict: 'wears', span: { likely: '2026-01-01' } } },
+    // By hand: 0.6 mm every 1000 km, 1.6 mm at 52 500 km, halfway in time between the readings at 50 000 and 55 000 km.
+    { case: 'foreseen where the car has been since: the day it was there', question: tread([['2025-07-01', 45_000, 6.1], ['2026-01-01', 50_000, 3.1]]), verdict: { verdict: 'wears', span: { likely: '2026-04-02' } } },
     { case: 'past it', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 1.5]]), verdict: { verdict: 'past-limit', span: { earliest: '2026-01-01', likely: '2026-01-01', latest: '2026-01-01' } } },
     { case: '1.59 mm, by the law of 1.6 mm', question: tread([['2026-01-01', 50_000, 1.59]]), verdict: { verdict: 'past-limit' } },
     { case: '1.59 mm, by the law of 2/32 in', question: tread([['2026-01-01', 50_000, 1.59]], { limit: 1.5875 }), verdict: { verdict: 'too-few' } },
     { case: 'a slip past it, corrected by the next', question: tread([['2025-01-01', 40_000, 8], ['2025-07-01', 45_000, 1], ['2026-01-01', 50_000, 7]]), verdict: { verdict: 'wears' } },
     { case: 'past it, even where it also grew', question: tread([['2025-01-01', 40_000, 0.5], ['2026-01-01', 50_000, 1.5]]), verdict: { verdict: 'past-limit' } },
     { case: 'off the road', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 6]], { idleMetres: null }), verdict: { verdict: 'off-the-road' } },
-    { case: 'no odometer was read', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 6]], { usage: null }), verdict: { verdict: 'no-reading' } },
-    { case: 'time needs neither', question: battery([['2025-01-01', 90], ['2026-01-01', 80]], { usage: null, idleMetres: null }), verdict: { verdict: 'wears' } },
+    { case: 'no odometer was read', question: tread([['2025-01-01', 40_000, 8], ['2026-01-01', 50_000, 6]], { car: { points: [], usage: null } }), verdict: { verdict: 'no-reading' } },
+    { case: 'time needs neither', question: battery([['2025-01-01', 90], ['2026-01-01', 80]], { car: { points: [], usage: null }, idleMetres: null }), verdict: { verdict: 'wears' } },
     { case: 'rising past its limit', question: battery([['2026-01-01', 3.1]], { limit: 3, way: { by: 'time', rises: true } }), verdict: { verdict: 'past-limit' } },
     { case: 'rising towards it', question: battery([['2025-01-01', 1], ['2026-01-01', 2]], { limit: 3, way: { by: 'time', rises: true }, error: 0.3 }), verdict: { verdict: 'wears', span: { likely: '2027-01-01' } } },
     { case: 'slowly: beyond five years', question: battery([['2016-01-01', 100], ['2026-01-01', 95]]), verdict: { verdict: 'wears', span: { likely: null, latest: null } } },
