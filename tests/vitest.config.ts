@@ -8,5 +8,6 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    expect: { poll: { timeout: 20_000 } },
   },
 });

@@ -41,8 +41,8 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await page.getByRole('heading', { name: 'The yard' }).waitFor({ timeout: 50_000 });
     await page.getByText('Sample household, proves nothing.').waitFor();
     await expect.poll(focused).toBe('The yard');
-    expect(await page.locator('[data-lane]').count()).toBe(5);
-    expect(await lane('Pip').getByRole('link', { name: /^brake fluid, 12 months late/ }).count()).toBe(1);
+    await expect.poll(() => page.locator('[data-lane]').count()).toBe(5);
+    await expect.poll(() => lane('Pip').getByRole('link', { name: /^brake fluid, 12 months late/ }).count()).toBe(1);
   });
 
   test('nothing in a lane touches or hangs over another', async () => {
@@ -64,17 +64,17 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await lane('Pip').locator('[data-mark]').first().focus();
     const before = await focused();
     await page.keyboard.press('ArrowRight');
-    expect(await focused()).not.toBe(before);
+    await expect.poll(focused).not.toBe(before);
     await page.keyboard.press('Home');
-    expect(await focused()).toBe(before);
+    await expect.poll(focused).toBe(before);
     await page.keyboard.press('ArrowUp');
-    expect(await page.evaluate(() => document.activeElement?.closest('[data-lane]')?.querySelector('h2')?.textContent)).toBe('Heron');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest('[data-lane]')?.querySelector('h2')?.textContent)).toBe('Heron');
     await page.getByText('Press to open it in Car.').waitFor();
     await page.keyboard.press('Escape');
-    expect(await page.getByText('Press to open it in Car.').count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.matches('[data-mark]'))).toBe(true);
+    await expect.poll(() => page.getByText('Press to open it in Car.').count()).toBe(0);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.matches('[data-mark]'))).toBe(true);
     await page.keyboard.press('-');
-    expect(await page.getByRole('radio', { name: '6 months' }).isChecked()).toBe(true);
+    await expect.poll(() => page.getByRole('radio', { name: '6 months' }).isChecked()).toBe(true);
     await page.keyboard.press('+');
   });
 
@@ -111,7 +111,7 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await page.keyboard.type('half');
     await page.keyboard.press('Enter');
     await lane('Wren').getByText('Write a number, such as 38250.').waitFor();
-    expect(await page.getByLabel(/^Odometer of Wren/).inputValue()).toBe('half');
+    await expect.poll(() => page.getByLabel(/^Odometer of Wren/).inputValue()).toBe('half');
     await page.keyboard.press('Escape');
   });
 
@@ -120,7 +120,7 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     const inLanes = await page.locator('[data-mark]').count();
     const counts = await page.locator('[data-lane]').evaluateAll((lanes) => lanes.flatMap((one) => [...one.textContent.matchAll(/(\d+) (?:later|not known)/g)].map((match) => Number(match[1]))));
     await page.getByText('Table', { exact: true }).click();
-    expect(await page.getByRole('row').count()).toBe(1 + inLanes + counts.reduce((sum, count) => sum + count, 0));
+    await expect.poll(() => page.getByRole('row').count()).toBe(1 + inLanes + counts.reduce((sum, count) => sum + count, 0));
     expect(await axeFaults(page)).toEqual([]);
     await page.getByText('Lanes', { exact: true }).click();
   });
@@ -137,14 +137,14 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await page.getByRole('textbox', { name: 'Done on' }).fill('31/2/2026');
     await page.getByRole('button', { name: 'Record the work' }).click();
     await page.getByRole('alert').filter({ hasText: 'Not recorded. Write a whole date' }).waitFor();
-    expect(await page.getByRole('textbox', { name: 'Done on' }).evaluate((field) => field === document.activeElement)).toBe(true);
+    await expect.poll(() => page.getByRole('textbox', { name: 'Done on' }).evaluate((field) => field === document.activeElement)).toBe(true);
     await page.keyboard.press('Escape');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Record work on brake fluid');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Record work on brake fluid');
     await page.getByRole('button', { name: 'Record work on brake fluid' }).click();
-    expect(await page.getByRole('textbox', { name: 'Done on' }).inputValue()).toBe('31/2/2026');
+    await expect.poll(() => page.getByRole('textbox', { name: 'Done on' }).inputValue()).toBe('31/2/2026');
     await page.getByRole('button', { name: 'Start over' }).click();
-    expect(await page.getByRole('textbox', { name: 'Done on' }).inputValue()).toBe('25 Nov 2026');
+    await expect.poll(() => page.getByRole('textbox', { name: 'Done on' }).inputValue()).toBe('25 Nov 2026');
   });
 
   test('work is recorded with a paper, moves the item on, and all of it is undone at once', async () => {
@@ -155,7 +155,7 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await page.getByRole('link', { name: 'receipt.png' }).waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('row', { name: /^brake fluid/ }).getByText('12 months late').waitFor();
-    expect(await page.getByRole('link', { name: 'receipt.png' }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('link', { name: 'receipt.png' }).count()).toBe(0);
   });
 
   test('the sample is left with one press, and nothing is left of it', async () => {
