@@ -1,5 +1,7 @@
 import { measurementTaken } from '../care/measurement.ts';
+import { distanceAllowanceRemoved, distanceAllowanceSet } from '../care/distance-allowance.ts';
 import { obligationSet } from '../care/obligation.ts';
+import { recallSet } from '../care/recall.ts';
 import { renewalRecorded } from '../care/renewal.ts';
 import { serviceItemSet } from '../care/service-item.ts';
 import { servicePlanRemoved, servicePlanSet } from '../care/service-plan.ts';
@@ -27,7 +29,7 @@ import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
 
 const ALL: readonly AnyEntryKind[] = [
-  cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered,
+  cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, supplierSet, offerSet, lotSet,

@@ -22,6 +22,7 @@ import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
+import { recallViews, recallViewSchema } from './recall-view.ts';
 import { trackRecordSchema, trackRecordView } from './track-record-view.ts';
 import { usageNotes, usageNoteSchema, usageView, usageViewSchema } from './usage-view.ts';
 import { wearSeriesViewSchema, wearViews } from './wear-view.ts';
@@ -48,6 +49,8 @@ export const carViewSchema = z.object({
   /** What was measured, each thing with its points, its line, its limits and what they come to. */
   measured: z.array(wearSeriesViewSchema),
   wheels: z.array(wheelViewSchema),
+  /** Every recall, those done among them. */
+  recalls: z.array(recallViewSchema),
   papers: z.array(paperSchema),
   costs: z.array(z.object({ year: z.number(), totalMinor: z.number(), byKind: z.record(z.string(), z.number()) })),
 });
@@ -86,6 +89,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     observations: latestFirst(facts.ofCar(observations, car.id)),
     measured: wearViews(facts, care.wear, car.unit),
     wheels: wheelViews(facts, car.id, today),
+    recalls: recallViews(facts, car.id, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
     costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };

@@ -11,10 +11,12 @@ import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
+import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
+import { recallViews, recallViewSchema } from './recall-view.ts';
 import { bySoonest } from './soonest-first.ts';
 
 const date = dateSchema.nullable();
@@ -55,6 +57,10 @@ export const carDueSchema = z.object({
   windows: z.array(windowViewSchema),
   obligations: z.array(obligationViewSchema),
   doubtful: z.array(doubtfulViewSchema),
+  /** Distance allowances, the ones to be passed soonest first. */
+  allowances: z.array(allowanceViewSchema),
+  /** Recalls that are not done, or are due again. */
+  recalls: z.array(recallViewSchema),
 });
 export type CarDue = z.infer<typeof carDueSchema>;
 
@@ -83,6 +89,8 @@ export function carDue(facts: Facts, care: CarCare, today: LocalDate): CarDue {
     windows: care.items.map((one) => windowView(one, car.unit)).sort(bySoonest),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)),
     doubtful: doubtfulViews(use, car.unit),
+    allowances: allowanceViews(facts, car, use, today),
+    recalls: recallViews(facts, car.id, today).filter((recall) => recall.state !== 'done'),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { measurements } from '../care/measurement.ts';
+import { recalls } from '../care/recall.ts';
 import { renewals } from '../care/renewal.ts';
 import { cardFigures } from '../fleet/card-figure.ts';
 import { readings } from '../fleet/reading.ts';
@@ -20,7 +21,7 @@ export function papersOfCar(facts: Facts, car: string): readonly string[] {
     ...facts.ofCar(measurements, car).map((one) => ({ date: one.date, papers: one.paper === null ? [] : [one.paper] })),
   ];
   const dated = held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
-  // Sheets that figures of the data card stand on have no day of their own.
-  const sheets = facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []);
+  // Sheets that figures of the data card stand on, and letters of recalls, have no day of their own.
+  const sheets = [...facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []), ...facts.ofCar(recalls, car).flatMap((recall) => recall.papers)];
   return [...new Set([...dated, ...sheets])];
 }

@@ -1,3 +1,4 @@
+import { ALLOWANCE_WORDS } from './en-allowance.ts';
 import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
 import { CHECK_WORDS } from './en-check.ts';
@@ -12,4 +13,4 @@ import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PLAN_INSTANCE_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...INTAKE_WORDS, ...SHELL_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PLAN_INSTANCE_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHELL_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };

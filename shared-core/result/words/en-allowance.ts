@@ -1,0 +1,36 @@
+/** What is said of distance allowances, recalls and a first test. */
+export const ALLOWANCE_WORDS: Readonly<Record<string, string>> = {
+  'allowance-insurance': 'insured distance',
+  'allowance-lease': 'leased distance',
+  'allowance-warranty': 'warranty by distance',
+  'allowance-other': 'distance allowance',
+
+  'allowance-not-begun': 'It begins on {from}.',
+  'allowance-ended': 'It ended on {to}.',
+  'allowance-passed': 'The {allowed} {unit} allowed were passed on {date}.',
+  'allowance-will-pass': 'As the car is used now, the {allowed} {unit} allowed will be passed about {date}, before {to}: by about {over} {unit} on that day.',
+  'allowance-will-pass-endless': 'As the car is used now, the {allowed} {unit} allowed will be passed about {date}.',
+  'allowance-may-pass': 'The {allowed} {unit} allowed will likely do until {to}, but more use than now could pass them.',
+  'allowance-may-pass-endless': 'The {allowed} {unit} allowed could be passed from {date} on.',
+  'allowance-within': 'The {allowed} {unit} allowed will do until {to}; about {over} {unit} will be left.',
+  'allowance-within-endless': 'The {allowed} {unit} allowed will not be passed within five years.',
+  'allowance-unknown': 'Enter a reading: without one nothing can be said of the {allowed} {unit} allowed.',
+
+  'recall-open': 'Recall {number} is not done. Book it.',
+  'recall-booked': 'Recall {number} is booked for {nextOn}.',
+  'recall-booked-late': 'Recall {number} was booked for {nextOn}. Enter how it was done, or book it again.',
+  'recall-done': 'Recall {number} was done on {doneOn}: {how}.',
+  'recall-again': 'Recall {number} was done on {doneOn} and is due again on {nextOn}.',
+  'recall-again-late': 'Recall {number} was due again on {nextOn}.',
+
+  'not-years': 'Years must be a whole number from 1 to 10.',
+  'test-needs-registration': 'The first test is counted from first registration, which {car} does not have yet. Enter that first.',
+  'test-there': '{car} has a roadworthiness test already. Change that one.',
+  'first-test-past': 'The first test was due by {date}. Enter the certificate that holds now instead.',
+  'recall-known': 'The recall {number} is entered already. Change that one.',
+  'recall-done-when': 'What was done needs its day. Enter it, or take out how and by whom it was done.',
+  'recall-done-how': 'Enter how the recall was done: what was replaced, renewed or looked at.',
+  'recall-next-before': 'The next day, {date}, must be after the day on which it was done.',
+  'unknown-allowance': 'There is no such distance allowance.',
+  'allowance-ends-before': 'The last day {to} is before the first one {from}. Check both.',
+};

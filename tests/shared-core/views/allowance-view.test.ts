@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { distanceAllowances } from '../../../shared-core/care/distance-allowance.ts';
+import type { RequestOf } from '../../../shared-core/contract/contract.ts';
+import { hasWords } from '../../../shared-core/result/words/say.ts';
+import { day } from '../calendar/day.ts';
+import { memoryHousehold, type MemoryHousehold } from '../contract/memory-household.ts';
+
+/** Pip, in miles, at about 20 miles a day, read to 40 920 on 2026-11-01. */
+function withPip(): MemoryHousehold {
+  const household = memoryHousehold({ hemisphere: 'none', unit: 'mi' });
+  household.must('car.add', { id: 'pip', name: 'Pip', firstRegistered: day('2022-11-01') });
+  household.must('car.add', { id: 'wren', name: 'Wren' });
+  for (const [date, value] of [['2025-05-01', 30_000], ['2025-11-01', 33_680], ['2026-05-01', 37_300], ['2026-08-01', 39_140], ['2026-11-01', 40_980]] as const) household.must('reading.record', { car: 'pip', value, date: day(date) });
+  return household;
+}
+
+type Request = Partial<RequestOf<'allowance.set'>>;
+const insurance = { car: 'Pip', kind: 'insurance', distance: { value: 6000, unit: 'mi' }, from: day('2026-08-01') } as const;
+const set = (household: MemoryHousehold, more: Request = {}) => household.must('allowance.set', { ...insurance, ...more }).allowance;
+const views = (household: MemoryHousehold) => household.must('due.show', {}).cars.find((car) => car.id === 'pip')?.allowances ?? [];
+
+describe('an allowance', () => {
+  test('stands in its own unit, in the due and the car view alike', () => {
+    const household = withPip();
+    const allowance = set(household);
+    const [view] = views(household);
+    // By hand: 20 miles a day from 1 August, so 2320 by 25 November, 6000 after 300 days: 28 May 2027.
+    expect(view).toMatchObject({ id: allowance.id, kind: 'insurance', name: 'insured distance', state: 'will-pass', from: '2026-08-01', to: '2027-07-31', unit: 'mi', allowed: 6000, estimated: false });
+    expect(Math.abs((view?.used ?? 0) - 2320)).toBeLessThan(60);
+    expect((view?.used ?? 0) + (view?.left ?? 0)).toBe(6000);
+    expect((view?.passes.likely ?? '').slice(0, 7)).toMatch(/2027-0[56]/);
+    expect(view?.text).toMatch(/^As the car is used now, the 6000 mi allowed will be passed about \d+ (May|Jun) 2027, before 31 Jul 2027: by about [\d\u202f]+ mi on that day\.$/);
+    expect(household.must('car.show', { car: 'pip' }).due.allowances).toEqual(views(household));
+  });
+
+  test.each([
+    { more: { distance: { value: 12_000, unit: 'mi' } }, state: 'within', text: /^The 12\u202f000 mi allowed will do until 31 Jul 2027; about [\d\u202f]+ mi will be left\.$/ },
+    { more: { distance: { value: 8000, unit: 'mi' } }, state: 'may-pass', text: /^The 8000 mi allowed will likely do until 31 Jul 2027, but/ },
+    { more: { distance: { value: 1000, unit: 'mi' } }, state: 'passed', text: /^The 1000 mi allowed were passed on 20 Sep 2026\.$/ },
+    { more: { from: day('2026-12-01') }, state: 'not-begun', text: /^It begins on 1 Dec 2026\.$/ },
+    { more: { to: day('2026-10-31') }, state: 'ended', text: /^It ended on 31 Oct 2026\.$/ },
+    { more: { every: 'term', distance: { value: 6000, unit: 'mi' } }, state: 'will-pass', text: /^As the car is used now, the 6000 mi allowed will be passed about \d+ (May|Jun) 2027\.$/ },
+    { more: { every: 'term', distance: { value: 200_000, unit: 'mi' } }, state: 'within', text: /^The 200\u202f000 mi allowed will not be passed within five years\.$/ },
+    { more: { every: 'term', distance: { value: 41_000, unit: 'mi' } }, state: 'may-pass', text: /^The 41\u202f000 mi allowed could be passed from \d+ \w+ \d{4} on\.$/ },
+  ] as const)('$state: $text', ({ more, state, text }) => {
+    const household = withPip();
+    set(household, more);
+    expect(views(household)[0]?.state).toBe(state);
+    expect(views(household)[0]?.text).toMatch(text);
+  });
+
+  test('without a reading says what is missing', () => {
+    const household = withPip();
+    household.must('allowance.set', { ...insurance, car: 'wren' });
+    expect(household.must('due.show', {}).cars.find((car) => car.id === 'wren')?.allowances).toMatchObject([{ state: 'unknown', used: null, left: null, over: null, text: 'Enter a reading: without one nothing can be said of the 6000 mi allowed.' }]);
+  });
+
+  test('of a warranty ends by date or distance, whichever comes first; the soonest passed comes first', () => {
+    const household = withPip();
+    const warranty = { kind: 'warranty', name: 'Five years or 60 000 miles', every: 'term', from: day('2022-11-01'), to: day('2027-10-31'), startReading: { value: 0, unit: 'mi' }, distance: { value: 60_000, unit: 'mi' } } as const;
+    set(household, warranty);
+    set(household);
+    expect(views(household).map((view) => view.kind)).toEqual(['insurance', 'warranty']);
+    expect(views(household)[1]).toMatchObject({ name: 'Five years or 60 000 miles', state: 'within', estimated: false, ends: { likely: '2027-10-31' } });
+    household.must('allowance.set', { ...insurance, ...warranty, id: views(household)[1]?.id ?? '', distance: { value: 42_000, unit: 'mi' } });
+    const shorter = views(household).find((view) => view.kind === 'warranty');
+    expect([shorter?.state, shorter?.ends.likely]).toEqual(['will-pass', shorter?.passes.likely]);
+    expect(views(household).map((view) => view.kind)).toEqual(['warranty', 'insurance']);
+  });
+
+  test('that has ended has no other end than its last day', () => {
+    const household = withPip();
+    set(household, { to: day('2026-10-31'), distance: { value: 1000, unit: 'mi' } });
+    expect(views(household)[0]?.ends).toEqual({ earliest: '2026-10-31', likely: '2026-10-31', latest: '2026-10-31' });
+  });
+
+  test('taken away it is gone', () => {
+    const household = withPip();
+    const { id } = set(household);
+    expect(household.must('allowance.remove', { id }).allowance.id).toBe(id);
+    expect([views(household), household.facts().all(distanceAllowances)]).toEqual([[], []]);
+    expect(household.call('allowance.remove', { id })).toMatchObject({ ok: false, refusal: { code: 'unknown-allowance' } });
+  });
+
+  test.each([
+    { case: 'an unknown car', more: { car: 'nobody' }, code: 'unknown-car' },
+    { case: 'no distance', more: { distance: { value: 0, unit: 'mi' } }, code: 'not-a-distance' },
+    { case: 'an end before its beginning', more: { to: '2026-07-31' }, code: 'allowance-ends-before' },
+    { case: 'a beginning before the car was there', more: { from: '2022-10-31' }, code: 'before-registration' },
+    { case: 'an id of another car\'s', more: { id: 'of-wren' }, code: 'id-taken' },
+  ])('$case is refused: $code', ({ more, code }) => {
+    const household = withPip();
+    household.must('allowance.set', { ...insurance, id: 'of-wren', car: 'wren' });
+    const before = household.entries.length;
+    expect(household.call('allowance.set', { ...insurance, ...more } as never)).toMatchObject({ ok: false, refusal: { code } });
+    expect(household.entries).toHaveLength(before);
+  });
+});
+
+test('every kind and state has its words', () => {
+  const states = ['not-begun', 'ended', 'passed', 'will-pass', 'will-pass-endless', 'may-pass', 'may-pass-endless', 'within', 'within-endless', 'unknown'];
+  expect(['insurance', 'lease', 'warranty', 'other', ...states].filter((key) => !hasWords(`allowance-${key}`))).toEqual([]);
+});
