@@ -1,5 +1,6 @@
 import { Link, Route, Switch } from 'wouter';
 import { CarScreen } from '../car/car-screen.tsx';
+import { leafNamed } from '../car/leaf.ts';
 import { SettingsScreen } from '../settings/settings-screen.tsx';
 import { Asked } from '../ui/asked.tsx';
 import { HouseholdProvider } from '../ui/household.tsx';
@@ -39,9 +40,10 @@ function Screens({ folder, sample }: ScreensProps) {
   return (
     <Switch>
       <Route path="/"><YardScreen /></Route>
-      <Route path="/car"><CarScreen car={null} place={null} /></Route>
-      <Route path="/car/:car">{({ car }) => <CarScreen car={car} place={null} />}</Route>
-      <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} place={`${kind}-${id}`} />}</Route>
+      <Route path="/car"><CarScreen car={null} leaf="care" place={null} /></Route>
+      <Route path="/car/:car">{({ car }) => <CarScreen car={car} leaf="care" place={null} />}</Route>
+      <Route path="/car/:car/:leaf">{({ car, leaf }) => <CarScreen car={car} leaf={leafNamed(leaf)} place={null} />}</Route>
+      <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafNamed(kind)} place={`${kind}-${id}`} />}</Route>
       <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
       <Route>
         <ScreenTitle>{tell('screen.lost')}</ScreenTitle>

@@ -1,23 +1,20 @@
 import { useEffect, useState } from 'react';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import { CarHeading } from './car-heading.tsx';
+import { CarLeaf } from './car-leaf.tsx';
 import type { CarSheet } from './car-sheet.ts';
 import { CarSheets } from './car-sheets.tsx';
-import { CostsSection } from './costs-section.tsx';
-import { ItemsSection } from './items-section.tsx';
-import { ObligationsSection } from './obligations-section.tsx';
-import { ObservationsSection } from './observations-section.tsx';
-import { ReadingsSection } from './readings-section.tsx';
-import { RecordsSection } from './records-section.tsx';
-import styles from './car.module.css';
+import { LeafStrip } from './leaf-strip.tsx';
+import type { Leaf } from './leaf.ts';
 
 interface CarBodyProps {
   readonly view: CarView;
+  readonly leaf: Leaf;
   readonly place: string | null;
 }
 
-/** One car: what is due and what was done in the wide column, its dates, readings and costs beside. */
-export function CarBody({ view, place }: CarBodyProps) {
+/** One car: what it is, the leaves of its file, the chosen one, and the entry that lies over it. */
+export function CarBody({ view, leaf, place }: CarBodyProps) {
   const [sheet, setSheet] = useState<CarSheet | null>(null);
   useEffect(() => {
     const element = place === null ? null : document.getElementById(place);
@@ -27,18 +24,8 @@ export function CarBody({ view, place }: CarBodyProps) {
   return (
     <>
       <CarHeading view={view} open={setSheet} />
-      <div className={styles.columns}>
-        <div className={styles.column}>
-          <ItemsSection view={view} open={setSheet} />
-          <RecordsSection view={view} open={setSheet} />
-        </div>
-        <div className={styles.column}>
-          <ObligationsSection view={view} open={setSheet} />
-          <ReadingsSection view={view} open={setSheet} />
-          <ObservationsSection view={view} open={setSheet} />
-          <CostsSection view={view} />
-        </div>
-      </div>
+      <LeafStrip car={view.car.id} chosen={leaf} />
+      <CarLeaf leaf={leaf} view={view} open={setSheet} />
       <CarSheets view={view} sheet={sheet} onClose={() => setSheet(null)} />
     </>
   );

@@ -5,18 +5,20 @@ import { useAsk } from '../ui/use-ask.ts';
 import { tell } from '../ui/words/tell.ts';
 import { CarBody } from './car-body.tsx';
 import { CarChoice } from './car-choice.tsx';
+import type { Leaf } from './leaf.ts';
 import { NoCar } from './no-car.tsx';
 import styles from './car.module.css';
 
 interface CarScreenProps {
   /** The car's id, or null: the first one. */
   readonly car: string | null;
+  readonly leaf: Leaf;
   /** A place on the screen to go to: 'item-oil', 'obligation-test'; null for its beginning. */
   readonly place: string | null;
 }
 
 /** Everything about one car; the others are one press away. */
-export function CarScreen({ car, place }: CarScreenProps) {
+export function CarScreen({ car, leaf, place }: CarScreenProps) {
   const yard = useAsk('yard.show', {});
   return (
     <div className={styles.screen}>
@@ -28,7 +30,7 @@ export function CarScreen({ car, place }: CarScreenProps) {
           return (
             <>
               <CarChoice cars={lanes} chosen={car} />
-              <OneCar key={car} car={car} place={place} />
+              <OneCar key={car} car={car} leaf={leaf} place={place} />
             </>
           );
         }}
@@ -37,12 +39,12 @@ export function CarScreen({ car, place }: CarScreenProps) {
   );
 }
 
-function OneCar({ car, place }: { readonly car: string; readonly place: string | null }) {
+function OneCar({ car, leaf, place }: { readonly car: string; readonly leaf: Leaf; readonly place: string | null }) {
   const answer = useAsk('car.show', { car });
   return (
     <>
       {answer.state !== 'answered' && <ScreenTitle>{tell('car.title')}</ScreenTitle>}
-      <Asked answer={answer}>{(view) => <CarBody view={view} place={place} />}</Asked>
+      <Asked answer={answer}>{(view) => <CarBody view={view} leaf={leaf} place={place} />}</Asked>
     </>
   );
 }

@@ -1,6 +1,9 @@
 /** Words of the Car screen. */
 export const CAR_WORDS = {
   'car.title': 'Car',
+  'leaves.list': 'Leaves of this car',
+  'leaf.care': 'Care',
+  'leaf.distance': 'Distance and use',
   'cars.list': 'Cars',
   'cars.add': 'Add a car',
   'cars.none-title': 'No car yet',

@@ -1,0 +1,21 @@
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import type { OpenSheet } from './car-sheet.ts';
+import { CareLeaf } from './care-leaf.tsx';
+import { DistanceLeaf } from './distance/distance-leaf.tsx';
+import type { Leaf } from './leaf.ts';
+
+interface CarLeafProps {
+  readonly leaf: Leaf;
+  readonly view: CarView;
+  readonly open: OpenSheet;
+}
+
+/** The chosen leaf of a car's file. A leaf with entries of its own lays them over the screen itself. */
+export function CarLeaf({ leaf, view, open }: CarLeafProps) {
+  switch (leaf) {
+    case 'care':
+      return <CareLeaf view={view} open={open} />;
+    case 'distance':
+      return <DistanceLeaf view={view} open={open} />;
+  }
+}
