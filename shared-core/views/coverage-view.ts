@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
-import { FIRST_DATE } from '../calendar/local-date.ts';
+import { FIRST_DATE, later, type LocalDate } from '../calendar/local-date.ts';
 import { serviceItems } from '../care/service-item.ts';
 import { servicePlanLineSchema, servicePlans, servicePlanSchema, type ServicePlan, type ServicePlanLine } from '../care/service-plan.ts';
 import { findCar } from '../fleet/find-car.ts';
@@ -8,7 +8,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { coverageOf, type Coverage, type CoverageVisit } from '../records/coverage.ts';
 import { observations, observationSchema } from '../records/observation.ts';
-import { recordLineSchema, workRecords, workRecordSchema } from '../records/work-record.ts';
+import { recordLineSchema, workRecords, workRecordSchema, type WorkRecord } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
@@ -41,6 +41,8 @@ const lineSchema = servicePlanLineSchema.extend({
 export const coverageViewSchema = z.object({
   today: dateSchema,
   car: z.object({ id: z.string(), name: z.string() }),
+  /** Every named service of the car and how far it is, the one that began last first. */
+  plans: z.array(z.object({ id: z.string(), name: z.string(), from: dateSchema, to: dateSchema.nullable(), lines: z.int(), done: z.int() })),
   /** The named service; null where all items of the car are held against the records. */
   plan: servicePlanSchema.nullable(),
   from: dateSchema,
@@ -75,11 +77,13 @@ export const showCoverage = ask({
     const plan = planOf(facts, car.value.id, request.plan);
     if (!plan.ok) return plan;
     const from = request.from ?? plan.value?.from ?? car.value.firstRegistered ?? FIRST_DATE;
-    const to = request.to ?? plan.value?.to ?? moment.today;
+    // A service that is yet to begin has no days so far.
+    const to = request.to ?? plan.value?.to ?? later(from, moment.today);
     if (to < from) return refuse('service-ends-before', { from, to }, ['to']);
     const lines = plan.value?.lines ?? linesOfItems(facts, car.value.id);
-    const covered = coverageOf(lines, facts.ofCar(workRecords, car.value.id), from, to);
-    return ok({ today: moment.today, car: { id: car.value.id, name: car.value.name }, plan: plan.value, from, to, ...viewOf(facts, car.value.id, covered) });
+    const records = facts.ofCar(workRecords, car.value.id);
+    const { id, name } = car.value;
+    return ok({ today: moment.today, car: { id, name }, plans: plansOf(facts, id, records, moment.today), plan: plan.value, from, to, ...viewOf(facts, id, coverageOf(lines, records, from, to)) });
   },
 });
 
@@ -89,6 +93,14 @@ function planOf(facts: Facts, car: string, wanted: string | null): Result<Servic
   return plan === null || plan.car !== car ? refuse('unknown-service', { service: wanted }, ['plan']) : ok(plan);
 }
 
+function plansOf(facts: Facts, car: string, records: readonly WorkRecord[], today: LocalDate): CoverageView['plans'] {
+  const plans = [...facts.ofCar(servicePlans, car)].sort((a, b) => (a.from === b.from ? a.name.localeCompare(b.name, 'en') : a.from < b.from ? 1 : -1));
+  return plans.map(({ id, name, from, to, lines }) => {
+    const covered = coverageOf(lines, records, from, to ?? today).lines;
+    return { id, name, from, to, lines: lines.length, done: covered.filter((line) => line.state === 'done').length };
+  });
+}
+
 function linesOfItems(facts: Facts, car: string): readonly ServicePlanLine[] {
   return facts.ofCar(serviceItems, car).map((item) => ({ item: item.id, name: item.name, work: item.work }));
 }
@@ -96,7 +108,7 @@ function linesOfItems(facts: Facts, car: string): readonly ServicePlanLine[] {
 function viewOf(facts: Facts, car: string, { lines, extras }: Coverage): Pick<CoverageView, 'lines' | 'extras' | 'counts' | 'by' | 'watched' | 'text'> {
   const count = (state: Coverage['lines'][number]['state']) => lines.filter((line) => line.state === state).length;
   const counts = { lines: lines.length, done: count('done'), lookedAt: count('looked-at'), notDone: count('not-done'), nobody: count('nobody') };
-  const records = new Set(lines.flatMap((line) => line.visits.map((visit) => visit.record.id)));
+  const records = new Set([...lines.flatMap((line) => line.visits), ...extras].map((visit) => visit.record.id));
   return {
     lines: lines.map(({ line, state, visits }) => ({ ...line, state, text: say({ key: `coverage-${state}`, values: {} }), outcome: visits.at(-1)?.line.outcome ?? null, visits: visits.map(visitView) })),
     extras: extras.map(visitView),

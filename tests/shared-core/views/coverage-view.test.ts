@@ -58,6 +58,29 @@ describe('a service', () => {
     expect(show(household).by).toEqual([{ place: 'garage', by: 'B', lines: 3 }, { place: 'garage', by: 'Hill Garage', lines: 3 }, { place: 'home', by: 'A', lines: 2 }]);
   });
 
+  test('what was to be watched of a line done beside it is shown too', () => {
+    const household = serviced();
+    household.must('record.add', { car: 'pip', date: day('2026-11-12'), lines: [{ name: 'Wheel bearing', work: 'check', outcome: 'watch', note: 'hums' }] });
+    expect(show(household).watched.map((one) => one.text)).toContain('Wheel bearing: hums');
+  });
+
+  test('one that is yet to begin is open, and refuses nothing', () => {
+    const household = serviced();
+    household.must('service-plan.set', { id: 'five', car: 'pip', name: 'The five-year service', from: day('2027-11-01'), lines: [{ item: 'oil' }] });
+    expect(show(household, { plan: 'five' })).toMatchObject({ from: '2027-11-01', to: '2027-11-01', counts: { lines: 1, nobody: 1 } });
+  });
+
+  test('every service of the car is named with how far it is, the latest first', () => {
+    const household = serviced();
+    household.must('service-plan.set', { id: 'spring', car: 'pip', name: 'Spring check', from: day('2026-03-01'), to: day('2026-04-01'), lines: [{ item: 'pads' }] });
+    household.must('service-plan.set', { id: 'other', car: 'wren', name: 'Another car', from: day('2026-03-01'), lines: [{ name: 'Hood' }] });
+    expect(show(household).plans).toEqual([
+      { id: 'four', name: 'The four-year service', from: '2026-11-01', to: null, lines: 6, done: 4 },
+      { id: 'spring', name: 'Spring check', from: '2026-03-01', to: '2026-04-01', lines: 1, done: 0 },
+    ]);
+    expect(show(household, {}).plans).toHaveLength(2);
+  });
+
   test('looks only at the days asked for', () => {
     expect(states(show(serviced(), { plan: 'four', from: '2026-10-01', to: '2026-10-31' }))).toMatchObject({ 'Plugs': 'done', 'Engine oil': 'nobody' });
     expect(show(serviced(), { plan: 'four', from: '2026-11-06' })).toMatchObject({ from: '2026-11-06', to: '2026-11-25', counts: { done: 2 } });
