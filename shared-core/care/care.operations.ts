@@ -10,6 +10,7 @@ import { setWearLimit } from './set-wear-limit.ts';
 import { setRecall } from './set-recall.ts';
 import { removeServicePlan, setServicePlan } from './set-service-plan.ts';
 import { showStartingSets } from './show-starting-sets.ts';
+import { startCar } from './start-car.ts';
 import { startItems } from './start-items.ts';
 
 /** What can be asked of the care by name. */
@@ -17,6 +18,7 @@ export const careOperations = {
   'item.add': addItem,
   'item.change': changeItem,
   'item.confirm': confirmItem,
+  'car.start': startCar,
   'items.start': startItems,
   'starting-sets.show': showStartingSets,
   'service-plan.set': setServicePlan,

@@ -1,9 +1,12 @@
 import { z } from 'zod';
+import { carSchema } from '../fleet/car.ts';
 import { findCar, sameName } from '../fleet/find-car.ts';
+import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { ok } from '../result/result.ts';
-import { serviceItems, serviceItemSchema } from './service-item.ts';
+import { historySchema, serviceItems, serviceItemSchema } from './service-item.ts';
 import { STARTING_SETS, startingSetKeySchema, suggestedSet } from './starting-set.ts';
+import { suggestedHistory } from './suggested-history.ts';
 
 const shape = serviceItemSchema.shape;
 const distance = z.object({ mi: z.number(), km: z.number() }).nullable();
@@ -23,19 +26,31 @@ const offeredSchema = z.object({
   there: z.boolean(),
 });
 
-/** The sets of items that a car can be started from, and the one that fits it. */
+const of = carSchema.shape;
+/** A car that is there, or what is known so far of one that is not added yet. */
+const newCarSchema = z.strictObject({ power: of.power, year: of.year, firstRegistered: of.firstRegistered, keptSince: of.keptSince });
+type NewCar = z.infer<typeof newCarSchema>;
+const setsRequest = z.union([z.strictObject({ car: z.string().min(1).max(80) }), newCarSchema]);
+
+/** The sets of items that a car can be started from, the one that fits it, and what to take of the time before its records. */
 export const showStartingSets = ask({
-  request: z.strictObject({ car: z.string().min(1).max(80) }),
+  request: setsRequest,
   reply: z.object({
     suggested: startingSetKeySchema.nullable(),
+    history: historySchema,
     sets: z.array(z.object({ key: startingSetKeySchema, name: z.string(), source: z.string(), items: z.array(offeredSchema) })),
   }),
   answer: (facts, request) => {
-    const car = findCar(facts, request.car);
-    if (!car.ok) return car;
-    const names = facts.ofCar(serviceItems, car.value.id).map((item) => item.name);
+    const car = 'car' in request ? findCar(facts, request.car) : null;
+    if (car?.ok === false) return car;
+    const names = car === null ? [] : namesOn(facts, car.value.id);
+    const known = car?.value ?? (request as NewCar);
     const there = (name: string) => names.some((one) => sameName(one, name));
     const sets = STARTING_SETS.map((set) => ({ ...set, items: set.items.map(({ anchor: _anchor, access: _access, ...item }) => ({ ...item, there: there(item.name) })) }));
-    return ok({ suggested: suggestedSet(car.value), sets });
+    return ok({ suggested: suggestedSet(known), history: suggestedHistory(known), sets });
   },
 });
+
+function namesOn(facts: Facts, car: string): readonly string[] {
+  return facts.ofCar(serviceItems, car).map((item) => item.name);
+}

@@ -16,20 +16,35 @@ import type { Limit } from './limit.ts';
 import { limitTarget } from './limit-target.ts';
 import { historySchema, serviceItems, serviceItemSchema, type Anchor, type ServiceItem } from './service-item.ts';
 import { addItem } from './set-item.ts';
+import { suggestedHistory } from './suggested-history.ts';
 import { startingSet, startingSetKeySchema, suggestedSet, type SetItem, type SetLimit, type StartingSet } from './starting-set.ts';
 
-const startRequest = z.strictObject({
-  car: z.string().min(1).max(80),
-  /** The set that fits the car unless given. */
-  set: startingSetKeySchema.optional(),
+/** What of a set is taken, and what is known of the time before. */
+export const setChoice = {
   /** Keys of the set's items that the car does not have. */
   omit: z.array(idSchema).max(100).default([]),
   /** Never done for a car kept from new, else unknown, unless given. */
   history: historySchema.optional(),
   /** Dates printed on the things themselves, by the item's key. */
   printedDates: z.record(idSchema, dateSchema).default({}),
+} as const;
+
+const startRequest = z.strictObject({
+  car: z.string().min(1).max(80),
+  /** The set that fits the car unless given. */
+  set: startingSetKeySchema.optional(),
+  ...setChoice,
 });
 type StartRequest = z.infer<typeof startRequest>;
+
+/** What a car's schedule was started with. */
+export const startedItems = z.object({
+  items: z.array(serviceItemSchema),
+  /** Names of the set's items that the car already had. */
+  kept: z.array(z.string()),
+  /** Items, by id, taken to be never done though their first date has passed: to be asked about first. */
+  past: z.array(z.string()),
+});
 
 /**
  * Starts a car's schedule from the set of its kind, all in one step. Every interval is marked as common practice and stands
@@ -37,13 +52,7 @@ type StartRequest = z.infer<typeof startRequest>;
  */
 export const startItems = change({
   request: startRequest,
-  reply: z.object({
-    items: z.array(serviceItemSchema),
-    /** Names of the set's items that the car already had. */
-    kept: z.array(z.string()),
-    /** Items, by id, taken to be never done though their first date has passed: to be asked about first. */
-    past: z.array(z.string()),
-  }),
+  reply: startedItems,
   decide: (facts, request, moment) => {
     const car = findCar(facts, request.car);
     if (!car.ok) return car;
@@ -71,7 +80,7 @@ function startFrom(facts: Facts, car: Car, household: Household, set: StartingSe
   const entries: NewEntry[] = [];
   const items: ServiceItem[] = [];
   for (const item of wanted.filter((one) => !has(one))) {
-    const asked = parseRequest(addItem.request, { ...proposal(item, car, household, moment.today), source: set.source, history: request.history ?? historyFor(car), printedDate: request.printedDates[item.key] ?? null });
+    const asked = parseRequest(addItem.request, { ...proposal(item, car, household, moment.today), source: set.source, history: request.history ?? suggestedHistory(car), printedDate: request.printedDates[item.key] ?? null });
     if (!asked.ok) return asked;
     const decided = addItem.decide(facts, asked.value, moment);
     if (!decided.ok) return decided;
@@ -101,12 +110,6 @@ function anchorOf({ anchor }: SetItem, { hemisphere }: Household, today: LocalDa
   const southern = hemisphere === 'south' ? HALF_A_YEAR : 0;
   const days = [-1, 0, 1].map((years) => addMonths(asDate(yearOf(today) + years, anchor.month, anchor.day), southern));
   return { kind: 'calendar', firstDate: days.find((date) => date >= today) ?? today };
-}
-
-/** A car kept from new has had nothing done that is not recorded; of another nobody knows. */
-function historyFor({ firstRegistered, keptSince }: Car): ServiceItem['history'] {
-  const fromNew = firstRegistered !== null && (keptSince === null || keptSince <= firstRegistered);
-  return fromNew ? 'never-done' : 'unknown';
 }
 
 function firstDatePassed(item: ServiceItem, car: Car, today: LocalDate): boolean {
