@@ -13,10 +13,23 @@ import { readings } from './reading.ts';
  * @example unitShownOn(facts, car, date) //=> 'mi' before the instrument that shows km was put in
  */
 export function unitShownOn(facts: Facts, car: Car, date: LocalDate): DistanceUnit {
-  const replaced = facts.ofCar(instruments, car.id);
-  const then = instrumentOn(replaced, date);
-  if (then !== null) return then.unit;
-  if (replaced.length === 0) return car.unit;
+  return instrumentOn(facts.ofCar(instruments, car.id), date)?.unit ?? unitOfTheFirst(facts, car);
+}
+
+/** A unit, and the day from which the odometer shows it; null: from the beginning. */
+export interface UnitFrom {
+  readonly from: LocalDate | null;
+  readonly unit: DistanceUnit;
+}
+
+/** The units in which a car's odometer has shown its distance, one for each instrument, in order. */
+export function unitsShown(facts: Facts, car: Car): readonly UnitFrom[] {
+  const replaced = [...facts.ofCar(instruments, car.id)].sort((a, b) => (a.date < b.date ? -1 : 1));
+  return [{ from: null, unit: unitOfTheFirst(facts, car) }, ...replaced.map(({ date, unit }) => ({ from: date, unit }))];
+}
+
+function unitOfTheFirst(facts: Facts, car: Car): DistanceUnit {
+  if (facts.ofCar(instruments, car.id).length === 0) return car.unit;
   const ofTheFirst = facts.ofCar(readings, car.id).filter((reading) => reading.instrument === null && reading.standing === 'accepted');
   return ofTheFirst.sort((a, b) => (a.date < b.date ? -1 : 1)).at(-1)?.typed.unit ?? car.unit;
 }

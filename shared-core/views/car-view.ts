@@ -8,6 +8,7 @@ import { findCar, findHousehold } from '../fleet/find-car.ts';
 import { instrumentSchema } from '../fleet/instrument.ts';
 import { layUpSchema } from '../fleet/lay-up.ts';
 import { readings, readingSchema } from '../fleet/reading.ts';
+import { unitsShown } from '../fleet/unit-shown.ts';
 import { useChangeSchema } from '../fleet/use-change.ts';
 import { vinChecks } from '../fleet/vin.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -18,10 +19,12 @@ import { papers, paperSchema } from '../records/paper.ts';
 import { workRecords, workRecordSchema } from '../records/work-record.ts';
 import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { ok } from '../result/result.ts';
+import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
+import { odometerCurve, odometerCurveSchema } from './odometer-curve.ts';
 import { recallViews, recallViewSchema } from './recall-view.ts';
 import { trackRecordSchema, trackRecordView } from './track-record-view.ts';
 import { usageNotes, usageNoteSchema, usageView, usageViewSchema } from './usage-view.ts';
@@ -44,6 +47,9 @@ export const carViewSchema = z.object({
   layUps: z.array(layUpSchema),
   useChanges: z.array(useChangeSchema),
   trackRecord: trackRecordSchema,
+  curve: odometerCurveSchema,
+  /** The unit in which the odometer showed its distance, from when; null: from the beginning. */
+  units: z.array(z.object({ from: dateSchema.nullable(), unit: distanceUnitSchema })),
   records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
   observations: z.array(observationSchema),
   /** What was measured, each thing with its points, its line, its limits and what they come to. */
@@ -80,11 +86,13 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     items: care.items.map((one) => ({ item: one.item, doneOn: one.completions.map((done) => done.date) })),
     readings: latestFirst(facts.ofCar(readings, car.id)),
     instruments: [...use.instruments],
-    usage: usageView(use),
+    usage: usageView(use, car.unit, today),
     usageNotes: usageNotes(use, car.unit, today),
     layUps: [...use.told.layUps].sort((a, b) => (a.from < b.from ? 1 : -1)),
     useChanges: latestFirst(use.told.changes),
     trackRecord: trackRecordView(use, car.unit),
+    curve: odometerCurve(car, use, today),
+    units: [...unitsShown(facts, car)],
     records: recordsOf(facts, care),
     observations: latestFirst(facts.ofCar(observations, car.id)),
     measured: wearViews(facts, care.wear, car.unit),
