@@ -1,10 +1,12 @@
 import { yearOf } from '../calendar/local-date.ts';
+import { cardSteps, serviceSteps } from './card-steps.ts';
 import { obligationSteps } from './obligation-steps.ts';
 import { readingSteps } from './reading-steps.ts';
 import { observationSteps, recordSteps } from './record-steps.ts';
 import type { SampleCar } from './sample-car.ts';
 import { sampleInstrument } from './sample-instrument.ts';
 import { call, type SampleRequest, type SampleStep } from './sample-step.ts';
+import { wearSteps } from './wear-steps.ts';
 
 /** What every interval of the sample says of where it comes from: nothing here is claimed of a real car. */
 const SOURCE = 'sample figure';
@@ -18,8 +20,11 @@ export function carSteps(car: SampleCar, currency: string): readonly SampleStep[
     call(car.addedOn, 'car.add', about),
     ...items,
     ...readingSteps(car, instrument),
+    ...wearSteps(car),
     ...obligationSteps(car, instrument),
     ...recordSteps(car, currency, instrument),
     ...observationSteps(car),
+    ...cardSteps(car),
+    ...serviceSteps(car),
   ];
 }

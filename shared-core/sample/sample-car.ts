@@ -5,6 +5,7 @@ import { readingSourceSchema } from '../fleet/reading.ts';
 import { costLineSchema } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
 import { photographSubjectSchema } from './sample-drawing.ts';
+import { sampleWearSchema } from './sample-wear.ts';
 
 /** A request of an operation, passed on as it stands: the operation itself checks it. */
 const requestSchema = z.record(z.string(), z.json());
@@ -86,6 +87,18 @@ const observationSchema = z.looseObject({
 });
 export type SampleObservation = z.infer<typeof observationSchema>;
 
+/** A figure of the data card: the fields of the operation; entered soon after the car unless given. */
+const sampleFigureSchema = z.looseObject({
+  key: idSchema,
+  /** It stands on the car's sheet, which is kept as a paper. */
+  sheet: z.boolean().default(false),
+});
+
+/** A maker's sheet that figures of the data card stand on. */
+const cardSheetSchema = z.strictObject({ on: dateSchema, heading: z.string(), number: z.string(), statements: z.array(z.string()) });
+
+const sampleServiceSchema = z.looseObject({ id: idSchema, on: dateSchema });
+
 /** A car of the sample as its file tells it, dates already turned into dates. */
 export const sampleCarSchema = z.strictObject({
   addedOn: dateSchema,
@@ -93,8 +106,12 @@ export const sampleCarSchema = z.strictObject({
   odometer: odometerSchema,
   readings: z.array(singleReadingSchema).default([]),
   items: z.array(z.looseObject({ id: idSchema })),
+  wear: sampleWearSchema.prefault({}),
   obligations: z.array(z.strictObject({ obligation: z.looseObject({ id: idSchema }), renewals: renewalsSchema.optional() })),
   records: z.array(recordSchema),
   observations: z.array(observationSchema).default([]),
+  cardSheet: cardSheetSchema.optional(),
+  card: z.array(sampleFigureSchema).default([]),
+  services: z.array(sampleServiceSchema).default([]),
 });
 export type SampleCar = z.infer<typeof sampleCarSchema>;
