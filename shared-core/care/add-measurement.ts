@@ -22,7 +22,8 @@ import { serviceItems } from './service-item.ts';
 
 const shape = measurementSchema.shape;
 
-const addRequest = z.strictObject({
+/** One measurement as it is asked to be added. */
+export const addMeasurementRequest = z.strictObject({
   id: shape.id.optional(),
   car: z.string().min(1).max(80),
   item: shape.item.default(null),
@@ -46,17 +47,16 @@ const addRequest = z.strictObject({
   paper: shape.paper.default(null),
   note: shape.note.default(''),
 });
-type AddRequest = z.infer<typeof addRequest>;
+export type AddMeasurementRequest = z.infer<typeof addMeasurementRequest>;
 
 /** Adds a measurement; a reading given with it is judged like any other and stands beside it. */
 export const addMeasurement = change({
-  request: addRequest,
+  request: addMeasurementRequest,
   reply: z.object({ measurement: measurementSchema, reading: recordReadingReply.nullable() }),
   decide: (facts, request, moment) => {
     const car = findCar(facts, request.car);
     if (!car.ok) return car;
-    if ([request.reading, request.readingId, request.distance].filter((one) => one !== null).length > 1) return refuse('two-odometers', {}, ['reading']);
-    const read = readingOf(facts, car.value, request, moment);
+    const read = readingWith(facts, car.value, request, moment);
     if (!read.ok) return read;
     const measurement = composeMeasurement(facts, car.value, request, read.value?.reply.reading.id ?? request.readingId, moment);
     if (!measurement.ok) return measurement;
@@ -65,12 +65,17 @@ export const addMeasurement = change({
   },
 });
 
-function readingOf(facts: Facts, car: Car, { reading, date, source, paper }: AddRequest, moment: Moment) {
+type Read = Pick<AddMeasurementRequest, 'reading' | 'readingId' | 'distance' | 'date' | 'source' | 'paper'>;
+
+/** The reading given with a measurement, judged; null where there is none. Refused where the odometer is told twice. */
+export function readingWith(facts: Facts, car: Car, { reading, readingId, distance, date, source, paper }: Read, moment: Moment) {
+  if ([reading, readingId, distance].filter((one) => one !== null).length > 1) return refuse('two-odometers', {}, ['reading']);
   if (reading === null) return ok(null);
   return decideReading(facts, car, { ...reading, car: car.id, date: date ?? moment.today, source, note: '', paper, sure: false, replaced: null }, moment);
 }
 
-function composeMeasurement(facts: Facts, car: Car, request: AddRequest, reading: string | null, moment: Moment): Result<Measurement> {
+/** The measurement that is asked for, where all of it holds; `reading`: the id of the reading that goes with it. */
+export function composeMeasurement(facts: Facts, car: Car, request: AddMeasurementRequest, reading: string | null, moment: Moment): Result<Measurement> {
   const { item, what, name, fresh, gauge, source, paper, note, date = moment.today } = request;
   const typed = { value: request.value, unit: request.unit };
   const earlier = request.readingId === null ? ok(null) : checkEarlierReading(facts, car, request.readingId, date);
@@ -85,7 +90,7 @@ function composeMeasurement(facts: Facts, car: Car, request: AddRequest, reading
 }
 
 /** Tread goes with its wheel: named, or found by its place; a wheel that was away has no place. */
-function whereOf(facts: Facts, car: Car, { what, place, wheel }: AddRequest, date: LocalDate): Result<Pick<Measurement, 'place' | 'wheel'>> {
+function whereOf(facts: Facts, car: Car, { what, place, wheel }: AddMeasurementRequest, date: LocalDate): Result<Pick<Measurement, 'place' | 'wheel'>> {
   const moves = facts.ofCar(wheelMoves, car.id);
   if (wheel === null) {
     const found = what !== 'tread' || place === null || place === 'front' || place === 'rear' ? null : wheelIn(moves, place, date);

@@ -1,4 +1,5 @@
 import { addMeasurement } from './add-measurement.ts';
+import { addMeasurements } from './add-measurements.ts';
 import { changeObligation } from './change-obligation.ts';
 import { confirmItem } from './confirm-item.ts';
 import { addFirstTest } from './first-test.ts';
@@ -31,6 +32,7 @@ export const careOperations = {
   'allowance.set': setDistanceAllowance,
   'allowance.remove': removeDistanceAllowance,
   'measurement.add': addMeasurement,
+  'measurements.add': addMeasurements,
   'measurement.correct': correctMeasurement,
   'wear-limit.set': setWearLimit,
 } as const;

@@ -20,6 +20,8 @@ export interface SeriesLimit {
   readonly value: number;
   readonly way: WearWay;
   readonly from: 'series' | 'item' | 'kind';
+  /** Where a limit that the keeper set comes from; of an item's limit the item tells. */
+  readonly source: string | null;
   /** The items that it governs. */
   readonly items: readonly string[];
 }
@@ -46,17 +48,19 @@ export function limitsOf(subject: MeasureSubject, dimension: Dimension, own: rea
   const mine = own.filter((one) => one.limit !== null && one.what === subject.what && sameSubjectName(one.name, subject.name));
   const special = mine.find((one) => (one.wheel !== null && one.wheel === subject.wheel) || (one.wheel === null && one.place !== null && one.place === subject.place));
   const general = mine.find((one) => one.wheel === null && one.place === null);
-  const compare = (limit: TypedValue | null, way: WearWay | null, from: SeriesLimit['from'], of: readonly string[]) => seriesLimit(subject, dimension, limit, way, from, of);
+  const compare = (limit: TypedValue | null, way: WearWay | null, origin: Origin) => seriesLimit(subject, dimension, limit, way, origin);
   const ids = governed.map((one) => one.id);
-  if (special !== undefined) return compare(special.limit, special.way, 'series', ids);
-  if (governed.length > 0) return merged(governed.flatMap(({ id, measure }) => compare(measure.limit, measure.way, 'item', [id])));
-  return general === undefined ? [] : compare(general.limit, general.way, 'kind', []);
+  if (special !== undefined) return compare(special.limit, special.way, { from: 'series', items: ids, source: special.source });
+  if (governed.length > 0) return merged(governed.flatMap(({ id, measure }) => compare(measure.limit, measure.way, { from: 'item', items: [id], source: null })));
+  return general === undefined ? [] : compare(general.limit, general.way, { from: 'kind', items: [], source: general.source });
 }
 
-function seriesLimit(subject: MeasureSubject, dimension: Dimension, typed: TypedValue | null, own: WearWay | null, from: SeriesLimit['from'], items: readonly string[]): SeriesLimit[] {
+type Origin = Pick<SeriesLimit, 'from' | 'items' | 'source'>;
+
+function seriesLimit(subject: MeasureSubject, dimension: Dimension, typed: TypedValue | null, own: WearWay | null, origin: Origin): SeriesLimit[] {
   const way = ruleOf(subject.what)?.way ?? own;
   if (typed === null || way === null || dimensionOf(typed.unit) !== dimension) return [];
-  return [{ typed, value: limitValue(typed), way, from, items }];
+  return [{ typed, value: limitValue(typed), way, ...origin }];
 }
 
 function merged(limits: readonly SeriesLimit[]): readonly SeriesLimit[] {

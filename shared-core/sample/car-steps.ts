@@ -6,6 +6,7 @@ import { observationSteps, recordSteps } from './record-steps.ts';
 import type { SampleCar } from './sample-car.ts';
 import { sampleInstrument } from './sample-instrument.ts';
 import { call, type SampleRequest, type SampleStep } from './sample-step.ts';
+import { wearSteps } from './wear-steps.ts';
 
 /** What every interval of the sample says of where it comes from: nothing here is claimed of a real car. */
 const SOURCE = 'sample figure';
@@ -19,6 +20,7 @@ export function carSteps(car: SampleCar, currency: string): readonly SampleStep[
     call(car.addedOn, 'car.add', about),
     ...items,
     ...readingSteps(car, instrument),
+    ...wearSteps(car),
     ...obligationSteps(car, instrument),
     ...recordSteps(car, currency, instrument),
     ...observationSteps(car),

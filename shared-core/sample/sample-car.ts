@@ -5,6 +5,7 @@ import { readingSourceSchema } from '../fleet/reading.ts';
 import { costLineSchema } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
 import { photographSubjectSchema } from './sample-drawing.ts';
+import { sampleWearSchema } from './sample-wear.ts';
 
 /** A request of an operation, passed on as it stands: the operation itself checks it. */
 const requestSchema = z.record(z.string(), z.json());
@@ -105,6 +106,7 @@ export const sampleCarSchema = z.strictObject({
   odometer: odometerSchema,
   readings: z.array(singleReadingSchema).default([]),
   items: z.array(z.looseObject({ id: idSchema })),
+  wear: sampleWearSchema.prefault({}),
   obligations: z.array(z.strictObject({ obligation: z.looseObject({ id: idSchema }), renewals: renewalsSchema.optional() })),
   records: z.array(recordSchema),
   observations: z.array(observationSchema).default([]),

@@ -34,6 +34,8 @@ export const wearVerdictViewSchema = z.object({
   /** The limit in the series' canonical unit. */
   value: z.number(),
   from: z.enum(['series', 'item', 'kind']),
+  /** Where a limit that the keeper set comes from; null of an item's, and where nobody has said. */
+  source: z.string().nullable(),
   items: z.array(z.string()),
   verdict: z.enum(['too-few', 'contradictory', 'past-limit', 'off-the-road', 'no-reading', 'flat', 'wears']),
   earliest: date,
@@ -108,7 +110,7 @@ function verdictView(one: SeriesVerdict, unit: DistanceUnit): WearSeriesView['li
   const words = verdictWords(one, unit);
   const { earliest, likely, latest } = spanOf(forecast) ?? { earliest: null, likely: null, latest: null };
   return {
-    limit: { ...limit.typed }, value: limit.value, from: limit.from, items: [...limit.items], verdict: forecast.verdict, earliest, likely, latest,
+    limit: { ...limit.typed }, value: limit.value, from: limit.from, source: limit.source, items: [...limit.items], verdict: forecast.verdict, earliest, likely, latest,
     words: { code: words.key, values: { ...words.values }, text: say(words) },
   };
 }

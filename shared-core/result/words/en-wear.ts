@@ -25,6 +25,7 @@ export const WEAR_REFUSALS: Readonly<Record<string, string>> = {
   'unknown-measure-place': 'The place in {field} must be a corner, an axle or the spare.',
   'unknown-wheel-place': 'A wheel is at a corner, is the spare, or is off.',
   'not-a-measured-value': 'That is not a value that can be measured. Give a number.',
+  'nothing-measured': 'Nothing is measured yet. Give one value at least.',
   'measured-value-absurd': '{value} {unit} cannot be right for {what}. Check the value and its unit.',
   'measure-unit-differs': '{unit} is not a unit in which {what} is measured here.',
   'measure-needs-name': 'Say what is measured: give it a name.',
