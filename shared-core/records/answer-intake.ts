@@ -1,18 +1,23 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
 import { serviceItems, serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
 import { changeItem } from '../care/set-item.ts';
-import type { Car } from '../fleet/car.ts';
+import { cars, type Car } from '../fleet/car.ts';
 import { findCar } from '../fleet/find-car.ts';
+import { decideReading } from '../fleet/record-reading.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change, type Decision, type Moment } from '../journal/operation.ts';
+import { must } from '../result/assert.ts';
 import { parseRequest } from '../result/parse-request.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import type { DistanceAsTyped } from '../units/distance.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
 import { addRecord, addRecordRequest } from './add-record.ts';
 import { amendRecord } from './amend-record.ts';
 import { intakeAnswered, intakeAnswerKindSchema, intakeAnswers, intakeAnswerSchema, type IntakeAnswer, type IntakeAnswerKind } from './intake-answer.ts';
+import { workAmended } from './work-amended.ts';
 import { workRecords, workRecordSchema, type WorkRecord } from './work-record.ts';
 
 const shape = workRecordSchema.shape;
@@ -87,13 +92,24 @@ function doneMeans(facts: Facts, item: ServiceItem, request: AnswerRequest, befo
 
 const ANSWERED_ANEW = 'Answered anew at the intake.';
 
-/** The record of the answer before, as it should read now. Its odometer was read once and is not given again. */
+/** The record of the answer before, as it should read now. A reading is taken once: where the work has none yet. */
 function amended(facts: Facts, item: ServiceItem, recorded: WorkRecord, request: AnswerRequest, moment: Moment): Result<Meaning> {
-  if (request.reading !== null) return refuse('reading-given-before', {}, ['reading']);
+  if (request.reading !== null && recorded.reading !== null) return refuse('reading-given-before', {}, ['reading']);
   const { papers, place, placeName, doneBy, note } = request;
+  const date = request.date ?? recorded.date;
   const outcome = item.work === 'check' ? 'good' as const : 'done' as const;
   const lines = recorded.lines.map((line) => ({ ...line, outcome }));
-  return meaningOf(amendRecord.decide(facts, { id: recorded.id, date: request.date ?? recorded.date, papers, place, placeName, doneBy, note, lines, why: ANSWERED_ANEW }, moment), item);
+  const meant = meaningOf(amendRecord.decide(facts, { id: recorded.id, date, papers, place, placeName, doneBy, note, lines, why: ANSWERED_ANEW }, moment), item);
+  return meant.ok && request.reading !== null ? withReading(facts, must(meant.value.record, 'the amended record'), { ...request, date, reading: request.reading }, item, moment) : meant;
+}
+
+/** The record as it should read now, with the reading that it had not. */
+function withReading(facts: Facts, record: WorkRecord, { date, reading, papers }: AnswerRequest & { readonly date: LocalDate; readonly reading: DistanceAsTyped }, item: ServiceItem, moment: Moment): Result<Meaning> {
+  const car = must(facts.get(cars, record.car), 'car of a record');
+  const read = decideReading(facts, car, { ...reading, car: car.id, date, source: 'record', note: '', paper: papers[0] ?? null, sure: false, replaced: null }, moment);
+  if (!read.ok) return read;
+  const whole: WorkRecord = { ...record, reading: read.value.reply.reading.id };
+  return ok({ entries: [...read.value.entries, newEntry(workAmended, { ...whole, why: ANSWERED_ANEW })], record: whole, item });
 }
 
 function notDoneMeans(facts: Facts, item: ServiceItem, answer: Exclude<IntakeAnswerKind, 'proven' | 'said'>, before: IntakeAnswer | null, moment: Moment): Result<Meaning> {

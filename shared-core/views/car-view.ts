@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
+import { intervalSchema, type Interval } from '../care/limit.ts';
 import { renewals } from '../care/renewal.ts';
 import { serviceItemSchema } from '../care/service-item.ts';
-import { carSchema } from '../fleet/car.ts';
+import { underSevereUse } from '../care/severe-use.ts';
+import { carSchema, type Car } from '../fleet/car.ts';
 import { findCar, findHousehold } from '../fleet/find-car.ts';
 import { instrumentSchema } from '../fleet/instrument.ts';
 import { layUpSchema } from '../fleet/lay-up.ts';
@@ -39,7 +41,8 @@ export const carViewSchema = z.object({
   /** A remark only: outside North America position 9 is often no check digit. */
   vinChecks: z.boolean().nullable(),
   due: carDueSchema,
-  items: z.array(z.object({ item: serviceItemSchema, doneOn: z.array(dateSchema) })),
+  /** `severe`: the interval as it is counted under severe use; null where use is ordinary. */
+  items: z.array(z.object({ item: serviceItemSchema, severe: intervalSchema.nullable(), doneOn: z.array(dateSchema) })),
   readings: z.array(readingSchema),
   instruments: z.array(instrumentSchema),
   usage: usageViewSchema.nullable(),
@@ -83,7 +86,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     car,
     vinChecks: car.vin === null ? null : vinChecks(car.vin),
     due: carDue(facts, care, today),
-    items: care.items.map((one) => ({ item: one.item, doneOn: one.completions.map((done) => done.date) })),
+    items: care.items.map((one) => ({ item: one.item, severe: severeInterval(one.item.interval, car), doneOn: one.completions.map((done) => done.date) })),
     readings: latestFirst(facts.ofCar(readings, car.id)),
     instruments: [...use.instruments],
     usage: usageView(use, car.unit, today),
@@ -101,6 +104,10 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
     costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
+}
+
+function severeInterval({ first, repeat }: Interval, { severeUse }: Car): Interval | null {
+  return severeUse === 1 ? null : { first: underSevereUse(first, severeUse), repeat: underSevereUse(repeat, severeUse) };
 }
 
 function recordsOf(facts: Facts, care: CarCare): CarView['records'] {

@@ -27,6 +27,10 @@ const intakeItemSchema = z.object({
   knowledge: z.enum(['proven', 'recorded', 'said', 'unknown', 'from-purchase', 'never-done', 'dated']),
   /** Has been asked and answered. */
   answered: intakeAnswerKindSchema.nullable(),
+  /** Whether it is to be asked; `none` where its own dates or records made otherwise say it all. */
+  question: z.enum(['open', 'settled', 'none']),
+  /** The work it was answered with has its reading already. */
+  readingGiven: z.boolean(),
   doneOn: date,
   record: z.string().nullable(),
   until: date,
@@ -43,7 +47,7 @@ export const intakeViewSchema = z.object({
   now: z.array(intakeItemSchema),
   look: z.array(intakeItemSchema),
   wait: z.array(intakeItemSchema),
-  counts: z.object({ items: z.int(), answered: z.int(), proven: z.int(), said: z.int(), unknown: z.int() }),
+  counts: z.object({ items: z.int(), questions: z.int(), open: z.int(), answered: z.int(), proven: z.int(), said: z.int(), unknown: z.int() }),
   minutes: z.object({ now: z.int(), look: z.int(), without: z.int() }),
 });
 export type IntakeView = z.infer<typeof intakeViewSchema>;
@@ -78,7 +82,8 @@ function itemOf(care: CarCare, one: ItemCare, answer: IntakeAnswer | null, known
   const knowledge = knowledgeOf(one.item, record);
   const { when, until, reason } = intakeAdvice({ care: one, knowledge, doneOn, notBefore: notDueBefore(one.item, care.car, care.use, known), today });
   const { id, name, work, harm, minutes } = one.item;
-  return { item: id, name, work, harm, minutes, knowledge, answered: answer?.answer ?? null, doneOn, record: record?.id ?? null, until, reason: saidView(reason), when };
+  const given = answer?.record == null ? null : (care.records.find((each) => each.id === answer.record)?.reading ?? null);
+  return { item: id, name, work, harm, minutes, knowledge, answered: answer?.answer ?? null, question: questionOf(one, knowledge, answer), readingGiven: given !== null, doneOn, record: record?.id ?? null, until, reason: saidView(reason), when };
 }
 
 /** The record of a day that holds the item; one with a paper goes before one without. */
@@ -90,6 +95,14 @@ function recordOf(records: readonly WorkRecord[], item: ServiceItem, on: LocalDa
 function knowledgeOf(item: ServiceItem, record: WorkRecord | null): IntakeKnowledge {
   if (record !== null) return record.papers.length > 0 ? 'proven' : record.reconstructed ? 'said' : 'recorded';
   return item.anchor.kind === 'completion' ? item.history : 'dated';
+}
+
+/** What is taken to be never done and would be due by now is asked about too: nobody may have said so. */
+function questionOf({ window }: ItemCare, knowledge: IntakeKnowledge, answer: IntakeAnswer | null): IntakeItem['question'] {
+  if (answer !== null) return 'settled';
+  if (knowledge === 'unknown') return 'open';
+  if (knowledge === 'never-done') return window.state === 'late' || window.state === 'probably-due' ? 'open' : 'settled';
+  return knowledge === 'from-purchase' ? 'settled' : 'none';
 }
 
 function missingOf(facts: Facts, { car, use, items }: CarCare): readonly Message[] {
@@ -111,7 +124,9 @@ function bySafetyFirst(a: AdvisedItem, b: AdvisedItem): number {
 
 function countsOf(items: readonly AdvisedItem[]): IntakeView['counts'] {
   const known = (knowledge: IntakeKnowledge) => items.filter((one) => one.knowledge === knowledge).length;
-  return { items: items.length, answered: items.filter((one) => one.answered !== null).length, proven: known('proven'), said: known('said'), unknown: known('unknown') };
+  const asked = items.filter((one) => one.question !== 'none').length;
+  const open = items.filter((one) => one.question === 'open').length;
+  return { items: items.length, questions: asked, open, answered: items.filter((one) => one.answered !== null).length, proven: known('proven'), said: known('said'), unknown: known('unknown') };
 }
 
 function minutesOf(now: readonly IntakeItem[], look: readonly IntakeItem[]): IntakeView['minutes'] {

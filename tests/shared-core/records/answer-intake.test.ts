@@ -103,10 +103,16 @@ describe('an answer given anew', () => {
     expect(all.facts().all(workRecords)).toMatchObject([{ lines: [{ outcome: 'good' }] }]);
   });
 
-  test('does not take a second reading', () => {
+  test('takes a reading where there is none yet, in one correction, and no second one', () => {
     const all = bought();
     all.must({ item: 'oil', answer: 'said', date: day('2026-03-01') });
-    expect(all.answer({ item: 'oil', answer: 'said', date: day('2026-03-01'), reading: { value: 52_000, unit: 'km' } })).toMatchObject({ ok: false, refusal: { code: 'reading-given-before' } });
+    const read = { item: 'oil', answer: 'said', date: day('2026-03-02'), reading: { value: 52_000, unit: 'km' } } as const;
+    const { entries } = all.must(read);
+    expect(entries.map((entry) => entry.kind)).toEqual(['reading-recorded', 'work-amended', 'intake-answered']);
+    const [record] = all.facts().all(workRecords);
+    expect(record).toMatchObject({ date: '2026-03-02', lines: [{ outcome: 'done' }] });
+    expect(all.facts().get(readings, record?.reading ?? '')).toMatchObject({ date: '2026-03-02', source: 'record', standing: 'accepted' });
+    expect(all.answer(read)).toMatchObject({ ok: false, refusal: { code: 'reading-given-before', path: ['reading'] } });
   });
 });
 

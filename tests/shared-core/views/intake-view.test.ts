@@ -79,7 +79,7 @@ describe('what nobody knows', () => {
     const household = bought();
     const found = advised(household, { harm: 'safety' }, (all) => void all.must('intake.answer', { car: 'pip', item: 'it', answer: 'unknown' }));
     expect(found).toMatchObject({ when: 'now', knowledge: 'unknown', answered: 'unknown' });
-    expect(household.must('intake.show', { car: 'pip' }).counts).toEqual({ items: 1, answered: 1, proven: 0, said: 0, unknown: 1 });
+    expect(household.must('intake.show', { car: 'pip' }).counts).toEqual({ items: 1, questions: 1, open: 0, answered: 1, proven: 0, said: 0, unknown: 1 });
   });
 });
 
@@ -142,6 +142,35 @@ describe('what is known', () => {
   test('a line left undone proves nothing', () => {
     const found = advised(bought(), {}, (all) => void all.must('record.add', { car: 'pip', date: day('2026-11-20'), lines: [{ item: 'it', outcome: 'not-done' }] }));
     expect(found).toMatchObject({ when: 'now', knowledge: 'unknown', doneOn: null, record: null });
+  });
+});
+
+describe('what is still to be asked', () => {
+  const answer = (request: Partial<RequestOf<'intake.answer'>>) => (household: MemoryHousehold) => void household.must('intake.answer', { car: 'pip', item: 'it', answer: 'unknown', ...request });
+  test.each([
+    { case: 'nobody knows', item: {}, then: () => undefined, question: 'open' },
+    { case: 'answered that nobody knows', item: {}, then: answer({}), question: 'settled' },
+    { case: 'taken to be never done, and late', item: { history: 'never-done' }, then: () => undefined, question: 'open' },
+    { case: 'answered as never done, and late', item: {}, then: answer({ answer: 'never-done' }), question: 'settled' },
+    { case: 'taken to be never done, and not due', item: { history: 'never-done', interval: months(84) }, then: () => undefined, question: 'settled' },
+    { case: 'counted from the purchase', item: { history: 'from-purchase' }, then: () => undefined, question: 'settled' },
+    { case: 'said', item: {}, then: answer({ answer: 'said', date: day('2026-06-01') }), question: 'settled' },
+    { case: 'recorded by the keeper', item: {}, then: (household: MemoryHousehold) => void household.must('record.add', { car: 'pip', date: day('2026-11-20'), lines: [{ item: 'it' }] }), question: 'none' },
+    { case: 'with a day of its own', item: { anchor: { kind: 'calendar', firstDate: day('2027-04-01') } }, then: () => undefined, question: 'none' },
+  ] as const)('$case: $question', ({ item, then, question }) => {
+    const household = bought();
+    expect(advised(household, item as unknown as Item, then).question).toBe(question);
+    expect(household.must('intake.show', { car: 'pip' }).counts).toMatchObject({ questions: question === 'none' ? 0 : 1, open: question === 'open' ? 1 : 0 });
+  });
+
+  test('whether the work has its reading already', () => {
+    expect(advised(bought(), {}, answer({ answer: 'said', date: day('2026-06-01') })).readingGiven).toBe(false);
+    const read = advised(bought(), {}, answer({ answer: 'said', date: day('2026-06-01'), reading: { value: 56_000, unit: 'km' } }));
+    expect(read.readingGiven).toBe(true);
+    expect(advised(bought(), {}, (all) => {
+      answer({ answer: 'said', date: day('2026-06-01'), reading: { value: 56_000, unit: 'km' } })(all);
+      answer({})(all);
+    })).toMatchObject({ knowledge: 'unknown', readingGiven: true });
   });
 });
 
