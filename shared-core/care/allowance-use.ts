@@ -8,8 +8,11 @@ import { must } from '../result/assert.ts';
 import { addMetres, fromTyped, toKilometres, type DistanceAsTyped, type Metres } from '../units/distance.ts';
 import type { DistanceAllowance } from './distance-allowance.ts';
 
-/** How an allowance stands: not begun; ended; passed by a reading; likely or perhaps to be passed before its end; within it; not to be said. */
-export type AllowanceState = 'not-begun' | 'ended' | 'passed' | 'will-pass' | 'may-pass' | 'within' | 'unknown';
+/**
+ * How an allowance stands: not begun; ended; passed by a reading; likely passed since the last reading; likely or perhaps to
+ * be passed before its end; within it; not to be said.
+ */
+export type AllowanceState = 'not-begun' | 'ended' | 'passed' | 'probably-passed' | 'will-pass' | 'may-pass' | 'within' | 'unknown';
 
 /** An allowance on a day. Distances in metres. */
 export interface AllowanceUse {
@@ -24,7 +27,7 @@ export interface AllowanceUse {
   readonly estimated: boolean;
   /** What is used of it today, as forecast. */
   readonly used: number | null;
-  /** When it is passed: null where that is not to be foreseen. */
+  /** When it is passed; null where that is not before its last day, or not to be foreseen. */
   readonly passes: DueSpan<LocalDate>;
   /** By how much the likely distance on the last day passes it; negative where some is left. */
   readonly overAtEnd: number | null;
@@ -36,7 +39,7 @@ const MONTHS_A_YEAR = 12;
 /**
  * How an allowance stands on a day, and when it will be passed as the car is used now.
  *
- * @example allowanceUse({ ...insurance, distance: { value: 10_000, unit: 'km' } }, use, known, today).passes.likely //=> '2027-09-14'
+ * @example allowanceUse({ ...insurance, distance: { value: 10_000, unit: 'km' } }, use, known, today).passes.likely //=> '2027-07-01'
  */
 export function allowanceUse(allowance: DistanceAllowance, use: CarUse, known: KnownDistance, today: LocalDate): AllowanceUse {
   const period = periodOn(allowance, today);
@@ -47,11 +50,11 @@ export function allowanceUse(allowance: DistanceAllowance, use: CarUse, known: K
   if (allowance.to !== null && today > allowance.to) return { ...base, state: 'ended', used: null, passes: NEVER, overAtEnd: null };
   if (begun === null || target === null || use.usage === null) return { ...base, state: 'unknown', used: null, passes: NEVER, overAtEnd: null };
   const passed = passedOn(use, target);
-  const passes = passed === null ? dueDates(use.usage, toKilometres(target)) : { earliest: passed, likely: passed, latest: passed };
+  const passes = passed === null ? until(period.to, dueDates(use.usage, toKilometres(target))) : { earliest: passed, likely: passed, latest: passed };
   const likelyAt = (date: LocalDate) => Math.round(odometerOnDate(must(use.usage, 'usage'), date).likely * 1000);
   return {
     ...base,
-    state: passed === null ? stateOf(passes, period.to) : 'passed',
+    state: passed === null ? stateOf(passes, today) : 'passed',
     used: Math.max(0, likelyAt(today) - begun.metres),
     passes,
     overAtEnd: period.to === null ? null : likelyAt(period.to) - target,
@@ -84,11 +87,15 @@ function passedOn(use: CarUse, target: Metres): LocalDate | null {
   return last !== undefined && last.metres > target ? reachedOn(use.points, target) : null;
 }
 
-/** What is foreseen until the last day. */
-function stateOf(passes: DueSpan<LocalDate>, to: LocalDate | null): AllowanceState {
-  const inside = (date: LocalDate | null) => date !== null && (to === null || date <= to);
-  if (inside(passes.likely)) return 'will-pass';
-  return inside(passes.earliest) ? 'may-pass' : 'within';
+/** What is foreseen after the last day does not count: a year begins anew, and a term is over. */
+function until(to: LocalDate | null, { earliest: early, likely, latest }: DueSpan<LocalDate>): DueSpan<LocalDate> {
+  const inside = (date: LocalDate | null) => (date !== null && (to === null || date <= to) ? date : null);
+  return { earliest: inside(early), likely: inside(likely), latest: inside(latest) };
+}
+
+function stateOf({ earliest: early, likely }: DueSpan<LocalDate>, today: LocalDate): AllowanceState {
+  if (likely !== null) return likely <= today ? 'probably-passed' : 'will-pass';
+  return early === null ? 'within' : 'may-pass';
 }
 
 function allowed(distance: DistanceAsTyped): Metres {

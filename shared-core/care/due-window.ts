@@ -1,6 +1,7 @@
 import { addDays, earliest, type LocalDate } from '../calendar/local-date.ts';
 import type { DueSpan } from '../fleet/odometer-forecast.ts';
 import type { Metres } from '../units/distance.ts';
+import { arrangeFrom } from './arrange-from.ts';
 import { lateBy, type LateBy } from './late-by.ts';
 
 /** What governs a due window. */
@@ -56,7 +57,7 @@ export function dueWindow(limbs: DueLimbs): DueWindow {
   return {
     state: late !== null ? 'late' : stateOf(span, limbs.today),
     ...nothingTooFar(span, limbs.today),
-    arrangeFrom: notTooFar(arrangeFrom(limbs, span.earliest), limbs.today),
+    arrangeFrom: notTooFar(arrangeFrom(limbs.noticeDays, span.earliest, limbs.time, limbs.printedDate), limbs.today),
     limb: governingLimb(limbs, span.likely),
     lateBy: late,
   };
@@ -84,11 +85,6 @@ function unforeseenLimb({ distance, wear }: DueLimbs): Limb | null {
   if (distance === null) return wear === null ? null : 'wear';
   const early = earliest(distance.earliest, wear?.earliest ?? null);
   return early !== null && distance.earliest !== early ? 'wear' : 'distance';
-}
-
-function arrangeFrom(limbs: DueLimbs, early: LocalDate | null): LocalDate | null {
-  const ahead = (date: LocalDate | null) => (date === null ? null : addDays(date, -limbs.noticeDays));
-  return earliest(early, ahead(limbs.time), ahead(limbs.printedDate));
 }
 
 function nothingTooFar(span: DueSpan<LocalDate>, today: LocalDate): DueSpan<LocalDate> {

@@ -24,7 +24,7 @@ export const obligationSchema = z.strictObject({
   months: z.int().min(1).max(120).nullable(),
   /** A renewal in the last month keeps the day. */
   keepsDate: z.boolean(),
-  /** Days ahead at which one should start to arrange it. */
+  /** Days ahead at which one should start to arrange it; the least notice counts where this is less. */
   noticeDays: z.int().min(0).max(365),
   price: priceSchema.nullable(),
 });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { allowanceUse, endsOn, type AllowanceUse } from '../care/allowance-use.ts';
+import { arrangeFrom } from '../care/arrange-from.ts';
 import { allowanceKindSchema, distanceAllowances, distanceAllowanceSchema, type DistanceAllowance } from '../care/distance-allowance.ts';
 import type { CarUse } from '../fleet/car-usage.ts';
 import type { Car } from '../fleet/car.ts';
@@ -10,6 +11,8 @@ import type { Facts } from '../journal/facts.ts';
 import { say } from '../result/words/say.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { METRES_IN } from '../units/distance.ts';
+import { sayAllowance } from './allowance-words.ts';
+import { LEAST_NOTICE_DAYS } from './notice-days.ts';
 
 const date = dateSchema.nullable();
 const span = z.object({ earliest: date, likely: date, latest: date });
@@ -20,7 +23,7 @@ export const allowanceViewSchema = z.object({
   kind: allowanceKindSchema,
   name: z.string(),
   allowance: distanceAllowanceSchema,
-  state: z.enum(['not-begun', 'ended', 'passed', 'will-pass', 'may-pass', 'within', 'unknown']),
+  state: z.enum(['not-begun', 'ended', 'passed', 'probably-passed', 'will-pass', 'may-pass', 'within', 'unknown']),
   /** The year or term that is running. */
   from: dateSchema,
   to: date,
@@ -28,11 +31,14 @@ export const allowanceViewSchema = z.object({
   allowed: z.number(),
   used: z.number().nullable(),
   left: z.number().nullable(),
+  /** Nobody read the odometer on the first day. */
   estimated: z.boolean(),
-  /** When it is passed as the car is used now. */
+  /** When it is passed as the car is used now; null: not before its last day. */
   passes: span,
   /** When it ends: by its last day or by distance, whichever comes first. */
   ends: span,
+  /** From when to talk to the insurer, the lessor or the maker; null where nothing calls for it. */
+  arrangeFrom: date,
   /** How much the likely distance on the last day lies above it; negative where some is left. */
   over: z.number().nullable(),
   text: z.string(),
@@ -53,21 +59,24 @@ function allowanceView(allowance: DistanceAllowance, use: AllowanceUse): Allowan
   const { value: allowed, unit } = allowance.distance;
   const whole = (metres: number | null) => (metres === null ? null : Math.round(metres / METRES_IN[unit]));
   const used = whole(use.used);
-  const over = whole(use.overAtEnd);
-  const name = allowance.name ?? say({ key: `allowance-${allowance.kind}`, values: {} });
-  const values = { name, allowed, unit, used, from: use.from, to: use.to, date: use.passes.likely ?? use.passes.earliest, over: over === null ? null : Math.abs(over) };
   return {
-    id: allowance.id, kind: allowance.kind, name, allowance, state: use.state, from: use.from, to: use.to, unit, allowed, used,
+    id: allowance.id,
+    kind: allowance.kind,
+    name: allowance.name ?? say({ key: `allowance-${allowance.kind}`, values: {} }),
+    allowance,
+    state: use.state,
+    from: use.from,
+    to: use.to,
+    unit,
+    allowed,
+    used,
     left: used === null ? null : Math.max(0, Math.round(allowed - used)),
     estimated: use.estimated,
     passes: use.passes,
     ends: endsOn(use),
-    over,
-    text: say({ key: `allowance-${use.state}${endless(use) ? '-endless' : ''}`, values }),
+    // The end of a year that is followed by the next calls for nothing.
+    arrangeFrom: use.state === 'ended' ? null : arrangeFrom(LEAST_NOTICE_DAYS, use.passes.earliest, allowance.to),
+    over: whole(use.overAtEnd),
+    text: sayAllowance(allowance, use),
   };
-}
-
-/** What may be passed before a last day and has none is said otherwise. */
-function endless({ state, to }: AllowanceUse): boolean {
-  return to === null && (state === 'will-pass' || state === 'may-pass' || state === 'within');
 }

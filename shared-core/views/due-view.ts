@@ -14,7 +14,7 @@ import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
-import { leadTimes } from './notice-days.ts';
+import { LEAST_NOTICE_DAYS, leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { recallViews, recallViewSchema } from './recall-view.ts';
 import { bySoonest } from './soonest-first.ts';
@@ -119,7 +119,7 @@ export function obligationView(one: Obligation, today: LocalDate): ObligationVie
     kind: one.kind,
     name: one.name ?? say({ key: `obligation-${one.kind}`, values: {} }),
     on: one.lastValidDay,
-    from: addDays(one.lastValidDay, -one.noticeDays),
+    from: addDays(one.lastValidDay, -Math.max(one.noticeDays, LEAST_NOTICE_DAYS)),
     opens,
     late: today > one.lastValidDay,
   };

@@ -1,6 +1,6 @@
 import { addDays, daysBetween, fromDayNumber, type LocalDate } from '../calendar/local-date.ts';
+import type { DueWindow } from '../care/due-window.ts';
 import { sayDate, sayNumber } from '../result/words/say.ts';
-import type { WindowView } from './due-view.ts';
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 const KNOWN_MONDAY = fromDayNumber(4);
@@ -12,7 +12,7 @@ const WEEK_WIDTH_DAYS = 60;
  *
  * @example sayWindow({ earliest: '2026-12-01', likely: '2026-12-20', latest: '2027-01-10', limb: 'distance' }) //=> 'week of 14 Dec 2026'
  */
-export function sayWindow(window: Pick<WindowView, 'earliest' | 'likely' | 'latest' | 'limb'>): string {
+export function sayWindow(window: Pick<DueWindow, 'earliest' | 'likely' | 'latest' | 'limb'>): string {
   const { earliest, likely, latest, limb } = window;
   if (likely === null) return earliest === null ? '' : `not before ${sayMonth(earliest)}`;
   if (earliest === null || latest === null) return `about ${sayMonth(likely)}`;
@@ -21,8 +21,15 @@ export function sayWindow(window: Pick<WindowView, 'earliest' | 'likely' | 'late
   return width < WEEK_WIDTH_DAYS ? `week of ${sayDate(mondayOf(likely))}` : `about ${sayMonth(likely)}`;
 }
 
+/** By how much something is late, its distance in a unit to be shown. */
+interface LateByShown {
+  readonly days: number;
+  readonly months: number;
+  readonly distance: { readonly value: number; readonly unit: string } | null;
+}
+
 /** By how much something is late, in words. @example sayLateBy({ days: 365, months: 12, distance: null }) //=> '12 months late' */
-export function sayLateBy(lateBy: NonNullable<WindowView['lateBy']>): string {
+export function sayLateBy(lateBy: LateByShown): string {
   const parts = [
     lateBy.months > 0 ? counted(lateBy.months, 'month') : lateBy.days > 0 ? counted(lateBy.days, 'day') : null,
     lateBy.distance === null ? null : `${sayNumber(lateBy.distance.value)} ${lateBy.distance.unit} past`,

@@ -159,6 +159,28 @@ describe('due', () => {
     expect(out).toMatch(/^Due on 25 Nov 2026, soonest first\n\s+late\s+Pip: Brake fluid/);
   });
 
+  test('tells recalls, distance allowances and printed expiries, in JSON and in text', async () => {
+    await on('enter', file('duties.json', [
+      { operation: 'recall.set', request: { car: 'pip', number: 'R-104', what: 'Seat belt anchor' } },
+      { operation: 'recall.set', request: { car: 'pip', number: 'R-90', what: 'Fuel pipe', nextOn: '2027-03-20' } },
+      { operation: 'recall.set', request: { car: 'pip', number: 'R-7', what: 'Horn', doneOn: '2026-05-04', how: 'Horn replaced' } },
+      { operation: 'allowance.set', request: { car: 'pip', kind: 'insurance', distance: { value: 2000, unit: 'mi' }, from: '2026-08-01' } },
+      { operation: 'obligation.add', request: { car: 'pip', kind: 'printed-expiry', name: 'first-aid kit', lastValidDay: '2027-06-30', months: null, noticeDays: 30 } },
+      { operation: 'first-test.add', request: { car: 'pip', years: 5 } },
+    ]));
+    const [car] = (jsonOf(await on('due', '--json')) as { cars: { allowances: object[]; recalls: object[]; obligations: object[] }[] }).cars;
+    expect(car?.recalls).toMatchObject([{ state: 'open', late: false, recall: { number: 'R-104' } }, { state: 'booked', arrangeFrom: '2027-03-06', recall: { number: 'R-90' } }]);
+    expect(car?.allowances).toMatchObject([{ kind: 'insurance', state: 'probably-passed', from: '2026-08-01', to: '2027-07-31', allowed: 2000, unit: 'mi', passes: { likely: expect.stringMatching(/^2026-/) as string } }]);
+    expect(car?.obligations).toMatchObject([{ kind: 'printed-expiry', on: '2027-06-30', from: '2027-05-31' }, { kind: 'roadworthiness-test', on: '2027-11-25', from: '2027-10-26', opens: '2027-10-26' }]);
+    const { out } = await on('due');
+    expect(out).toMatch(/^ {2}open {2}Pip: Seat belt anchor\. Recall R-104 is not done\. Book it\. Arrange from .+\.$/m);
+    expect(out).toMatch(/^ {2}by {4}Pip: Fuel pipe\. Recall R-90 is booked for 20 Mar 2027\. Arrange from 6 Mar 2027\.$/m);
+    expect(out).not.toContain('R-7');
+    expect(out).toMatch(/^ {2}\? {5}Pip: insured distance\. As the car is used now, the 2000 mi allowed have probably been passed, .+\. Used about [\d\u202f]+ of 2000 mi, left about 0 mi\. Arrange from .+\.$/m);
+    expect(out).toMatch(/^ {2}by {4}Pip: first-aid kit, 30 Jun 2027; arrange from 31 May 2027$/m);
+    expect(out).not.toMatch(/undefined|null|NaN|\{/);
+  });
+
   test('a folder without a household is refused: a mistyped name must not read as nothing due', async () => {
     const answer = await runCommand('due', '--household', join(folder, 'new'), '--on', '2026-11-25', '--json');
     expect(answer.status).toBe(1);

@@ -1,7 +1,10 @@
+import type { AllowanceView } from '../../../shared-core/views/allowance-view.ts';
 import type { CarDue, WindowView } from '../../../shared-core/views/due-view.ts';
+import type { RecallView } from '../../../shared-core/views/recall-view.ts';
 import { bySoonest } from '../../../shared-core/views/soonest-first.ts';
 import { say, sayDate, sayNumber } from '../../../shared-core/result/words/say.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
+import { roughly } from '../../../shared-core/views/allowance-words.ts';
 import { sayLateBy, sayWindow } from '../../../shared-core/views/say-window.ts';
 
 /** Due windows of all cars, soonest first. */
@@ -25,6 +28,8 @@ function dueText(cars: readonly CarDue[], today: string): string {
     `Due on ${sayDate(today)}, soonest first`,
     ...windows.map(({ car, window }) => windowLine(car, window)),
     ...cars.flatMap((car) => car.obligations.map((one) => `  ${one.late ? 'late' : 'by'.padEnd(4)}  ${car.name}: ${one.name}, ${sayDate(one.on)}; arrange from ${sayDate(one.from)}`)),
+    ...cars.flatMap((car) => car.recalls.map((one) => recallLine(car, one))),
+    ...cars.flatMap((car) => car.allowances.map((one) => allowanceLine(car, one))),
     ...cars.flatMap((car) => car.doubtful.map((one) => `  ?     ${car.name}: the reading of ${sayNumber(one.value)} ${one.unit} on ${sayDate(one.date)} is set aside. ${[one.text, one.against?.text, one.next?.text].filter((text) => text !== undefined).join(' ')}`)),
     ...cars.map(odometerLine),
   ].join('\n');
@@ -34,6 +39,18 @@ function windowLine(car: CarDue, window: WindowView): string {
   const state = say({ key: `state-${window.state}`, values: {} });
   const when = window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy);
   return `  ${state.padEnd(13)} ${car.name}: ${window.name}${when === '' ? '' : `, ${when}`}. ${window.reason.text}`;
+}
+
+function recallLine(car: CarDue, { recall, state, late, arrangeFrom, text }: RecallView): string {
+  const mark = late ? 'late' : state === 'open' ? 'open' : 'by';
+  return `  ${mark.padEnd(4)}  ${car.name}: ${recall.what}. ${text}${arrangeFrom === null ? '' : ` Arrange from ${sayDate(arrangeFrom)}.`}`;
+}
+
+const ALLOWANCE_MARKS: Readonly<Partial<Record<AllowanceView['state'], string>>> = { passed: 'over', 'probably-passed': '?', unknown: '?', 'will-pass': 'by' };
+
+function allowanceLine(car: CarDue, { name, state, text, used, left, allowed, unit, arrangeFrom }: AllowanceView): string {
+  const stands = used === null || left === null ? '' : ` Used about ${sayNumber(roughly(used))} of ${sayNumber(allowed)} ${unit}, left about ${sayNumber(roughly(left))} ${unit}.`;
+  return `  ${(ALLOWANCE_MARKS[state] ?? '').padEnd(4)}  ${car.name}: ${name}. ${text}${stands}${arrangeFrom === null ? '' : ` Arrange from ${sayDate(arrangeFrom)}.`}`;
 }
 
 function odometerLine(car: CarDue): string {

@@ -37,9 +37,11 @@ describe('a yearly allowance', () => {
     { case: 'a little more than is driven', distance: 11_500, state: 'may-pass' },
     { case: 'less than is driven', distance: 10_000, state: 'will-pass' },
     { case: 'less than has been driven', distance: 2_000, state: 'passed' },
-    { case: 'what has just been driven', distance: 2_760, state: 'will-pass' },
+    { case: 'what has just been driven', distance: 2_760, state: 'probably-passed' },
+    { case: 'what is driven between the last reading and today', distance: 3_300, state: 'probably-passed' },
+    { case: 'what is driven by tomorrow week', distance: 3_800, state: 'will-pass' },
   ])('of $case: $state', ({ distance, state }) => {
-    // By hand: 30 x 92 days from 1 August to 1 November are 2760 km.
+    // By hand: 30 x 92 days from 1 August to 1 November are 2760 km; 30 x 116 to 25 November are 3480.
     const use = useOf({ distance: { value: distance, unit: 'km' } });
     expect(use.state).toBe(state);
     if (state === 'within') expect(use.overAtEnd).toBeLessThan(0);
@@ -77,6 +79,14 @@ describe('a yearly allowance', () => {
     const use = useOf({ from: day(from), to: to === null ? null : day(to) });
     expect(use.state).toBe(state);
     if (state === 'not-begun' || state === 'ended') expect([use.used, use.passes.likely, use.overAtEnd]).toEqual([null, null, null]);
+  });
+
+  test('what would be passed after its last day is never passed: a year begins anew', () => {
+    expect(useOf({ distance: { value: 11_500, unit: 'km' } }).passes).toMatchObject({ likely: null, latest: null });
+    expect(useOf({ distance: { value: 16_000, unit: 'km' } }).passes).toEqual({ earliest: null, likely: null, latest: null });
+    expect(useOf({ distance: { value: 16_000, unit: 'km' }, every: 'term' }).passes.likely).toMatch(/^202[78]-/);
+    // By hand: 30 a day from 69 140 on 2026-08-01 leave 10 000 for 2027-07-01; the late edge lies past 2027-07-31.
+    expect(useOf().passes).toMatchObject({ likely: expect.any(String) as string, latest: null });
   });
 
   test('that has ended is shown with its last year', () => {

@@ -17,15 +17,25 @@ const dueRecalls = (household: MemoryHousehold) => household.must('due.show', {}
 
 describe('a recall', () => {
   test.each([
-    { case: 'not done', more: {}, state: 'open', late: false, text: 'Recall R-104 is not done. Book it.' },
-    { case: 'booked', more: { nextOn: day('2026-11-25') }, state: 'booked', late: false, text: 'Recall R-104 is booked for 25 Nov 2026.' },
-    { case: 'booked for a day that has passed', more: { nextOn: day('2026-11-24') }, state: 'booked', late: true, text: 'Recall R-104 was booked for 24 Nov 2026. Enter how it was done, or book it again.' },
-    { case: 'done and due again', more: { doneOn: day('2026-10-01'), how: 'Looked at', nextOn: day('2027-10-01') }, state: 'again', late: false, text: 'Recall R-104 was done on 1 Oct 2026 and is due again on 1 Oct 2027.' },
-    { case: 'done, due again and late', more: { doneOn: day('2025-10-01'), how: 'Looked at', nextOn: day('2026-10-01') }, state: 'again', late: true, text: 'Recall R-104 was due again on 1 Oct 2026.' },
-  ] as const)('$case: $state', ({ more, state, late, text }) => {
+    { case: 'not done', more: {}, state: 'open', late: false, arrangeFrom: '2026-11-25', text: 'Recall R-104 is not done. Book it.' },
+    { case: 'booked', more: { nextOn: day('2026-11-25') }, state: 'booked', late: false, arrangeFrom: '2026-11-11', text: 'Recall R-104 is booked for 25 Nov 2026.' },
+    { case: 'booked for a day that has passed', more: { nextOn: day('2026-11-24') }, state: 'booked', late: true, arrangeFrom: '2026-11-10', text: 'Recall R-104 was booked for 24 Nov 2026. Enter how it was done, or book it again.' },
+    { case: 'done and due again', more: { doneOn: day('2026-10-01'), how: 'Looked at', nextOn: day('2027-10-01') }, state: 'again', late: false, arrangeFrom: '2027-09-17', text: 'Recall R-104 was done on 1 Oct 2026 and is due again on 1 Oct 2027.' },
+    { case: 'done, due again and late', more: { doneOn: day('2025-10-01'), how: 'Looked at', nextOn: day('2026-10-01') }, state: 'again', late: true, arrangeFrom: '2026-09-17', text: 'Recall R-104 was due again on 1 Oct 2026.' },
+    // Arrange from: 14 days before its day (DESIGN section 4); an open one from the day it was entered.
+  ] as const)('$case: $state', ({ more, state, late, arrangeFrom, text }) => {
     const household = withPip();
     const stated = set(household, more);
-    expect(dueRecalls(household)).toEqual([{ recall: stated, state, late, text }]);
+    expect(dueRecalls(household)).toEqual([{ recall: stated, state, late, arrangeFrom, text }]);
+  });
+
+  test('an open one is to be arranged from the day it was entered, also when it is stated anew', () => {
+    const household = withPip();
+    const { id } = set(household.on('2026-10-01'));
+    set(household.on('2026-11-01'), { id, what: 'Seat belt anchor, left' });
+    expect(dueRecalls(household.on('2026-11-25'))[0]?.arrangeFrom).toBe('2026-10-01');
+    // Asked of a day before it was entered, it is to be arranged on that day.
+    expect(dueRecalls(household.on('2026-09-01'))[0]?.arrangeFrom).toBe('2026-09-01');
   });
 
   test('done is shown with the car and not among what is due', () => {
@@ -33,7 +43,7 @@ describe('a recall', () => {
     const { id } = set(household);
     set(household, { id, doneOn: day('2026-11-20'), how: 'Anchor replaced', doneBy: 'Hill Garage' });
     expect(dueRecalls(household)).toEqual([]);
-    expect(household.must('car.show', { car: 'pip' }).recalls).toMatchObject([{ state: 'done', late: false, text: 'Recall R-104 was done on 20 Nov 2026: Anchor replaced.', recall: { id, doneBy: 'Hill Garage' } }]);
+    expect(household.must('car.show', { car: 'pip' }).recalls).toMatchObject([{ state: 'done', late: false, arrangeFrom: null, text: 'Recall R-104 was done on 20 Nov 2026: Anchor replaced.', recall: { id, doneBy: 'Hill Garage' } }]);
   });
 
   test('open ones come first, then by day, then by number', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { distanceAllowances } from '../../../shared-core/care/distance-allowance.ts';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import { hasWords } from '../../../shared-core/result/words/say.ts';
+import { roughly } from '../../../shared-core/views/allowance-words.ts';
 import { day } from '../calendar/day.ts';
 import { memoryHousehold, type MemoryHousehold } from '../contract/memory-household.ts';
 
@@ -29,19 +30,26 @@ describe('an allowance', () => {
     expect(Math.abs((view?.used ?? 0) - 2320)).toBeLessThan(60);
     expect((view?.used ?? 0) + (view?.left ?? 0)).toBe(6000);
     expect((view?.passes.likely ?? '').slice(0, 7)).toMatch(/2027-0[56]/);
-    expect(view?.text).toMatch(/^As the car is used now, the 6000 mi allowed will be passed about \d+ (May|Jun) 2027, before 31 Jul 2027: by about [\d\u202f]+ mi on that day\.$/);
+    expect(view?.text).toMatch(/^As the car is used now, the 6000 mi allowed will be passed about (May|June) 2027, before 31 Jul 2027: by about 1\d+0 mi on that day\.$/);
     expect(household.must('car.show', { car: 'pip' }).due.allowances).toEqual(views(household));
   });
 
   test.each([
     { more: { distance: { value: 12_000, unit: 'mi' } }, state: 'within', text: /^The 12\u202f000 mi allowed will do until 31 Jul 2027; about [\d\u202f]+ mi will be left\.$/ },
-    { more: { distance: { value: 8000, unit: 'mi' } }, state: 'may-pass', text: /^The 8000 mi allowed will likely do until 31 Jul 2027, but/ },
-    { more: { distance: { value: 1000, unit: 'mi' } }, state: 'passed', text: /^The 1000 mi allowed were passed on 20 Sep 2026\.$/ },
+    { more: { distance: { value: 8000, unit: 'mi' } }, state: 'may-pass', text: /^The 8000 mi allowed will likely do until 31 Jul 2027\. With more use than now they may be passed before it, though not before \w+ 2027\.$/ },
+    { more: { distance: { value: 1000, unit: 'mi' } }, state: 'passed', text: /^The 1000 mi allowed were passed in the week of 14 Sep 2026\.$/ },
+    { more: { distance: { value: 2200, unit: 'mi' } }, state: 'probably-passed', text: /^As the car is used now, the 2200 mi allowed have probably been passed, in the week of 16 Nov 2026\. Enter a reading\.$/ },
+    { more: { kind: 'warranty', every: 'term' }, state: 'will-pass', text: /^As the car is used now, it ends about (May|June) 2027, at 6000 mi\.$/ },
+    { more: { kind: 'warranty', every: 'term', to: day('2027-10-31') }, state: 'will-pass', text: /^As the car is used now, it ends by distance about (May|June) 2027, at 6000 mi, before its last day 31 Oct 2027\.$/ },
+    { more: { kind: 'warranty', every: 'term', to: day('2027-04-30') }, state: 'may-pass', text: /^It likely ends on 30 Apr 2027\. With more use than now it may end by distance before it, though not before \w+ 2027\.$/ },
+    { more: { kind: 'warranty', every: 'term', to: day('2026-12-31') }, state: 'within', text: /^It ends on 31 Dec 2026; about 2\d00 of its 6000 mi will be left\.$/ },
+    { more: { kind: 'warranty', every: 'term', distance: { value: 1000, unit: 'mi' } }, state: 'passed', text: /^It ended in the week of 14 Sep 2026, at 1000 mi\.$/ },
+    { more: { kind: 'warranty', every: 'term', to: day('2026-10-31') }, state: 'ended', text: /^It ended on 31 Oct 2026\.$/ },
     { more: { from: day('2026-12-01') }, state: 'not-begun', text: /^It begins on 1 Dec 2026\.$/ },
     { more: { to: day('2026-10-31') }, state: 'ended', text: /^It ended on 31 Oct 2026\.$/ },
-    { more: { every: 'term', distance: { value: 6000, unit: 'mi' } }, state: 'will-pass', text: /^As the car is used now, the 6000 mi allowed will be passed about \d+ (May|Jun) 2027\.$/ },
+    { more: { every: 'term', distance: { value: 6000, unit: 'mi' } }, state: 'will-pass', text: /^As the car is used now, the 6000 mi allowed will be passed about (May|June) 2027\.$/ },
     { more: { every: 'term', distance: { value: 200_000, unit: 'mi' } }, state: 'within', text: /^The 200\u202f000 mi allowed will not be passed within five years\.$/ },
-    { more: { every: 'term', distance: { value: 41_000, unit: 'mi' } }, state: 'may-pass', text: /^The 41\u202f000 mi allowed could be passed from \d+ \w+ \d{4} on\.$/ },
+    { more: { every: 'term', distance: { value: 41_000, unit: 'mi' } }, state: 'may-pass', text: /^The 41\u202f000 mi allowed may be passed within five years, though not before \w+ 20(30|31)\.$/ },
   ] as const)('$state: $text', ({ more, state, text }) => {
     const household = withPip();
     set(household, more);
@@ -74,6 +82,23 @@ describe('an allowance', () => {
     expect(views(household)[0]?.ends).toEqual({ earliest: '2026-10-31', likely: '2026-10-31', latest: '2026-10-31' });
   });
 
+  // Source: DESIGN section 4, "arrange from": the early edge, or the last day less 14 days, whichever comes first.
+  test.each([
+    { case: 'passed in all likelihood', more: {}, from: 'the early edge' },
+    { case: 'enough for the year, the next year to follow', more: { distance: { value: 12_000, unit: 'mi' } }, from: null },
+    { case: 'enough for the year, which is the last', more: { distance: { value: 12_000, unit: 'mi' }, to: day('2027-07-31') }, from: '2027-07-17' },
+    { case: 'its last day before the early edge', more: { every: 'term', to: day('2027-01-10') }, from: '2026-12-27' },
+    { case: 'passed', more: { distance: { value: 1000, unit: 'mi' } }, from: '2026-09-20' },
+    { case: 'ended', more: { to: day('2026-10-31') }, from: null },
+    { case: 'not begun', more: { from: day('2026-12-01'), to: day('2027-11-30') }, from: '2027-11-16' },
+  ] as const)('$case: to be arranged from $from', ({ more, from }) => {
+    const household = withPip();
+    set(household, more);
+    const [view] = views(household);
+    if (from === 'the early edge') expect([view?.arrangeFrom, (view?.arrangeFrom ?? '') < (view?.passes.likely ?? '')]).toEqual([view?.passes.earliest, true]);
+    else expect(view?.arrangeFrom).toBe(from);
+  });
+
   test('taken away it is gone', () => {
     const household = withPip();
     const { id } = set(household);
@@ -98,6 +123,10 @@ describe('an allowance', () => {
 });
 
 test('every kind and state has its words', () => {
-  const states = ['not-begun', 'ended', 'passed', 'will-pass', 'will-pass-endless', 'may-pass', 'may-pass-endless', 'within', 'within-endless', 'unknown'];
+  const states = ['not-begun', 'ended', 'passed', 'probably-passed', 'will-pass', 'will-pass-endless', 'may-pass', 'may-pass-endless', 'within', 'within-endless', 'unknown'];
   expect(['insurance', 'lease', 'warranty', 'other', ...states].filter((key) => !hasWords(`allowance-${key}`))).toEqual([]);
+});
+
+test.each([[0, 0], [4, 0], [6, 10], [838, 840], [1994, 1990], [2049, 2000], [2951, 3000], [19_949, 19_900], [23_400, 23_000]])('%d is said as %d (own rule)', (distance, said) => {
+  expect(roughly(distance)).toBe(said);
 });

@@ -74,6 +74,18 @@ describe('the due view', () => {
     ]);
   });
 
+  test.each([
+    { case: 'no notice', noticeDays: 0, from: '2026-12-18' },
+    { case: 'less than the least', noticeDays: 7, from: '2026-12-18' },
+    { case: 'the least', noticeDays: 14, from: '2026-12-18' },
+    { case: 'more', noticeDays: 60, from: '2026-11-02' },
+  ])('with $case, a duty of 1 January is arranged from $from (by hand; at least 14 days: DESIGN section 4)', ({ noticeDays, from }) => {
+    const household = memoryHousehold();
+    household.must('car.add', { id: 'pip', name: 'Pip' });
+    household.must('obligation.add', { car: 'pip', kind: 'printed-expiry', name: 'first-aid kit', lastValidDay: day('2027-01-01'), months: null, noticeDays });
+    expect(household.must('due.show', {}).cars[0]?.obligations).toMatchObject([{ kind: 'printed-expiry', name: 'first-aid kit', from, opens: null }]);
+  });
+
   test('a duty is late from the day after its last valid day', () => {
     const household = full();
     const late = (on: string) => household.on(on).must('due.show', {}).cars.find((car) => car.id === 'pip')?.obligations[0]?.late;
