@@ -11,5 +11,5 @@ export function pushChanged(context: HostContext, puts: readonly Put[]): void {
 
 /** Tells the windows that anything may have changed: another household, or another program wrote. */
 export function pushAllChanged(context: Pick<HostContext, 'push'>): void {
-  context.push({ kind: 'changed', stages: ['fleet', 'care', 'parts', 'records'], cars: [] });
+  context.push({ kind: 'changed', stages: ['fleet', 'care', 'sessions', 'parts', 'records'], cars: [] });
 }

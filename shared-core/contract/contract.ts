@@ -3,6 +3,7 @@ import { careOperations } from '../care/care.operations.ts';
 import { fleetOperations } from '../fleet/fleet.operations.ts';
 import { partsOperations } from '../parts/parts.operations.ts';
 import { recordsOperations } from '../records/records.operations.ts';
+import { sessionsOperations } from '../sessions/sessions.operations.ts';
 import { viewOperations } from '../views/views.operations.ts';
 import { hostOperations } from './host-operations.ts';
 
@@ -10,6 +11,7 @@ import { hostOperations } from './host-operations.ts';
 export const contract = {
   ...fleetOperations,
   ...careOperations,
+  ...sessionsOperations,
   ...partsOperations,
   ...recordsOperations,
   ...viewOperations,

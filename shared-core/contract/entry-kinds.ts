@@ -27,12 +27,20 @@ import { observationNoted } from '../records/observation.ts';
 import { paperKept } from '../records/paper.ts';
 import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
+import { accessGroupRemoved, accessGroupSet } from '../sessions/access-group.ts';
+import { carDaysRemoved, carDaysSet } from '../sessions/car-days.ts';
+import { placeDaysRemoved, placeDaysSet } from '../sessions/place-days.ts';
+import { placeRemoved, placeSet } from '../sessions/place.ts';
+import { planSettingsSet } from '../sessions/plan-settings.ts';
+import { sessionRemoved, sessionSet } from '../sessions/session.ts';
+import { worthWhileRemoved, worthWhileSet } from '../sessions/worth-while.ts';
 
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, supplierSet, offerSet, lotSet,
+  placeSet, placeRemoved, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
   paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];
 

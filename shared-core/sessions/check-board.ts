@@ -1,0 +1,72 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import { obligations } from '../care/obligation.ts';
+import { cars } from '../fleet/car.ts';
+import type { Facts } from '../journal/facts.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
+import { carDays } from './car-days.ts';
+import { everydayCars } from './everyday-cars.ts';
+import { whyClosed } from './open-days.ts';
+import { holdsDay, placeDays } from './place-days.ts';
+import type { Place } from './place.ts';
+import { isPinned, type Session } from './session.ts';
+import type { SessionBoard } from './session-board.ts';
+import { findTask, taskKey, type TaskRef } from './task-ref.ts';
+
+/** Where tasks are to be pinned. */
+export interface WantedPin {
+  readonly day: LocalDate;
+  readonly place: Place;
+  readonly tasks: readonly TaskRef[];
+}
+
+/** What of a place's calendar a keeper may not overrule by keeping a session there; a day off and a shorter notice are theirs to judge. */
+const BINDING: ReadonlySet<string> = new Set(['day-has-passed', 'place-closed-then', 'place-closed-weekday']);
+
+/**
+ * Refuses to pin tasks on a day that has passed or on which the place is closed, a car that is needed or away then, a test after
+ * its last valid day, and a task twice.
+ */
+export function checkPin(facts: Facts, { day, place, tasks }: WantedPin, today: LocalDate): Result<null> {
+  const closed = whyClosed({ place, stretches: facts.all(placeDays).filter((one) => one.place === place.id), workWeekdays: [], today }, day);
+  if (closed !== null && BINDING.has(closed.key)) return refuse(closed.key, closed.values, ['day']);
+  if (new Set(tasks.map(taskKey)).size < tasks.length) return refuse('task-twice', {}, ['tasks']);
+  for (const task of tasks) {
+    const found = findTask(facts, task);
+    if (!found.ok) return found;
+    const free = checkCarFree(facts, found.value.car, day);
+    if (!free.ok) return free;
+    const duty = task.kind === 'obligation' ? facts.get(obligations, task.id) : null;
+    if (duty !== null && day > duty.lastValidDay && duty.lastValidDay >= today) return refuse('after-legal-date', { date: duty.lastValidDay }, ['day']);
+  }
+  return ok(null);
+}
+
+function checkCarFree(facts: Facts, car: string, day: LocalDate): Result<null> {
+  const taken = facts.ofCar(carDays, car).find((one) => holdsDay(one, day));
+  if (taken === undefined) return ok(null);
+  return refuse(taken.why === 'away' ? 'car-away-then' : 'car-needed-then', { car: facts.get(cars, car)?.name ?? car, day, note: taken.note }, ['day']);
+}
+
+/** Refuses a board on which a task is pinned twice, or on some day no everyday car is left to drive. */
+export function checkBoard(facts: Facts, board: SessionBoard): Result<null> {
+  const pinned = [...board.values()].filter(isPinned);
+  const seen = new Map<string, Session>();
+  for (const session of pinned) {
+    for (const task of session.tasks) {
+      const other = seen.get(taskKey(task));
+      if (other !== undefined) return refuse('task-in-session', { day: other.day }, ['tasks']);
+      seen.set(taskKey(task), session);
+    }
+  }
+  const apart = pinned.find((session) => allApart(facts, pinned.filter((one) => one.day === session.day)));
+  return apart === undefined ? ok(null) : refuse('all-cars-apart', { day: apart.day }, ['day']);
+}
+
+function allApart(facts: Facts, onOneDay: readonly Session[]): boolean {
+  const everyday = everydayCars(facts);
+  const apart = new Set(onOneDay.flatMap((session) => session.tasks).flatMap((task) => {
+    const found = findTask(facts, task);
+    return found.ok ? [found.value.car] : [];
+  }));
+  return everyday.length > 0 && everyday.every((car) => apart.has(car));
+}

@@ -1,0 +1,47 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
+import { refers } from '../journal/entry-kind.ts';
+import { factEntry } from '../journal/fact-entry.ts';
+import { factRemoval } from '../journal/fact-removal.ts';
+import type { Facts } from '../journal/facts.ts';
+import { family } from '../journal/family.ts';
+import { idSchema } from '../result/id.ts';
+import { longText } from '../result/plain-text.ts';
+import { places } from './place.ts';
+import { taskRefSchema, taskReference } from './task-ref.ts';
+
+/** Proposed ones are laid on the yard and may be laid anew; kept and moved ones stay where they are; the others are history. */
+export const sessionStateSchema = z.enum(['proposed', 'kept', 'moved', 'done', 'cancelled']);
+
+/** One occasion of work: a day at a place, and the tasks to be done there. There is one at most for each day and place. */
+export const sessionSchema = z.strictObject({
+  id: idSchema,
+  day: dateSchema,
+  place: idSchema,
+  tasks: z.array(taskRefSchema).min(1).max(100),
+  state: sessionStateSchema,
+  /** Where it stood before it was last moved. */
+  movedFrom: z.strictObject({ day: dateSchema, place: idSchema }).nullable(),
+  /** The day on which it was first kept or proposed: a task done on or after it is done for this session. */
+  madeOn: dateSchema,
+  note: longText(500),
+});
+export type Session = z.infer<typeof sessionSchema>;
+
+export const sessions = family('session', 'sessions', sessionSchema);
+export const sessionSet = factEntry('session-set', sessions, {
+  car: () => null,
+  refersTo: (session) => [...refers(places, session.place), ...session.tasks.map(taskReference)],
+});
+export const sessionRemoved = factRemoval('session-removed', sessions);
+
+/** Whether a session stays where it is: a plan works around it. */
+export function isPinned(session: Session): boolean {
+  return session.state === 'kept' || session.state === 'moved';
+}
+
+/** Pinned sessions of a day or later, by day. */
+export function pinnedFrom(facts: Facts, day: LocalDate): readonly Session[] {
+  return facts.all(sessions).filter((session) => isPinned(session) && session.day >= day).sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+}
