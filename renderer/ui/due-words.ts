@@ -31,7 +31,7 @@ export function dueWords(window: Dates & Pick<WindowView, 'state'>, words: House
   const { state, earliest, likely } = window;
   if (state === 'unknown') return tell('due.unknown');
   if (isExact(window) && likely !== null) return tell(state === 'late' ? 'due.was-by' : 'due.by', { date: words.date(likely) });
-  if (state === 'late') return tell('due.passed');
+  if (state === 'late') return window.limb === 'wear' && likely !== null ? tell('due.worn', { date: words.month(likely) }) : tell('due.passed');
   if (earliest === null) return tell('due.not-foreseeable');
   if (likely === null) return tell('due.not-before', { from: words.month(earliest) });
   return forecastWords({ ...window, earliest, likely }, words);

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Lane } from '../../shared-core/views/yard-view.ts';
-import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath } from '../ui/marks/mark-paths.ts';
+import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath, wornPath } from '../ui/marks/mark-paths.ts';
 import markStyles from '../ui/marks/marks.module.css';
 import { tell } from '../ui/words/tell.ts';
 import { ROW_HEIGHT } from './lane-height.ts';
@@ -92,6 +92,8 @@ function drawn({ mark, fromX, likelyX, toX }: PlacedMark) {
       return <path className={kind} d={pinPath(likelyX)} />;
     case 'wedge':
       return <path className={kind} d={wedgePath(fromX, toX)} />;
+    case 'worn':
+      return <path className={kind} d={wornPath({ from: fromX, likely: likelyX, to: toX })} />;
     default:
       return <path className={kind} d={bandPath({ from: fromX, likely: likelyX, to: toX })} />;
   }

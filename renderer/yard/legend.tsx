@@ -8,6 +8,7 @@ export function Legend() {
     <section className={styles.legend} aria-label={tell('legend.title')}>
       <ul>
         <li><MarkGlyph shape="bar" filled tone="soon" /> {tell('legend.bar')}</li>
+        <li><MarkGlyph shape="worn" filled tone="soon" /> {tell('legend.worn')}</li>
         <li><MarkGlyph shape="wedge" filled tone="soon" /> {tell('legend.wedge')}</li>
         <li><MarkGlyph shape="bar" filled={false} tone="later" /> {tell('legend.outlined')}, {tell('legend.filled')}</li>
         <li><MarkGlyph shape="flag" filled tone="late" /> {tell('legend.flag')}</li>

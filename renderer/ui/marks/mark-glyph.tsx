@@ -1,5 +1,5 @@
 import type { MarkShape } from './mark-shape.ts';
-import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath } from './mark-paths.ts';
+import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath, wornPath } from './mark-paths.ts';
 import styles from './marks.module.css';
 
 const WIDTH = 26;
@@ -26,6 +26,8 @@ function drawn(shape: MarkShape['shape'], filled: boolean) {
       );
     case 'bar':
       return <path className={kind} d={bandPath({ from: 1, likely: 12, to: WIDTH - 1 })} />;
+    case 'worn':
+      return <path className={kind} d={wornPath({ from: 1, likely: 12, to: WIDTH - 1 })} />;
     case 'wedge':
       return <path className={kind} d={wedgePath(1, WIDTH - 2)} />;
     case 'pin':

@@ -25,6 +25,45 @@ export function bandPath({ from, likely, to }: Band): string {
   return `${start} L${to} ${MIDDLE - TIP} V${MIDDLE + TIP} L${likely} ${MARK_HEIGHT} Z`;
 }
 
+/** From one notch to the next, where a bar is long enough for two of them. */
+const PITCH = 11;
+const NOTCHES_AT_LEAST = 2.4;
+/** How wide a notch is, as a part of that, and how much narrower at its ground; how deep at most. */
+const NOTCH_PART = 0.46;
+const SLANT = 0.75;
+const NOTCH_DEPTH = 5;
+/** So much of a bar is left above a notch; a shallower one than this is not cut. */
+const LEFT_ABOVE = 2.5;
+const LEAST_DEPTH = 1.5;
+
+/**
+ * A tapered bar whose lower edge is notched, like blocks of tread: its limit is one that is measured, and worn towards. The
+ * notches lie evenly on both sides of the likely date; thin ends stay whole.
+ */
+export function wornPath({ from, likely, to }: Band): string {
+  const blunt = likely >= to - 1;
+  // Half its height at x.
+  const half = (x: number) => TIP + (MIDDLE - TIP) * (x === likely ? 1 : x < likely ? (x - from) / (likely - from) : (to - x) / (to - likely));
+  const lower = (x: number): Corner => [x, MIDDLE + half(x)];
+  const pitch = Math.min(PITCH, (to - from) / NOTCHES_AT_LEAST);
+  const wide = (pitch * NOTCH_PART) / 2;
+  const side = (end: number, step: number) => Array.from({ length: Math.max(0, Math.floor((Math.abs(end - likely) - wide) / pitch + 1 / 2)) }, (_, at) => likely + step * pitch * (at + 1 / 2));
+  const notch = (x: number): readonly Corner[] => {
+    const depth = Math.min(NOTCH_DEPTH, 2 * half(x) - LEFT_ABOVE);
+    const ground = MIDDLE + half(x) - depth;
+    return depth < LEAST_DEPTH ? [] : [lower(x + wide), [x + wide * SLANT, ground], [x - wide * SLANT, ground], lower(x - wide)];
+  };
+  const right = blunt ? `L${likely} 0 V${MARK_HEIGHT}` : `L${likely} 0 L${to} ${MIDDLE - TIP} V${MIDDLE + TIP}`;
+  const lowerEdge = [...(blunt ? [] : side(to, 1).reverse().flatMap(notch)), lower(likely), ...side(from, -1).flatMap(notch)];
+  return `M${from} ${MIDDLE + TIP} V${MIDDLE - TIP} ${right} ${lowerEdge.map(([x, y]) => `L${tenths(x)} ${tenths(y)}`).join(' ')} Z`;
+}
+
+type Corner = readonly [x: number, y: number];
+
+function tenths(value: number): number {
+  return Math.round(value * 10) / 10;
+}
+
 /** A wedge: grows from the day one should start to arrange it and ends blunt on the exact date. */
 export function wedgePath(from: number, to: number): string {
   return `M${from} ${MIDDLE} L${to} 0 V${MARK_HEIGHT} Z`;

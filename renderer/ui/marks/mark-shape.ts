@@ -3,8 +3,8 @@ import { isExact } from '../due-words.ts';
 
 /** How something that falls due is drawn, in lanes, lists and tables alike. */
 export interface MarkShape {
-  /** `flag`: late. `bar`: forecast. `wedge`: exact date. `pin`: obligation. `question`: not known, or in doubt. `eye`: seen, to look at again. */
-  readonly shape: 'flag' | 'bar' | 'wedge' | 'pin' | 'question' | 'eye';
+  /** `flag`: late. `bar`: forecast. `worn`: forecast of measured wear. `wedge`: exact date. `pin`: obligation. `question`: not known, or in doubt. `eye`: seen, to look at again. */
+  readonly shape: 'flag' | 'bar' | 'worn' | 'wedge' | 'pin' | 'question' | 'eye';
   /** Filled: soon. Outlined: later. */
   readonly filled: boolean;
   readonly tone: 'late' | 'soon' | 'later' | 'plain';
@@ -15,7 +15,7 @@ export function shapeOfWindow(window: WindowView): MarkShape {
   if (window.state === 'unknown') return { shape: 'question', filled: false, tone: 'plain' };
   if (window.state === 'late') return { shape: 'flag', filled: true, tone: 'late' };
   const filled = window.state === 'open' || window.state === 'probably-due';
-  return { shape: isExact(window) ? 'wedge' : 'bar', filled, tone: filled ? 'soon' : 'later' };
+  return { shape: isExact(window) ? 'wedge' : window.limb === 'wear' ? 'worn' : 'bar', filled, tone: filled ? 'soon' : 'later' };
 }
 
 /** The shape of an obligation on a day: late, to be arranged now, or later. */

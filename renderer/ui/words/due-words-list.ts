@@ -9,6 +9,7 @@ export const DUE_WORDS = {
   'due.by': 'by {date}',
   'due.was-by': 'was due by {date}',
   'due.passed': 'its distance is passed',
+  'due.worn': 'worn to its limit by {date}',
   'due.weeks': 'weeks of {from} to {to}',
   'due.weeks-likely': 'weeks of {from} to {to}, likely that of {likely}',
   'due.week': 'week of {likely}',

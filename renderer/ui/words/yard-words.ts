@@ -72,6 +72,7 @@ export const YARD_WORDS = {
   'legend.bar': 'forecast: earliest to latest, thickest where likely',
   'legend.wedge': 'exact date, growing from when to arrange it',
   'legend.filled': 'filled: soon',
+  'legend.worn': 'notched edge: by measured wear',
   'legend.outlined': 'outlined: later',
   'legend.flag': 'late',
   'legend.pin': 'obligation',

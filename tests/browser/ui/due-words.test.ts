@@ -19,6 +19,7 @@ describe('when an item falls due', () => {
     { case: 'a printed date', state: 'open', dates: ['2027-06-09', '2027-06-09', '2027-06-09'], limb: 'printed-date', says: 'by 9 Jun 2027' },
     { case: 'late by time', state: 'late', dates: ['2025-11-25', '2025-11-25', '2025-11-25'], limb: 'time', says: 'was due by 25 Nov 2025' },
     { case: 'late by distance', state: 'late', dates: ['2026-10-01', '2026-10-20', '2026-11-01'], limb: 'distance', says: 'its distance is passed' },
+    { case: 'late by wear', state: 'late', dates: ['2026-10-20', '2026-10-20', '2026-10-20'], limb: 'wear', says: 'worn to its limit by Oct 2026' },
     { case: '59 days wide: Mondays', state: 'open', dates: ['2026-12-02', '2026-12-20', '2027-01-30'], limb: 'distance', says: 'weeks of 30 Nov 2026 to 25 Jan 2027, likely that of 14 Dec 2026' },
     { case: '60 days wide: months', state: 'open', dates: ['2026-12-02', '2026-12-20', '2027-01-31'], limb: 'distance', says: 'Dec 2026 to Jan 2027' },
     { case: 'months with a likely one between', state: 'ahead', dates: ['2026-12-30', '2027-02-04', '2027-03-20'], limb: 'distance', says: 'Dec 2026 to Mar 2027, likely Feb 2027' },
