@@ -1,5 +1,6 @@
 import { sayDate, sayNumber } from '../result/words/say.ts';
 import { heading, paragraph, table, type Block, type DocumentValue } from './document-value.ts';
+import { historyDutyBlocks, openRecalls } from './history-duties.ts';
 import { historyRecordBlocks } from './history-records.ts';
 import type { HistoryInput } from './history-input.ts';
 
@@ -58,23 +59,23 @@ function summaryBlocks(input: HistoryInput): Block[] {
   return [heading(2, 'Summary'), { kind: 'facts', rows }];
 }
 
-function openBlocks({ items, obligations, observations }: HistoryInput): Block[] {
+function openBlocks({ items, obligations, recalls, observations }: HistoryInput): Block[] {
   const lines = [
     ...items.filter((one) => one.late).map((one) => `${one.name}: ${one.due}`),
     ...obligations.filter((one) => one.late).map((one) => `${one.name}: ran out on ${sayDate(one.lastValidDay)}`),
+    ...openRecalls(recalls),
     ...observations.filter((one) => one.closedOn === null).map((one) => `Seen on ${sayDate(one.date)} and still open: ${one.text}`),
   ];
   const blocks: Block[] = [heading(2, 'Late and open')];
   return lines.length === 0 ? [...blocks, paragraph('Nothing is late and nothing seen is open.')] : [...blocks, { kind: 'list', items: lines }];
 }
 
-function itemBlocks({ items, obligations }: HistoryInput): Block[] {
-  const rows = items.map((one) => [one.name, one.interval, one.lastDone === null ? DASH : sayDate(one.lastDone), String(one.timesDone), `${one.state}${one.due === '' ? '' : `, ${one.due}`}`, one.gaps.join('; ') || DASH]);
-  const duties = obligations.map((one) => [one.name, sayDate(one.lastValidDay)]);
+function itemBlocks(input: HistoryInput): Block[] {
+  const rows = input.items.map((one) => [one.name, one.interval, one.lastDone === null ? DASH : sayDate(one.lastDone), String(one.timesDone), `${one.state}${one.due === '' ? '' : `, ${one.due}`}`, one.gaps.join('; ') || DASH]);
   return [
     heading(2, 'Service items'),
     table('Every item that is cared for, when it was last done, and what is missing', [['Item', 3], ['Interval', 3], ['Last done', 2], ['Times', 1, 'right'], ['Next', 3], ['Missing', 3]], rows),
-    ...(duties.length === 0 ? [] : [table('Obligations and their last valid day', [['Obligation', 3], ['Valid until', 2]], duties)]),
+    ...historyDutyBlocks(input),
   ];
 }
 

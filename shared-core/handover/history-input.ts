@@ -30,6 +30,26 @@ export interface HistoryItem {
   readonly gaps: readonly string[];
 }
 
+/** A recall as the history shows it; by whom it was done is empty where that is withheld. */
+export interface HistoryRecall {
+  readonly number: string;
+  readonly what: string;
+  readonly state: 'open' | 'booked' | 'done' | 'again';
+  /** Its next day has passed. */
+  readonly late: boolean;
+  readonly how: string | null;
+  readonly doneOn: LocalDate | null;
+  readonly doneBy: string | null;
+  readonly nextOn: LocalDate | null;
+}
+
+/** A warranty that ends by date or distance: what it holds for, and how it stands now. */
+export interface HistoryWarranty {
+  readonly name: string;
+  readonly holds: string;
+  readonly now: string;
+}
+
 /** A work record as the history shows it; fields that are withheld are named and their values are empty. */
 export interface HistoryWork {
   readonly record: WorkRecord;
@@ -53,6 +73,8 @@ export interface HistoryInput {
   readonly readings: readonly HistoryReading[];
   readonly items: readonly HistoryItem[];
   readonly obligations: readonly { readonly name: string; readonly lastValidDay: LocalDate; readonly late: boolean }[];
+  readonly recalls: readonly HistoryRecall[];
+  readonly warranties: readonly HistoryWarranty[];
   readonly records: readonly HistoryWork[];
   readonly observations: readonly Observation[];
   /** The car's papers; one that is not in the pack has no path. */

@@ -4,7 +4,7 @@ import { obligations } from '../care/obligation.ts';
 import type { Car } from '../fleet/car.ts';
 import { wholeDistance } from '../fleet/continuous-distance.ts';
 import { readings, type Reading } from '../fleet/reading.ts';
-import type { HistoryInput, HistoryItem, HistoryReading, HistoryWork } from '../handover/history-input.ts';
+import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWork } from '../handover/history-input.ts';
 import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
@@ -15,11 +15,14 @@ import { writtenWhen } from '../records/written-when.ts';
 import { must } from '../result/assert.ts';
 import { say, sayDate, sayNumber } from '../result/words/say.ts';
 import { METRES_IN } from '../units/distance.ts';
+import { allowanceViews, type AllowanceView } from './allowance-view.ts';
+import { roughly } from './allowance-words.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { obligationView, windowView } from './due-view.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { papersOfCar } from './papers-of-car.ts';
+import { recallViews, type RecallView } from './recall-view.ts';
 import { sayGap, sayInterval } from './say-interval.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
 
@@ -56,6 +59,8 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     readings: facts.ofCar(readings, car.id).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
     items: care.items.map((one) => itemOf(one, care)),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
+    recalls: recallViews(facts, car.id, today).map((one) => recallOf(one, withheld)),
+    warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
     records: worksOf(facts, care, choice),
     observations: facts.ofCar(observations, car.id).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
     papers: papersOfCar(facts, car.id).map((id) => ({ name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id })),
@@ -87,6 +92,26 @@ function itemOf(one: ItemCare, { car }: CarCare): HistoryItem {
     due: window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
     late: window.state === 'late',
     gaps: historyGaps(one.item, car, one.completions).map((gap) => sayGap(gap, car.unit)),
+  };
+}
+
+function recallOf({ recall, state, late }: RecallView, withheld: ReadonlySet<string>): HistoryRecall {
+  const { number, what, how, doneOn, doneBy, nextOn } = recall;
+  return { number, what, state, late, how, doneOn, doneBy: withheld.has('doneBy') ? null : doneBy, nextOn };
+}
+
+const WARRANTY_NOW: Readonly<Partial<Record<AllowanceView['state'], string>>> = {
+  'not-begun': 'not begun', ended: 'over by date', passed: 'over by distance', 'probably-passed': 'probably over by distance', unknown: 'not known without a reading',
+};
+
+/** What is foreseen of a warranty hangs on how the present keeper drives: the next one is told only how it stands. */
+function warrantyOf({ name, allowance, state, allowed, unit, left }: AllowanceView): HistoryWarranty {
+  const until = allowance.to === null ? '' : `, until ${sayDate(allowance.to)} at the latest`;
+  const each = allowance.every === 'year' ? ' each year' : '';
+  return {
+    name,
+    holds: `${sayNumber(allowed)} ${unit}${each} from ${sayDate(allowance.from)}${until}`,
+    now: WARRANTY_NOW[state] ?? `about ${sayNumber(roughly(left ?? 0))} ${unit} left`,
   };
 }
 

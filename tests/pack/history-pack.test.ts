@@ -25,6 +25,12 @@ async function household(): Promise<TestHost> {
   });
   await host.must('record.amend', { id: 'service', title: 'Oil, filter and washer', why: 'the washer was forgotten' });
   await host.must('observation.note', { car: 'pip', text: 'A damp patch at the rear', recheckOn: day('2027-01-01') });
+  await host.must('recall.set', { car: 'pip', number: 'R-104', what: 'Seat belt anchor' });
+  await host.must('recall.set', { car: 'pip', number: 'R-90', what: 'Fuel pipe', nextOn: day('2027-03-20') });
+  await host.must('recall.set', { car: 'pip', number: 'R-7', what: 'Horn', doneOn: day('2026-05-04'), how: 'Horn replaced', doneBy: 'SECRETPERSON' });
+  await host.must('allowance.set', { car: 'pip', kind: 'warranty', name: 'Drive', every: 'term', distance: { value: 100_000, unit: 'km' }, from: day('2022-11-25'), to: day('2027-11-24'), startReading: { value: 0, unit: 'km' } });
+  await host.must('allowance.set', { car: 'pip', kind: 'insurance', name: 'Insured', distance: { value: 9000, unit: 'km' }, from: day('2026-08-01') });
+  await host.must('recall.set', { car: 'other', number: 'R-OTHER', what: 'Otherwise' });
   return host;
 }
 
@@ -72,6 +78,21 @@ describe('the history pack', () => {
     for (const words of ['Service history of Pip Ördög', 'Oil, filter and washer', 'within a week (25 Nov 2026)', 'the washer was forgotten', 'SECRETPERSON', '987654321.09', 'Brake fluid: 12 months late', 'history unknown', 'A damp patch at the rear', 'never recorded since new']) {
       expect(text).toContain(words);
     }
+  });
+
+  test('lists the recalls with how each was done, the open ones among what is open, and the warranty by distance; no insurance', async () => {
+    const { path } = await write();
+    const folder = unpack(path);
+    const text = await pdfText(join(folder, 'data/history.pdf'));
+    for (const words of ['Recall R-104, not done: Seat belt anchor', 'Recall R-90, not done, booked for 20 Mar 2027: Fuel pipe', 'Recalls of the maker', 'Horn replaced', 'Warranties that end by date or distance', 'until 24 Nov 2027 at the latest', 'about 60 000 km left']) {
+      expect(text.replaceAll('\u202f', ' ')).toContain(words);
+    }
+    expect(text).not.toContain('Recall R-7');
+    expect(text).not.toContain('Insured');
+    expect(readFileSync(join(folder, 'data/tables/recalls.csv'), 'utf8')).toContain('"R-7","Horn","2026-05-04","Horn replaced","SECRETPERSON",""');
+    const { records } = JSON.parse(readFileSync(join(folder, 'data/history.json'), 'utf8')) as { records: { kind: string; values: { number?: string } }[] };
+    expect(records.filter((one) => one.kind === 'recall-set').map((one) => one.values.number)).toEqual(['R-104', 'R-90', 'R-7']);
+    expect(records.filter((one) => one.kind === 'distance-allowance-set')).toHaveLength(2);
   });
 
   test('makes cells harmless that a spreadsheet would take for a formula', async () => {
