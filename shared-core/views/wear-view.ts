@@ -4,7 +4,7 @@ import { measureKindSchema, measurePlaceSchema, wearWaySchema } from '../care/me
 import { measurementSchema } from '../care/measurement.ts';
 import { errorOf } from '../care/series-forecast.ts';
 import type { SeriesPoint } from '../care/measurement-series.ts';
-import { treadLawSchema, treadLawsPassed } from '../care/wear-limit.ts';
+import { TREAD_LAWS, treadLawSchema, treadLawsPassed } from '../care/wear-limit.ts';
 import { wearTrend } from '../care/wear-trend.ts';
 import { wheels } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -63,8 +63,8 @@ export const wearSeriesViewSchema = z.object({
     rate: z.object({ rate: z.number(), low: z.number(), high: z.number(), unit: measuredUnitSchema, every: z.number(), everyUnit: z.union([distanceUnitSchema, z.literal('year')]) }),
   }).nullable(),
   limits: z.array(wearVerdictViewSchema),
-  /** Of tread: the laws that the newest measurement passes. */
-  laws: z.array(treadLawSchema).nullable(),
+  /** Of tread: each law with its limit, and whether the newest measurement passes it; null where none counts. */
+  laws: z.array(z.object({ law: treadLawSchema, limit: typedValueSchema, passes: z.boolean().nullable() })).nullable(),
 });
 export type WearSeriesView = z.infer<typeof wearSeriesViewSchema>;
 
@@ -81,9 +81,14 @@ export function wearViews(facts: Facts, all: readonly SeriesWear[], unit: Distan
       points: series.all.map((point) => pointView(point, series.way?.by === 'distance', unit)),
       line: lineView({ series, verdicts }, unit),
       limits: verdicts.map((one) => verdictView(one, unit)),
-      laws: what !== 'tread' ? null : newest === undefined ? [] : [...treadLawsPassed(newest.value)],
+      laws: what === 'tread' ? lawViews(newest?.value ?? null) : null,
     };
   });
+}
+
+function lawViews(depth: number | null): WearSeriesView['laws'] {
+  const passed = depth === null ? null : treadLawsPassed(depth);
+  return treadLawSchema.options.map((law) => ({ law, limit: { ...TREAD_LAWS[law] }, passes: passed === null ? null : passed.includes(law) }));
 }
 
 function pointView({ measurement, along, part }: SeriesPoint, byDistance: boolean, unit: DistanceUnit): WearSeriesView['points'][number] {

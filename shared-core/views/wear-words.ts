@@ -73,7 +73,7 @@ export function verdictWords({ series, limit, forecast }: SeriesVerdict, unit: D
 }
 
 function rateValues({ rate, unit, every, everyUnit }: WearRate): MessageValues {
-  return { rate: Math.abs(rate), rateUnit: unitSign(unit), every, everyUnit };
+  return { ...typedValues({ value: Math.abs(rate), unit }, 'rate'), every, everyUnit };
 }
 
 function newestValues(series: MeasurementSeries): MessageValues {
@@ -89,8 +89,9 @@ function newestOf(series: MeasurementSeries) {
   return series.all.findLast((point) => point.part === 'counts');
 }
 
+/** A value and its unit as two words of a sentence; 32nds of an inch are said as the fraction they are. */
 function typedValues({ value, unit }: TypedValue, name: string): MessageValues {
-  return { [name]: value, [`${name}Unit`]: unitSign(unit) };
+  return unit === '32nds' ? { [name]: `${value}/32`, [`${name}Unit`]: 'in' } : { [name]: value, [`${name}Unit`]: unitSign(unit) };
 }
 
 function pointValues(point: WearPoint, name: string): MessageValues {

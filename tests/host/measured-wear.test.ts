@@ -26,7 +26,7 @@ describe('measured wear through a real file', () => {
     await host.must('measurement.add', { id: 'm', car: 'pip', what: 'tread', wheel: 'a', value: 2, unit: '32nds' });
     await host.must('wear-limit.set', { car: 'pip', what: 'tread', wheel: 'a', limit: { value: 1.6, unit: 'mm' } });
     await host.must('measurement.correct', { id: 'm', fresh: true });
-    expect((await host.must('car.show', { car: 'pip' })).measured).toMatchObject([{ wheel: { name: 'A' }, laws: ['tread-2-32-in'], limits: [{ verdict: 'past-limit' }] }]);
+    expect((await host.must('car.show', { car: 'pip' })).measured).toMatchObject([{ wheel: { name: 'A' }, laws: [{ law: 'tread-1.6-mm', passes: false }, { law: 'tread-2-32-in', passes: true }], limits: [{ verdict: 'past-limit' }] }]);
     expect(await host.must('household.examine', {})).toMatchObject({ faults: [] });
   });
 

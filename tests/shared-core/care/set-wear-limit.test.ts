@@ -40,7 +40,7 @@ describe('the limit of what is measured', () => {
     const household = measuredHousehold();
     measure(household, '2026-01-01', 1.59, { what: 'tread' });
     household.must('wear-limit.set', { car: 'pip', what: 'tread', limit: { value: 2, unit: '32nds' } });
-    expect(seriesOf(household)[0]).toMatchObject({ laws: ['tread-2-32-in'], limits: [{ limit: { value: 2, unit: '32nds' }, value: 1.5875, verdict: 'too-few' }] });
+    expect(seriesOf(household)[0]).toMatchObject({ laws: [{ law: 'tread-1.6-mm', limit: { value: 1.6, unit: 'mm' }, passes: false }, { law: 'tread-2-32-in', limit: { value: 2, unit: '32nds' }, passes: true }], limits: [{ limit: { value: 2, unit: '32nds' }, value: 1.5875, verdict: 'too-few' }] });
     household.must('wear-limit.set', { car: 'pip', what: 'tread', limit: { value: 1.6, unit: 'mm' } });
     expect(seriesOf(household)[0]).toMatchObject({ limits: [{ verdict: 'past-limit' }] });
   });
