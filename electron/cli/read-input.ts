@@ -5,13 +5,22 @@ const LARGEST_BYTES = 100_000_000;
 
 /** The text of a file, or of standard input for "-". */
 export function readText(name: string): Result<string> {
+  const bytes = readBytes(name);
+  if (!bytes.ok) return bytes;
+  try {
+    return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes.value));
+  } catch {
+    return refuse('file-not-text', { file: name });
+  }
+}
+
+/** The bytes of a file, or of standard input for "-". */
+export function readBytes(name: string): Result<Buffer> {
   try {
     if (name !== '-' && statSync(name).size > LARGEST_BYTES) return refuse('file-too-large', { file: name });
     const bytes = name === '-' ? readStandardInput() : readFileSync(name);
-    if (bytes.length > LARGEST_BYTES) return refuse('file-too-large', { file: name });
-    return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-  } catch (error) {
-    if (error instanceof TypeError) return refuse('file-not-text', { file: name });
+    return bytes.length > LARGEST_BYTES ? refuse('file-too-large', { file: name }) : ok(bytes);
+  } catch {
     return refuse('file-unreadable', { file: name });
   }
 }

@@ -12,6 +12,7 @@ import { leaveSample } from './serve/leave-sample.ts';
 import { serveOrder } from './serve/propose-order.ts';
 import { openSample } from './serve/open-sample.ts';
 import { stateHousehold } from './serve/state-household.ts';
+import { withdrawImport } from './serve/withdraw-import.ts';
 import { withdrawEntry } from './serve/withdraw-entry.ts';
 
 type Served = typeof hostOperations;
@@ -29,6 +30,7 @@ export const servedOperations: Servers = {
   'order.propose': serveOrder,
   'import.preview': previewImport,
   'import.keep': keepImport,
+  'import.withdraw': withdrawImport,
   'pack.write': writeHistoryPack,
   'pack.check': checkHistoryPack,
   'household.examine': examineHousehold,

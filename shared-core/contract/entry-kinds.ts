@@ -22,6 +22,7 @@ import { offerSet } from '../parts/offer.ts';
 import { partSet } from '../parts/part.ts';
 import { specificationSet } from '../parts/specification.ts';
 import { supplierSet } from '../parts/supplier.ts';
+import { importKept } from '../records/import.ts';
 import { intakeAnswered } from '../records/intake-answer.ts';
 import { observationNoted } from '../records/observation.ts';
 import { paperKept } from '../records/paper.ts';
@@ -41,7 +42,7 @@ const ALL: readonly AnyEntryKind[] = [
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, supplierSet, offerSet, lotSet,
   placeSet, placeRemoved, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
-  paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
+  importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];
 
 /** Every kind of entry that a journal may hold. */

@@ -1,19 +1,19 @@
 import { z } from 'zod';
 import { served } from '../journal/operation.ts';
 import { paperSchema } from '../records/paper.ts';
+import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
 import { householdSchema } from '../fleet/household.ts';
 import { withholdSchema } from '../handover/withheld-fields.ts';
-import { importViewSchema } from '../views/import-table.ts';
+import { keepImportRequest, keptImportSchema, previewImportRequest } from '../views/import/import-request.ts';
+import { importViewSchema } from '../views/import/import-view.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view.ts';
 
 /** The largest paper taken, in bytes. */
 export const LARGEST_PAPER_BYTES = 25_000_000;
 const LARGEST_BASE64 = Math.ceil(LARGEST_PAPER_BYTES / 3) * 4;
-
-const importRequestSchema = z.strictObject({ text: z.string().max(20_000_000), car: z.string().max(80).nullable().default(null) });
 
 const faultSchema = z.object({ where: z.string(), what: z.string() });
 
@@ -35,10 +35,12 @@ export const hostOperations = {
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** Merges the needs of all cars into the cheapest orders. */
   'order.propose': served('long', orderRequestSchema, orderViewSchema),
-  /** Shows what an imported table would come to, row by row. */
-  'import.preview': served('ask', importRequestSchema, importViewSchema),
+  /** Shows what an imported table would come to, row by row, and what it leaves open; nothing is stored. */
+  'import.preview': served('ask', previewImportRequest, importViewSchema),
   /** Stores an imported table; refused rows are left out, and the whole is undone in one step. */
-  'import.keep': served('do', importRequestSchema, importViewSchema),
+  'import.keep': served('do', keepImportRequest, keptImportSchema),
+  /** Withdraws a whole import by its id, while nothing stands upon what it brought. */
+  'import.withdraw': served('do', z.strictObject({ id: idSchema, why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** Writes a car's history pack as a ZIP into a folder. */
   'pack.write': served(
     'long',

@@ -2,6 +2,7 @@ import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
 import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
+import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
 import { showYard } from './yard-view.ts';
 
@@ -12,5 +13,6 @@ export const viewOperations = {
   'card.show': showCard,
   'coverage.show': showCoverage,
   'intake.show': showIntake,
+  'import.list': listImports,
   'due.show': showDue,
 } as const;

@@ -54,11 +54,10 @@ describe('a table with marks in its numbers', () => {
   test.each([
     { case: 'a comma before three digits', cell: '"41,500"' },
     { case: 'a point before three digits', cell: '41.500' },
-    { case: 'two marks', cell: '"1,041,500"' },
   ])('asks about $case and stores nothing', async ({ cell }) => {
     const host = await openHouseholdWithPip();
     const text = `date,miles\n2026-01-05,${cell}\n`;
-    expect(await host.must('import.preview', { text, car: 'pip' })).toMatchObject({ refused: 1, rows: [{ code: 'import-thousands' }] });
-    expect(await host.call('import.keep', { text, car: 'pip' })).toMatchObject({ ok: false, refusal: { code: 'import-nothing' } });
+    expect(await host.must('import.preview', { text, car: 'pip' })).toMatchObject({ ready: false, counts: { waiting: 1 }, questions: [{ answer: 'decimalMark' }] });
+    expect(await host.call('import.keep', { text, car: 'pip' })).toMatchObject({ ok: false, refusal: { code: 'import-questions-open' } });
   });
 });

@@ -1,39 +1,64 @@
-import Papa from 'papaparse';
 import { entryKinds } from '../../../shared-core/contract/entry-kinds.ts';
-import { must } from '../../../shared-core/result/assert.ts';
+import { hexText } from '../../../shared-core/journal/hex-text.ts';
+import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
+import { importKept } from '../../../shared-core/records/import.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
-import { decideImport, type ImportDecision, type ImportView } from '../../../shared-core/views/import-table.ts';
+import { LARGEST_TABLE_BYTES, type KeepImportRequest, type KeptImport } from '../../../shared-core/views/import/import-request.ts';
+import { decideTable, type DecidedTable } from '../../../shared-core/views/import/import-table.ts';
+import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
+import { keptFileName, showImport } from '../../../shared-core/views/import/show-import.ts';
+import { decodeTable, type DecodedTable } from '../decode-table.ts';
 import { momentOf, type HostContext } from '../host-context.ts';
+import { sha256 } from '../node-digests.ts';
 import { writeDecision } from '../run-change.ts';
 
-interface ImportRequest {
-  readonly text: string;
-  readonly car: string | null;
-}
+type PreviewRequest = Omit<KeepImportRequest, 'digest' | 'outcome'>;
 
-const MOST_LINES = 20_000;
+const BASE64 = /^[A-Za-z0-9+/]*={0,2}$/;
 
-/** Shows what an import would come to, row by row; nothing is stored. */
-export function previewImport(context: HostContext, request: ImportRequest): Result<ImportView> {
+/** Shows what a table would come to, row by row, and what it leaves open; nothing is stored. */
+export function previewImport(context: HostContext, request: PreviewRequest): Result<ImportView> {
   const decided = decide(context, request);
   return decided.ok ? ok(decided.value.view) : decided;
 }
 
-/** Stores the rows that are not refused, in one transaction; the whole import is undone in one step. */
-export function keepImport(context: HostContext, request: ImportRequest): Result<ImportView> {
+/** Stores the rows that are not refused as one import, in one transaction; nothing where something is open or has changed since the preview. */
+export function keepImport(context: HostContext, request: KeepImportRequest): Result<KeptImport> {
   return writeDecision(context, () => {
     const decided = decide(context, request);
-    if (decided.ok && decided.value.entries.length === 0) return refuse('import-nothing', { rows: decided.value.view.rows.length });
-    return decided.ok ? ok({ entries: decided.value.entries, reply: decided.value.view }) : decided;
-  }) as Result<ImportView>;
+    if (!decided.ok) return decided;
+    const { table, view } = decided.value;
+    const fit = checkSeen(request, view);
+    if (!fit.ok) return fit;
+    const id = context.world.newId();
+    const entry = newEntry(importKept, { id, on: context.world.today(), file: view.file, digest: view.digest, readings: view.counts.readings, records: view.counts.records, entries: table.entries.length });
+    return ok({ entries: [entry, ...table.entries], reply: { ...view, import: id } });
+  }) as Result<KeptImport>;
 }
 
-function decide(context: HostContext, { text, car }: ImportRequest): Result<ImportDecision> {
-  const parsed = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false });
-  const broken = parsed.errors.find((one) => one.type === 'Quotes');
-  if (broken !== undefined) return refuse('import-quotes', { line: (broken.row ?? 0) + 1 });
-  const lines = parsed.data.map((cells, at) => ({ line: at + 1, cells })).filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
-  if (lines.length < 2) return refuse('import-empty');
-  if (lines.length > MOST_LINES) return refuse('import-too-long', { most: MOST_LINES });
-  return decideImport(context.household().facts, must(lines[0], 'head').cells, lines.slice(1), { car, kinds: entryKinds }, momentOf(context.world));
+function checkSeen({ digest, outcome }: KeepImportRequest, view: ImportView): Result<null> {
+  if (digest !== null && digest !== view.digest) return refuse('import-file-changed');
+  const [question] = view.questions;
+  if (question !== undefined) return refuse('import-questions-open', { count: view.questions.length, why: question.text });
+  if (outcome !== null && outcome !== view.outcome) return refuse('import-outcome-changed');
+  return view.ready ? ok(null) : refuse('import-nothing', { rows: view.counts.rows });
+}
+
+function decide(context: HostContext, request: PreviewRequest): Result<{ readonly table: DecidedTable; readonly view: ImportView }> {
+  const { base64, text, name, ...choices } = request;
+  const file = readFile(base64, text);
+  if (!file.ok) return file;
+  const table = decideTable(context.household().facts, file.value.text, choices, entryKinds, momentOf(context.world));
+  if (!table.ok) return table;
+  const { encoding, digest } = file.value;
+  return ok({ table: table.value, view: showImport(table.value, { name: keptFileName(name), encoding, digest }, sha256) });
+}
+
+function readFile(base64: string | null, text: string | null): Result<DecodedTable & { readonly digest: string }> {
+  if ((base64 === null) === (text === null)) return refuse('import-text-or-bytes');
+  if (base64 !== null && !BASE64.test(base64)) return refuse('paper-not-base64', {}, ['base64']);
+  const bytes = base64 === null ? Buffer.from(text ?? '', 'utf8') : Buffer.from(base64, 'base64');
+  if (bytes.length > LARGEST_TABLE_BYTES) return refuse('import-file-large', { most: LARGEST_TABLE_BYTES / 1_000_000 });
+  const decoded = decodeTable(bytes);
+  return decoded.ok ? ok({ ...decoded.value, digest: hexText(sha256(bytes)) }) : decoded;
 }

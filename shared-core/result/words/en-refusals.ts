@@ -123,13 +123,4 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'paper-not-whole': 'The paper {name} is missing or has been altered, so no pack was written. Examine the household.',
 
   'key-missing': 'The key of this household is gone from {folder}. Put it back from a backup: a new one would belie every seal given before. Nothing was changed.',
-  'import-thousands': '{value} may mean thousands or decimals. Write the number without the mark.',
-  'import-nothing': 'None of the {rows} rows could be stored; look at the preview.',
-  'import-without-date': 'The table has no column called date.',
-  'import-without-values': 'The table has neither a column for the odometer nor one for the work done.',
-  'import-without-car': 'The row names no car. Add a column called car, or choose the car for the whole table.',
-  'import-amount': '{value} is not an amount in {currency}.',
-  'import-quotes': 'In line {line} a quotation mark is opened and not closed.',
-  'import-empty': 'The table has no rows under its head.',
-  'import-too-long': 'The table has more than {most} rows. Cut it into parts.',
 };
