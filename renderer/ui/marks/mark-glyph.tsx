@@ -27,7 +27,7 @@ function drawn(shape: MarkShape['shape'], filled: boolean) {
     case 'bar':
       return <path className={kind} d={bandPath({ from: 1, likely: 12, to: WIDTH - 1 })} />;
     case 'worn':
-      return <path className={kind} d={wornPath({ from: 1, likely: 12, to: WIDTH - 1 })} />;
+      return <path className={kind} d={wornPath({ from: 1, likely: 16, to: WIDTH - 1 })} />;
     case 'wedge':
       return <path className={kind} d={wedgePath(1, WIDTH - 2)} />;
     case 'pin':

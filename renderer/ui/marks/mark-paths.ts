@@ -27,7 +27,7 @@ export function bandPath({ from, likely, to }: Band): string {
 
 /** From one notch to the next, where a bar is long enough for two of them. */
 const PITCH = 11;
-const NOTCHES_AT_LEAST = 2.4;
+const NOTCHES_AT_LEAST = 3.4;
 /** How wide a notch is, as a part of that, and how much narrower at its ground; how deep at most. */
 const NOTCH_PART = 0.46;
 const SLANT = 0.75;
