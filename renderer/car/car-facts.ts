@@ -20,7 +20,7 @@ export function carFacts({ car, vinChecks }: Pick<CarView, 'car' | 'vinChecks'>,
 }
 
 /** Months as runs: 'Nov to Mar'. */
-function monthRuns(months: readonly number[], words: HouseholdWords): string {
+export function monthRuns(months: readonly number[], words: HouseholdWords): string {
   const before = (month: number) => (month === 1 ? 12 : month - 1);
   const after = (month: number) => (month === 12 ? 1 : month + 1);
   const starts = months.filter((month) => !months.includes(before(month)));

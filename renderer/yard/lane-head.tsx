@@ -4,6 +4,7 @@ import type { Lane } from '../../shared-core/views/yard-view.ts';
 import { useWords } from '../ui/household.tsx';
 import { odometerWords } from '../ui/odometer-words.ts';
 import { tell } from '../ui/words/tell.ts';
+import { LaneDoubt } from './lane-doubt.tsx';
 import { LaneReading } from './lane-reading.tsx';
 import { laneRemark } from './lane-remark.ts';
 import styles from './lanes.module.css';
@@ -30,6 +31,7 @@ export function LaneHead({ lane, today, reading, onReading }: LaneHeadProps) {
       <div className={styles.gone}>
         <p className={styles.odometer}>{odometer ?? tell('odometer.never')}</p>
         {odometer !== null && <p className={styles.remark}>{laneRemark(lane, today, words)}</p>}
+        <LaneDoubt lane={lane} />
       </div>
     </div>
   );

@@ -79,7 +79,7 @@ export function LaneReading({ lane, open, onOpen }: LaneReadingProps) {
         {doubtful !== null && (
           <>
             <p className={styles.aside}>{tell('reading.set-aside')}</p>
-            <ReadingQuestion car={lane.name} doubtful={doubtful} onSettled={leave} />
+            <ReadingQuestion car={lane.name} doubtful={lane.doubtful.find((one) => one.reading === doubtful.reading) ?? doubtful} onSettled={leave} />
           </>
         )}
       </Popover.Dropdown>

@@ -41,6 +41,10 @@ export const FORM_WORDS = {
   'reading-form.replaced': 'This is the first value of a replaced instrument',
   'reading-form.last-shown': 'The old one last showed',
   'reading-form.last-shown-what': 'empty: estimated from the forecast',
+  'reading-form.old-one': 'The old instrument',
+  'reading-form.paper': 'Paper',
+  'reading-form.paper-what': 'a photograph or certificate that shows it; up to 25 MB',
+  'reading-form.paper-choose': 'Choose a file',
   'reading-form.aside-title': 'The reading is set aside',
 
   'item-form.add-title': 'Add a service item to {car}',

@@ -1,6 +1,7 @@
 import { sayNumber } from '../../../shared-core/result/words/say.ts';
 import { APP_WORDS } from './app-words.ts';
 import { CAR_WORDS } from './car-words.ts';
+import { DISTANCE_WORDS } from './distance-words.ts';
 import { DUE_WORDS } from './due-words-list.ts';
 import { FAULT_WORDS } from './fault-words.ts';
 import { FORM_WORDS } from './form-words.ts';
@@ -10,7 +11,7 @@ import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...PACK_WORDS };
+const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...PACK_WORDS };
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;

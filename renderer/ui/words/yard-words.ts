@@ -25,6 +25,8 @@ export const YARD_WORDS = {
   'axis.today': 'today',
   'lane.marks': '{car}: what falls due',
   'lane.reading': 'Reading',
+  'lane.doubt': { one: '?', other: '? {n}' },
+  'lane.doubt-of': { one: '{n} reading of {car} in doubt', other: '{n} readings of {car} in doubt' },
   'lane.reading-for': 'Enter a reading for {car} (key R)',
   'lane.reading-label': 'Odometer of {car} today, in {unit}',
   'lane.reading-hint': 'Enter records, Escape leaves',
