@@ -1,5 +1,6 @@
 import { yearOf } from '../calendar/local-date.ts';
 import { cardSteps, serviceSteps } from './card-steps.ts';
+import { dutySteps } from './duty-steps.ts';
 import { obligationSteps } from './obligation-steps.ts';
 import { readingSteps } from './reading-steps.ts';
 import { observationSteps, recordSteps } from './record-steps.ts';
@@ -22,6 +23,7 @@ export function carSteps(car: SampleCar, currency: string): readonly SampleStep[
     ...readingSteps(car, instrument),
     ...wearSteps(car),
     ...obligationSteps(car, instrument),
+    ...dutySteps(car),
     ...recordSteps(car, currency, instrument),
     ...observationSteps(car),
     ...cardSteps(car),

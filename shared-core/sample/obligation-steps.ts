@@ -6,8 +6,10 @@ import { call, LABEL_PREFIX, type PaperStep, type SampleRequest, type SampleStep
 
 /** The dated duties of a sample car and their renewals, with certificates and the readings taken at them. */
 export function obligationSteps(car: SampleCar, instrument: SampleInstrument): readonly SampleStep[] {
-  return car.obligations.flatMap(({ obligation, renewals }) => [
-    call(car.addedOn, 'obligation.add', { ...(obligation as SampleRequest), car: car.car.id }),
+  return car.obligations.flatMap(({ obligation, firstTestYears, renewals }) => [
+    firstTestYears === undefined
+      ? call(car.addedOn, 'obligation.add', { ...(obligation as SampleRequest), car: car.car.id })
+      : call(car.addedOn, 'first-test.add', { ...(obligation as SampleRequest), car: car.car.id, years: firstTestYears }),
     ...(renewals === undefined ? [] : renewalSteps(car, obligation.id, renewals, instrument)),
   ]);
 }

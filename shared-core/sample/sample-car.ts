@@ -5,6 +5,7 @@ import { readingSourceSchema } from '../fleet/reading.ts';
 import { costLineSchema } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
 import { photographSubjectSchema } from './sample-drawing.ts';
+import { sampleAllowanceSchema, sampleRecallSchema } from './sample-duties.ts';
 import { sampleWearSchema } from './sample-wear.ts';
 
 /** A request of an operation, passed on as it stands: the operation itself checks it. */
@@ -49,6 +50,13 @@ const renewalsSchema = z.strictObject({
   reads: z.boolean().default(false),
 });
 export type Renewals = z.infer<typeof renewalsSchema>;
+
+const sampleObligationSchema = z.strictObject({
+  obligation: z.looseObject({ id: idSchema }),
+  /** A first roadworthiness test is counted from first registration by so many years. */
+  firstTestYears: z.int().optional(),
+  renewals: renewalsSchema.optional(),
+});
 
 const photographSchema = z.strictObject({ draw: z.literal('photograph'), subject: photographSubjectSchema, wear: z.number().min(0).max(1) });
 export type Photograph = z.infer<typeof photographSchema>;
@@ -107,7 +115,9 @@ export const sampleCarSchema = z.strictObject({
   readings: z.array(singleReadingSchema).default([]),
   items: z.array(z.looseObject({ id: idSchema })),
   wear: sampleWearSchema.prefault({}),
-  obligations: z.array(z.strictObject({ obligation: z.looseObject({ id: idSchema }), renewals: renewalsSchema.optional() })),
+  obligations: z.array(sampleObligationSchema),
+  allowances: z.array(sampleAllowanceSchema).default([]),
+  recalls: z.array(sampleRecallSchema).default([]),
   records: z.array(recordSchema),
   observations: z.array(observationSchema).default([]),
   cardSheet: cardSheetSchema.optional(),

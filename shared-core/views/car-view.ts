@@ -3,7 +3,7 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { intervalSchema, type Interval } from '../care/limit.ts';
 import { renewals } from '../care/renewal.ts';
-import { serviceItemSchema } from '../care/service-item.ts';
+import { serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
 import { underSevereUse } from '../care/severe-use.ts';
 import { carSchema, type Car } from '../fleet/car.ts';
 import { findCar, findHousehold } from '../fleet/find-car.ts';
@@ -22,6 +22,7 @@ import { workRecords, workRecordSchema } from '../records/work-record.ts';
 import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { ok } from '../result/result.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
+import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { papersOfCar } from './papers-of-car.ts';
@@ -41,7 +42,7 @@ export const carViewSchema = z.object({
   /** A remark only: outside North America position 9 is often no check digit. */
   vinChecks: z.boolean().nullable(),
   due: carDueSchema,
-  /** `severe`: the interval as it is counted under severe use; null where use is ordinary. */
+  /** `severe`: the interval as it is counted under severe use; null where use is ordinary or it is not counted from work done. */
   items: z.array(z.object({ item: serviceItemSchema, severe: intervalSchema.nullable(), doneOn: z.array(dateSchema) })),
   readings: z.array(readingSchema),
   instruments: z.array(instrumentSchema),
@@ -60,6 +61,8 @@ export const carViewSchema = z.object({
   wheels: z.array(wheelViewSchema),
   /** Every recall, those done among them. */
   recalls: z.array(recallViewSchema),
+  /** Every distance allowance, those ended among them. */
+  allowances: z.array(allowanceViewSchema),
   papers: z.array(paperSchema),
   costs: z.array(z.object({ year: z.number(), totalMinor: z.number(), byKind: z.record(z.string(), z.number()) })),
 });
@@ -86,7 +89,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     car,
     vinChecks: car.vin === null ? null : vinChecks(car.vin),
     due: carDue(facts, care, today),
-    items: care.items.map((one) => ({ item: one.item, severe: severeInterval(one.item.interval, car), doneOn: one.completions.map((done) => done.date) })),
+    items: care.items.map((one) => ({ item: one.item, severe: severeInterval(one.item, car), doneOn: one.completions.map((done) => done.date) })),
     readings: latestFirst(facts.ofCar(readings, car.id)),
     instruments: [...use.instruments],
     usage: usageView(use, car.unit, today),
@@ -101,13 +104,15 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     measured: wearViews(facts, care.wear, car.unit),
     wheels: wheelViews(facts, car.id, today),
     recalls: recallViews(facts, car.id, today),
+    allowances: allowanceViews(facts, car, care.use, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
     costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
 }
 
-function severeInterval({ first, repeat }: Interval, { severeUse }: Car): Interval | null {
-  return severeUse === 1 ? null : { first: underSevereUse(first, severeUse), repeat: underSevereUse(repeat, severeUse) };
+/** What is counted from a date of its own is counted in whole steps, however hard the use. */
+function severeInterval({ anchor, interval: { first, repeat } }: ServiceItem, { severeUse }: Car): Interval | null {
+  return severeUse === 1 || anchor.kind !== 'completion' ? null : { first: underSevereUse(first, severeUse), repeat: underSevereUse(repeat, severeUse) };
 }
 
 function recordsOf(facts: Facts, care: CarCare): CarView['records'] {

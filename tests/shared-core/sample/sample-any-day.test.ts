@@ -9,6 +9,10 @@ const TODAYS = [
 ];
 
 /** States that the sample is there to show on any day. */
+const DUTIES_MEANT = {
+  'alder-insured': 'probably-passed', 'ember-insured': 'will-pass', 'ember-drive-warranty': 'will-pass', 'wren-insured': 'within',
+  'alder-recall-518': 'again', 'ember-recall-2207': 'open', 'heron-recall-31': 'booked',
+};
 const MEANT = {
   'pip-brake-fluid': 'late', 'pip-air-filter': 'probably-due', 'pip-plugs': 'probably-due', 'pip-oil': 'ahead',
   'alder-fuel-filter': 'late', 'alder-water': 'probably-due', 'alder-oil': 'open', 'alder-pads': 'open',
@@ -20,7 +24,9 @@ test.each(TODAYS)('on %s nothing is refused and the meant cases stand', async (t
   const { cars } = sample.ask('due.show', {});
   const states = Object.fromEntries(cars.flatMap((car) => car.windows.map((one) => [one.item, one.state])));
   const doubtful = cars.flatMap((car) => car.doubtful);
+  const duties = [...cars.flatMap((car) => car.allowances), ...cars.flatMap((car) => car.recalls.map(({ recall, state }) => ({ id: recall.id, state })))];
   expect(states).toMatchObject(MEANT);
+  expect(Object.fromEntries(duties.map((one) => [one.id, one.state]))).toEqual(DUTIES_MEANT);
   expect(Object.entries(states).filter(([, state]) => state === 'late')).toHaveLength(3);
   expect(cars.flatMap((car) => car.obligations).filter((one) => one.late)).toEqual([]);
   expect(cars.flatMap((car) => car.windows).find((one) => one.item === 'pip-brake-fluid')?.lateBy?.months).toBe(12);

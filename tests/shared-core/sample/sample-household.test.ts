@@ -146,6 +146,37 @@ describe.each(TODAYS)('the sample household on $today', ({ today, registered, da
     expect(soon.sort()).toEqual(['alder-insurance', 'ember-tax']);
   });
 
+  test('recalls open, booked, done and due again, each with its letter and the sheet of what was done', () => {
+    const recalls = CARS.flatMap((id) => car(id).recalls);
+    expect(recalls.map((one) => [one.recall.id, one.state, one.recall.papers.length])).toEqual([
+      ['pip-recall-1140', 'done', 2], ['alder-recall-518', 'again', 2], ['ember-recall-2207', 'open', 1], ['heron-recall-31', 'booked', 1],
+    ]);
+    expect(due.cars.flatMap((one) => one.recalls.map(({ recall }) => recall.id)).sort()).toEqual(['alder-recall-518', 'ember-recall-2207', 'heron-recall-31']);
+    expect(recalls.filter((one) => one.late)).toEqual([]);
+    expect(car('pip').papers.map((paper) => paper.name).filter((name) => name.includes('recall P-1140'))).toHaveLength(2);
+  });
+
+  test('an insured distance likely passed, one that will be, one that will not; a warranty that ends by distance', () => {
+    const [insured, warranty] = ['ember-insured', 'ember-drive-warranty'].map((id) => must(car('ember').allowances.find((one) => one.id === id), id));
+    expect(insured).toMatchObject({ state: 'will-pass', unit: 'km', allowed: 12_000, from: addDays(addMonths(sample.today, -5), -9) });
+    expect(must(insured, 'insured').passes.likely).not.toBeNull();
+    expect(warranty).toMatchObject({ state: 'will-pass', estimated: false, to: addDays(addMonths(sample.today, 19), -10) });
+    expect(must(warranty, 'warranty').ends.likely).toBe(must(warranty, 'warranty').passes.likely);
+    expect(car('alder').allowances).toMatchObject([{ state: 'probably-passed', left: 0 }]);
+    expect(car('wren').allowances).toMatchObject([{ state: 'within', passes: { likely: null }, arrangeFrom: null }]);
+  });
+
+  test('first tests are counted from first registration; things with a printed date are arranged in good time', () => {
+    const firsts = sample.replies.filter(({ step }) => step.operation === 'first-test.add').map(({ reply }) => (reply as ReplyOf<'first-test.add'>).obligation);
+    expect(firsts.map((one) => [one.car, one.lastValidDay]).sort()).toEqual([
+      ['ember', addMonths(must(car('ember').car.firstRegistered, 'ember'), 36)],
+      ['pip', addMonths(must(car('pip').car.firstRegistered, 'pip'), 36)],
+    ]);
+    const printed = obligations().filter((one) => one.kind === 'printed-expiry');
+    expect(printed.map((one) => one.name).sort()).toEqual(['fire extinguisher', 'first-aid kit', 'first-aid kit', 'tyre sealant bottle']);
+    for (const one of printed) expect(one.from).toBe(addDays(one.on, -30));
+  });
+
   test('records entered at once, within a week, later and from memory; one amended', () => {
     const records = CARS.flatMap((id) => car(id).records);
     expect(new Set(records.map((one) => one.written))).toEqual(new Set(['same-day', 'within-a-week', 'later', 'reconstructed']));

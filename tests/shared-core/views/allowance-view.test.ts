@@ -18,7 +18,8 @@ function withPip(): MemoryHousehold {
 type Request = Partial<RequestOf<'allowance.set'>>;
 const insurance = { car: 'Pip', kind: 'insurance', distance: { value: 6000, unit: 'mi' }, from: day('2026-08-01') } as const;
 const set = (household: MemoryHousehold, more: Request = {}) => household.must('allowance.set', { ...insurance, ...more }).allowance;
-const views = (household: MemoryHousehold) => household.must('due.show', {}).cars.find((car) => car.id === 'pip')?.allowances ?? [];
+const views = (household: MemoryHousehold) => household.must('car.show', { car: 'pip' }).allowances;
+const due = (household: MemoryHousehold) => household.must('due.show', {}).cars.find((car) => car.id === 'pip')?.allowances;
 
 describe('an allowance', () => {
   test('stands in its own unit, in the due and the car view alike', () => {
@@ -32,6 +33,7 @@ describe('an allowance', () => {
     expect((view?.passes.likely ?? '').slice(0, 7)).toMatch(/2027-0[56]/);
     expect(view?.text).toMatch(/^As the car is used now, the 6000 mi allowed will be passed about (May|June) 2027, before 31 Jul 2027: by about 1\d+0 mi on that day\.$/);
     expect(household.must('car.show', { car: 'pip' }).due.allowances).toEqual(views(household));
+    expect(due(household)).toEqual(views(household));
   });
 
   test.each([
@@ -76,10 +78,11 @@ describe('an allowance', () => {
     expect(views(household).map((view) => view.kind)).toEqual(['warranty', 'insurance']);
   });
 
-  test('that has ended has no other end than its last day', () => {
+  test('that has ended is not due any more, and has no other end than its last day', () => {
     const household = withPip();
     set(household, { to: day('2026-10-31'), distance: { value: 1000, unit: 'mi' } });
     expect(views(household)[0]?.ends).toEqual({ earliest: '2026-10-31', likely: '2026-10-31', latest: '2026-10-31' });
+    expect(due(household)).toEqual([]);
   });
 
   // Source: DESIGN section 4, "arrange from": the early edge, or the last day less 14 days, whichever comes first.
@@ -103,7 +106,7 @@ describe('an allowance', () => {
     const household = withPip();
     const { id } = set(household);
     expect(household.must('allowance.remove', { id }).allowance.id).toBe(id);
-    expect([views(household), household.facts().all(distanceAllowances)]).toEqual([[], []]);
+    expect([views(household), due(household), household.facts().all(distanceAllowances)]).toEqual([[], [], []]);
     expect(household.call('allowance.remove', { id })).toMatchObject({ ok: false, refusal: { code: 'unknown-allowance' } });
   });
 
