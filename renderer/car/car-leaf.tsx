@@ -1,5 +1,6 @@
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { OpenSheet } from './car-sheet.ts';
+import { CardLeaf } from './card/card-leaf.tsx';
 import { CareLeaf } from './care-leaf.tsx';
 import { DistanceLeaf } from './distance/distance-leaf.tsx';
 import type { Leaf } from './leaf.ts';
@@ -15,6 +16,8 @@ export function CarLeaf({ leaf, view, open }: CarLeafProps) {
   switch (leaf) {
     case 'care':
       return <CareLeaf view={view} open={open} />;
+    case 'card':
+      return <CardLeaf view={view} />;
     case 'distance':
       return <DistanceLeaf view={view} open={open} />;
   }

@@ -31,10 +31,10 @@ export class FieldsRead {
   }
 
   /** A number; 0 stands in where there is none, for then nothing is sent. */
-  number(path: string, text: string): number {
+  number(path: string, text: string, example = '38250'): number {
     const plain = text.trim().replace(GROUPS, '');
     if (NUMBER.test(plain)) return Number(plain.replace(',', '.'));
-    this.refuse(path, 'not-a-number', { example: '38250' });
+    this.refuse(path, 'not-a-number', { example });
     return 0;
   }
 

@@ -3,6 +3,7 @@ export const CAR_WORDS = {
   'car.title': 'Car',
   'leaves.list': 'Leaves of this car',
   'leaf.care': 'Care',
+  'leaf.card': 'Data card',
   'leaf.distance': 'Distance and use',
   'cars.list': 'Cars',
   'cars.add': 'Add a car',

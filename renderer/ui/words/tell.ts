@@ -1,5 +1,6 @@
 import { sayNumber } from '../../../shared-core/result/words/say.ts';
 import { APP_WORDS } from './app-words.ts';
+import { CARD_WORDS } from './card-words.ts';
 import { CAR_WORDS } from './car-words.ts';
 import { DISTANCE_WORDS } from './distance-words.ts';
 import { DUE_WORDS } from './due-words-list.ts';
@@ -11,7 +12,7 @@ import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...PACK_WORDS };
+const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...PACK_WORDS, ...CARD_WORDS };
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;
