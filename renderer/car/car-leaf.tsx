@@ -4,6 +4,7 @@ import { CardLeaf } from './card/card-leaf.tsx';
 import { CareLeaf } from './care-leaf.tsx';
 import { DistanceLeaf } from './distance/distance-leaf.tsx';
 import type { Leaf } from './leaf.ts';
+import { WearLeaf } from './wear/wear-leaf.tsx';
 
 interface CarLeafProps {
   readonly leaf: Leaf;
@@ -20,5 +21,7 @@ export function CarLeaf({ leaf, view, open }: CarLeafProps) {
       return <CardLeaf view={view} />;
     case 'distance':
       return <DistanceLeaf view={view} open={open} />;
+    case 'wear':
+      return <WearLeaf view={view} />;
   }
 }

@@ -2,6 +2,7 @@ import type { MeasurementSeries } from '../care/measurement-series.ts';
 import type { SeenWear, WearPoint } from '../care/wear-trend.ts';
 import { assertNever, must } from '../result/assert.ts';
 import type { Message, MessageValues } from '../result/result.ts';
+import { sayNumber } from '../result/words/say.ts';
 import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 import { canonicalPerUnit, canonicalUnit, type MeasuredUnit, type TypedValue } from '../units/measured-value.ts';
 import type { SeriesVerdict } from './measured-wear.ts';
@@ -73,7 +74,7 @@ export function verdictWords({ series, limit, forecast }: SeriesVerdict, unit: D
 }
 
 function rateValues({ rate, unit, every, everyUnit }: WearRate): MessageValues {
-  return { ...typedValues({ value: Math.abs(rate), unit }, 'rate'), every, everyUnit };
+  return { ...typedValues({ value: Math.abs(rate), unit }, 'rate'), per: everyUnit === 'year' ? everyUnit : `${sayNumber(every)} ${everyUnit}` };
 }
 
 function newestValues(series: MeasurementSeries): MessageValues {

@@ -5,6 +5,7 @@ export const CAR_WORDS = {
   'leaf.care': 'Care',
   'leaf.card': 'Data card',
   'leaf.distance': 'Distance and use',
+  'leaf.wear': 'Wear and wheels',
   'cars.list': 'Cars',
   'cars.add': 'Add a car',
   'cars.none-title': 'No car yet',

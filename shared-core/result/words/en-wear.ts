@@ -1,15 +1,15 @@
 /** What is said of measured wear. */
 export const WEAR_WORDS: Readonly<Record<string, string>> = {
-  'reason-wear': 'Wear comes first: {subject}, was {value} {valueUnit} on {on}, wears by {rate} {rateUnit} every {every} {everyUnit}, and {limit} {limitUnit} is its limit.',
-  'reason-wear-alone': '{subject}: was {value} {valueUnit} on {on}, wears by {rate} {rateUnit} every {every} {everyUnit}, and {limit} {limitUnit} is its limit. Its interval does not count yet, for nobody knows from when.',
+  'reason-wear': 'Wear comes first: {subject}, was {value} {valueUnit} on {on}, wears by {rate} {rateUnit} every {per}, and {limit} {limitUnit} is its limit.',
+  'reason-wear-alone': '{subject}: was {value} {valueUnit} on {on}, wears by {rate} {rateUnit} every {per}, and {limit} {limitUnit} is its limit. Its interval does not count yet, for nobody knows from when.',
   'reason-worn-out': '{subject}: was {value} {valueUnit} on {on}, past its limit of {limit} {limitUnit}.',
 
   'wear-none': 'No measurement of the part that is in now. Measure it.',
   'wear-too-few': 'Measured once: it takes two, with wear between them. Measure again later.',
   'wear-contradictory': 'It got better, which wear does not do: {from} {unit} on {fromDate}, then {to} {unit} on {toDate}. Was it replaced? Then mark the later one as the first of a new part. Else correct the one that is wrong.',
   'wear-past-limit': 'Past its limit of {limit} {limitUnit}: {value} {valueUnit} on {on}.',
-  'wear-wears': 'It wears by {rate} {rateUnit} every {every} {everyUnit} towards its limit of {limit} {limitUnit}.',
-  'wear-far': 'It wears by {rate} {rateUnit} every {every} {everyUnit} and does not reach {limit} {limitUnit} within five years.',
+  'wear-wears': 'It wears by {rate} {rateUnit} every {per} towards its limit of {limit} {limitUnit}.',
+  'wear-far': 'It wears by {rate} {rateUnit} every {per} and does not reach {limit} {limitUnit} within five years.',
   'wear-flat': 'No wear to be seen beyond what gauges differ. Measure again later.',
   'wear-off-the-road': 'It is off the road and does not wear there, so nobody can say when it reaches its limit.',
   'wear-no-reading': 'It wears with distance, and there is no reading yet. Enter one.',

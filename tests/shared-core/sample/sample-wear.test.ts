@@ -42,6 +42,10 @@ describe.each(TODAYS)('what is measured in the sample, on %s', (today) => {
     expect(car('heron').wheels[0]?.tyre?.weeks.map((week) => week.year)).toEqual([1987, 1997]);
   });
 
+  test('a rate by time is said for a year', () => {
+    expect(series('ember', 'battery-capacity//').limits[0]?.words.text).toBe('It wears by 2 % every year and does not reach 70 % within five years.');
+  });
+
   test('one set of Ember rolls and the other lies by, each with a history of moves in which nothing is moved to where it was', () => {
     const { wheels } = car('ember');
     const on = wheels.filter((one) => one.place !== 'off').map((one) => one.wheel.name);
