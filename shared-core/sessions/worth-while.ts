@@ -9,9 +9,9 @@ import { priceSchema } from '../units/money.ts';
 import { taskRefSchema, taskReference } from './task-ref.ts';
 
 /**
- * A task worth doing while another is being done on the same car: the garage has it for its test, the gearbox is out. `savesMinor` is
- * what doing both at once saves beyond the opening and the access that they share anyway; null: the opening that doing it by itself
- * later would cost, where it does not fall due within the horizon.
+ * A task worth doing while another is being done on the same car: the garage has it for its test, the gearbox is out. While the one
+ * is to be done within a plan, leaving the other for later counts what it will then cost to begin again: `savesMinor`, or, where that
+ * is null, the cheapest opening of a place where it can be done.
  */
 export const worthWhileSchema = z.strictObject({ id: idSchema, car: idSchema, when: taskRefSchema, also: taskRefSchema, savesMinor: priceSchema.nullable() });
 export type WorthWhile = z.infer<typeof worthWhileSchema>;

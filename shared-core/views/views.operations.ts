@@ -4,6 +4,7 @@ import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
 import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
+import { tryPlan } from './plan-try.ts';
 import { showYard } from './yard-view.ts';
 
 /** One question for each screen and command. */
@@ -15,4 +16,5 @@ export const viewOperations = {
   'intake.show': showIntake,
   'import.list': listImports,
   'due.show': showDue,
+  'plan.try': tryPlan,
 } as const;

@@ -12,6 +12,7 @@ import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { leadTimes } from './notice-days.ts';
+import { sessionViews, sessionViewSchema } from './session-view.ts';
 
 /** What a lane of the yard shows. */
 export const laneSchema = carDueSchema.extend({
@@ -32,6 +33,8 @@ export const yardViewSchema = z.object({
   today: dateSchema,
   household: householdSchema,
   lanes: z.array(laneSchema),
+  /** The sessions that stand, by day: proposed, kept and moved. */
+  sessions: z.array(sessionViewSchema),
   /** The next 90 days: what falls due, how much of it is late, the obligations, and the minutes known. */
   ahead: z.object({ days: z.int(), items: z.int(), late: z.int(), obligations: z.int(), minutes: z.int(), withoutMinutes: z.int() }),
 });
@@ -49,7 +52,7 @@ export const showYard = ask({
     const leads = leadTimes(facts);
     const lanes = facts.all(cars).map((car) => laneOf(facts, car, careOf(facts, car, moment.today, leads), moment.today));
     lanes.sort((a, b) => a.name.localeCompare(b.name, 'en'));
-    return ok({ today: moment.today, household: household.value, lanes, ahead: aheadOf(lanes, moment.today) });
+    return ok({ today: moment.today, household: household.value, lanes, sessions: sessionViews(facts, moment.today), ahead: aheadOf(lanes, moment.today) });
   },
 });
 

@@ -35,10 +35,10 @@ describe('the due view', () => {
     const view = full().must('due.show', {});
     const keys = (one: object | null | undefined) => Object.keys(one ?? {}).sort();
     const car = view.cars.find((one) => one.id === 'pip');
-    expect(keys(view)).toEqual(['cars', 'today']);
+    expect(keys(view)).toEqual(['cars', 'sessions', 'today']);
     expect(keys(car)).toEqual(['allowances', 'doubtful', 'id', 'name', 'obligations', 'odometer', 'recalls', 'windows']);
     expect(keys(car?.odometer)).toEqual(['high', 'likely', 'low', 'unit']);
-    // More than the documented fields: `allowances` and `recalls` of a car; `name` of a window; `id`, `name`, `opens` and `late` of a duty.
+    // More than the documented fields: `sessions` beside the cars; `allowances` and `recalls` of a car; `name` of a window; `id`, `name`, `opens` and `late` of a duty.
     for (const window of car?.windows ?? []) expect(keys(window)).toEqual(['arrangeFrom', 'earliest', 'item', 'lateBy', 'latest', 'likely', 'limb', 'name', 'reason', 'state']);
     for (const window of car?.windows ?? []) expect(keys(window.reason)).toEqual(['code', 'text', 'values']);
     expect(keys(car?.obligations[0])).toEqual(['from', 'id', 'kind', 'late', 'name', 'on', 'opens']);
@@ -114,7 +114,7 @@ describe('the due view', () => {
   });
 
   test('an empty household has no cars', () => {
-    expect(memoryHousehold().must('due.show', {})).toEqual({ today: '2026-11-25', cars: [] });
+    expect(memoryHousehold().must('due.show', {})).toEqual({ today: '2026-11-25', cars: [], sessions: [] });
   });
 });
 

@@ -1,0 +1,142 @@
+import { addDays, dayNumber, type LocalDate } from '../calendar/local-date.ts';
+import { accessNamed } from './access-group.ts';
+import type { HouseholdTask } from './household-task.ts';
+import { openDays } from './open-days.ts';
+import type { Place } from './place.ts';
+import type { PlanInstance, PlanPlace, PlanTask } from './plan-instance.ts';
+import type { LeftTerms, PlanInput, PlanProblem, TaskTerms } from './plan-problem.ts';
+import { taskKey } from './task-ref.ts';
+import { waitingCost } from './waiting-cost.ts';
+import { minutesOf, whyNotThere } from './why-not-there.ts';
+
+/**
+ * The bare problem of a household: its candidate days from today to the horizon, the places with what they ask, and each task that it
+ * could be worth doing. Pinned tasks may stand on their own day and place only, and must.
+ */
+export function composePlanProblem(input: PlanInput): PlanProblem {
+  const lastDay = addDays(input.today, input.horizonDays);
+  const days = candidateDays(input, lastDay);
+  const pins = pinsOf(input);
+  const wanted = wantedKeys(input, lastDay, pins);
+  const tasks = input.tasks.filter((task) => wanted.has(task.key));
+  const left = new Map(tasks.map((task) => [task.key, leftTerms(input, task, lastDay, wanted)]));
+  const instance: PlanInstance = {
+    days: [...days],
+    places: input.places.map(({ place }) => planPlace(input, place)),
+    tasks: tasks.map((task) => planTask(input, task, { days, lastDay, pin: pins.get(task.key) ?? null, leftMinor: left.get(task.key)?.totalMinor ?? 0 })),
+    access: accessOf(input, tasks),
+    cars: [],
+    neverAll: input.everyday.length === 0 ? [] : [[...input.everyday]],
+  };
+  return { input, lastDay, instance, tasks: new Map(tasks.map((task) => [task.key, task])), left };
+}
+
+/** What a task costs on a day at a place, whether or not it is allowed there; the price counts as nothing where none is known. */
+export function taskTerms(input: PlanInput, task: HouseholdTask, day: LocalDate, place: string): TaskTerms {
+  const cheapest = Math.min(...task.prices.values());
+  const priceMinor = task.prices.size === 0 ? 0 : (task.prices.get(place) ?? cheapest) - cheapest;
+  const { earlyMinor, lateMinor, earlyDays, lateDays } = waitingCost(task, dayNumber(day), dayNumber(input.today));
+  return { priceMinor, earlyMinor, lateMinor, totalMinor: priceMinor + earlyMinor + lateMinor, earlyDays, lateDays };
+}
+
+/** Whether a task must be done within the horizon by law; what is late by law must be done too, the sooner the better. */
+export function isLegalNow(task: HouseholdTask, lastDay: LocalDate): boolean {
+  return task.legal !== null && task.legal.lastDay <= lastDay;
+}
+
+interface Pin {
+  readonly day: LocalDate;
+  readonly place: string;
+}
+
+function pinsOf(input: PlanInput): ReadonlyMap<string, Pin> {
+  return new Map(input.pinned.flatMap(({ day, place, tasks }) => tasks.map((ref) => [taskKey(ref), { day, place }] as const)));
+}
+
+/** Days on which some place is open, and those of pinned sessions, however far. */
+function candidateDays(input: PlanInput, lastDay: LocalDate): readonly LocalDate[] {
+  const open = input.places.flatMap(({ place }) =>
+    openDays({ place, stretches: input.placeDays.filter((one) => one.place === place.id), workWeekdays: input.settings.workWeekdays, today: input.today }, input.today, lastDay));
+  return [...new Set([...open, ...input.pinned.map((one) => one.day)])].sort();
+}
+
+/**
+ * What could be worth doing: leaving it costs something, it must be done, or it is pinned; and its partner in a pair, where that one is
+ * to be done within the horizon anyway.
+ */
+function wantedKeys(input: PlanInput, lastDay: LocalDate, pins: ReadonlyMap<string, Pin>): ReadonlySet<string> {
+  const anyway = new Set(input.tasks.filter((task) => pins.has(task.key) || isLegalNow(task, lastDay) || (task.likely !== null && task.likely <= lastDay) || task.late).map((task) => task.key));
+  const paired = input.pairs.flatMap(({ when, also }) => [[when, also], [also, when]] as const).filter(([one]) => anyway.has(taskKey(one))).map(([, other]) => taskKey(other));
+  const costly = input.tasks.filter((task) => leftTerms(input, task, lastDay, anyway).totalMinor > 0).map((task) => task.key);
+  return new Set([...input.asked, ...anyway, ...paired, ...costly]);
+}
+
+/** Lateness just past the horizon; where it is likely due within, or worth doing beside another, the cheapest opening comes on top. */
+function leftTerms(input: PlanInput, task: HouseholdTask, lastDay: LocalDate, wanted: ReadonlySet<string>): LeftTerms {
+  const { lateMinor, lateDays } = waitingCost(task, dayNumber(lastDay) + 1, dayNumber(input.today));
+  const openings = input.places.filter(({ place }) => task.prices.has(place.id)).map(({ place }) => place.openingMinor);
+  const cheapest = openings.length === 0 ? 0 : Math.min(...openings);
+  const due = task.late || (task.likely !== null && task.likely <= lastDay);
+  const openingMinor = Math.max(due ? cheapest : 0, ...pairSavings(input, task, wanted, cheapest));
+  return { lateMinor, openingMinor, totalMinor: lateMinor + openingMinor, lateDays };
+}
+
+function pairSavings(input: PlanInput, task: HouseholdTask, wanted: ReadonlySet<string>, cheapest: number): readonly number[] {
+  return input.pairs.flatMap(({ when, also, savesMinor }) => {
+    const other = taskKey(when) === task.key ? taskKey(also) : taskKey(also) === task.key ? taskKey(when) : null;
+    return other !== null && wanted.has(other) ? [savesMinor ?? cheapest] : [];
+  });
+}
+
+function planPlace(input: PlanInput, place: Place): PlanPlace {
+  const most = minutesOf(input, place);
+  const over = input.pinned.filter((one) => one.place === place.id).map((one) => [one.day, pinnedMinutes(input, one.tasks.map(taskKey))] as const).filter(([, minutes]) => minutes > most);
+  return { id: place.id, openingMinor: place.openingMinor, minutesADay: most, minutesOn: Object.fromEntries(over), minuteMinor: place.minuteMinor, closed: [] };
+}
+
+/** The minutes of a pinned session: what the keeper wants done in one day is their own judgement. */
+function pinnedMinutes(input: PlanInput, keys: readonly string[]): number {
+  const tasks = input.tasks.filter((task) => keys.includes(task.key));
+  const opened = new Map(tasks.flatMap((task) => {
+    const groups = input.accessGroups.filter((group) => group.car === task.car);
+    return task.access.flatMap((name) => {
+      const group = accessNamed(groups, name);
+      return group === null ? [] : [[group.id, group.minutes] as const];
+    });
+  }));
+  return tasks.reduce((sum, task) => sum + task.minutes, 0) + [...opened.values()].reduce((sum, minutes) => sum + minutes, 0);
+}
+
+interface TaskPlan {
+  readonly days: readonly LocalDate[];
+  readonly lastDay: LocalDate;
+  readonly pin: Pin | null;
+  readonly leftMinor: number;
+}
+
+function planTask(input: PlanInput, task: HouseholdTask, { days, lastDay, pin, leftMinor }: TaskPlan): PlanTask {
+  const mustDo = pin !== null || isLegalNow(task, lastDay);
+  const groups = input.accessGroups.filter((group) => group.car === task.car);
+  const cell = (place: Place, day: LocalDate): number | null => {
+    const allowed = pin === null ? isAllowed(input, task, place, day, lastDay) : pin.day === day && pin.place === place.id;
+    return allowed ? taskTerms(input, task, day, place.id).totalMinor : null;
+  };
+  return {
+    id: task.key,
+    car: task.car,
+    minutes: task.minutes,
+    access: [...new Set(task.access.flatMap((name) => accessNamed(groups, name)?.id ?? []))],
+    mustDo,
+    leftUndoneMinor: mustDo ? 0 : leftMinor,
+    costMinor: Object.fromEntries(input.places.map(({ place }) => [place.id, days.map((day) => cell(place, day))])),
+  };
+}
+
+function isAllowed(input: PlanInput, task: HouseholdTask, place: Place, day: LocalDate, lastDay: LocalDate): boolean {
+  return day <= lastDay && whyNotThere(input, task, place, day) === null;
+}
+
+function accessOf(input: PlanInput, tasks: readonly HouseholdTask[]): PlanInstance['access'] {
+  const named = tasks.flatMap((task) => task.access.flatMap((name) => accessNamed(input.accessGroups.filter((group) => group.car === task.car), name) ?? []));
+  return [...new Map(named.map((group) => [group.id, group])).values()].map(({ car, id, minutes }) => ({ car, id, minutes }));
+}

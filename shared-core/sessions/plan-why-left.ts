@@ -1,0 +1,33 @@
+import { must } from '../result/assert.ts';
+import type { Message } from '../result/result.ts';
+import type { PlanAccount } from './plan-account.ts';
+import type { PlanTask } from './plan-instance.ts';
+import type { PlanProblem } from './plan-problem.ts';
+import { money } from './plan-why.ts';
+
+/**
+ * Why a task is left out of a plan: it has no day at all; it is due later; doing it would cost more than leaving it; or the days on
+ * which it would be worth its cost are full.
+ */
+export function whyLeft(problem: PlanProblem, account: PlanAccount, key: string, currency: string): Message {
+  const task = must(problem.tasks.get(key), 'task');
+  const left = must(account.leftTerms.get(key), 'cost of leaving');
+  const planned = must(problem.instance.tasks.find((one) => one.id === key), 'task of the instance');
+  const cheapest = cheapestMinor(problem, account, planned);
+  const values = { last: problem.lastDay, likely: task.likely, amount: money(left.totalMinor, currency) };
+  if (cheapest === null) return { key: task.prices.size === 0 ? 'left-no-place' : 'left-no-day', values };
+  if (task.likely !== null && task.likely > problem.lastDay) return { key: 'left-not-yet', values };
+  if (cheapest >= left.totalMinor) return { key: 'left-dearer', values: { ...values, cost: money(cheapest, currency) } };
+  return { key: 'left-no-room', values };
+}
+
+/** The least that the task would add to the plan anywhere, if every day had room: its own cost, its minutes, an opening where there is no session yet. */
+function cheapestMinor({ instance }: PlanProblem, { sessions }: PlanAccount, task: PlanTask): number | null {
+  const costs = instance.places.flatMap((place) => instance.days.flatMap((day, at) => {
+    const own = task.costMinor[place.id]?.[at] ?? null;
+    if (own === null) return [];
+    const held = sessions.some((one) => one.day === day && one.place === place.id);
+    return [own + task.minutes * place.minuteMinor + (held ? 0 : place.openingMinor)];
+  }));
+  return costs.length === 0 ? null : Math.min(...costs);
+}

@@ -1,0 +1,66 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import { renewals } from '../care/renewal.ts';
+import { cars } from '../fleet/car.ts';
+import type { Facts } from '../journal/facts.ts';
+import { workRecords } from '../records/work-record.ts';
+import { completionsOf } from '../records/completions-of-records.ts';
+import { serviceItems } from '../care/service-item.ts';
+import { accessGroups } from '../sessions/access-group.ts';
+import { carDays } from '../sessions/car-days.ts';
+import { everydayCars } from '../sessions/everyday-cars.ts';
+import { placeDays } from '../sessions/place-days.ts';
+import { standingPlaces } from '../sessions/place.ts';
+import type { PlanInput } from '../sessions/plan-problem.ts';
+import { planSettings } from '../sessions/plan-settings.ts';
+import { pinnedFrom, type Session } from '../sessions/session.ts';
+import { taskKey, type TaskRef } from '../sessions/task-ref.ts';
+import { worthWhiles } from '../sessions/worth-while.ts';
+import { careOf } from './car-care.ts';
+import { leadTimes } from './notice-days.ts';
+import { tasksOfCar } from './plan-tasks.ts';
+import { priceBook } from './price-book.ts';
+
+/** All that a plan of the household is made of, as it stands today; `free` tasks are taken out of the sessions in which they are pinned. */
+export function planInput(facts: Facts, today: LocalDate, horizonDays: number | null, free: readonly TaskRef[] = []): PlanInput {
+  const { settings } = planSettings(facts);
+  const places = standingPlaces(facts);
+  const loose = new Set(free.map(taskKey));
+  const pinned = pinnedFrom(facts, today).map((session) => ({ ...session, tasks: openTasks(facts, session).filter((task) => !loose.has(taskKey(task))) })).filter((session) => session.tasks.length > 0);
+  const leads = leadTimes(facts);
+  const sources = {
+    facts, today, settings, leads,
+    places: places.map((one) => one.place),
+    book: priceBook(facts, today),
+    pinned: new Set([...loose, ...pinned.flatMap((session) => session.tasks.map(taskKey))]),
+  };
+  return {
+    today,
+    horizonDays: horizonDays ?? settings.horizonDays,
+    settings,
+    places,
+    placeDays: facts.all(placeDays),
+    carDays: facts.all(carDays),
+    accessGroups: facts.all(accessGroups),
+    pairs: facts.all(worthWhiles),
+    everyday: everydayCars(facts),
+    pinned,
+    tasks: facts.all(cars).flatMap((car) => tasksOfCar(sources, careOf(facts, car, today, leads))),
+    asked: [],
+  };
+}
+
+/** Those of a session's tasks that have not been done since it was made, and still are tasks at all. */
+export function openTasks(facts: Facts, session: Session): Session['tasks'] {
+  return session.tasks.filter((task) => !doneSince(facts, task, session.madeOn));
+}
+
+/** Whether a task was done on or after a day, by the work records or by a renewal. */
+export function doneSince(facts: Facts, task: TaskRef, day: LocalDate): boolean {
+  if (task.kind === 'obligation') {
+    return facts.all(renewals).some((renewal) => renewal.obligation === task.id && renewal.on >= day);
+  }
+  const item = facts.get(serviceItems, task.id);
+  if (item === null) return true;
+  const nowhere = { points: [], usage: null, firstRegistered: null };
+  return completionsOf(item, facts.ofCar(workRecords, item.car), new Map(), nowhere).some((done) => done.date >= day);
+}

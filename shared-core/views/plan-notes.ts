@@ -1,0 +1,47 @@
+import type { Message } from '../result/result.ts';
+import type { PlanProblem } from '../sessions/plan-problem.ts';
+import { taskKey } from '../sessions/task-ref.ts';
+import { whyNotThere } from '../sessions/why-not-there.ts';
+import { say } from '../result/words/say.ts';
+
+/** What a plan rests on that nobody has said, what is late by law, and kept sessions that stand on a day on which they could not be made. */
+export function planNotes(problem: PlanProblem): readonly Message[] {
+  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...lateByLaw(problem), ...keptOnShutDays(problem)];
+}
+
+function assumedPlaces({ input }: PlanProblem): readonly Message[] {
+  return input.places.filter((one) => one.assumed).map(({ place }) => ({ key: 'plan-places-assumed', values: { kind: place.kind } }));
+}
+
+function missingPrices(problem: PlanProblem): readonly Message[] {
+  const names = namesOf(problem, (task) => task.priceMissing);
+  return names === null ? [] : [{ key: 'plan-price-missing', values: { tasks: names } }];
+}
+
+function assumedMinutes(problem: PlanProblem): readonly Message[] {
+  const names = namesOf(problem, (task) => task.minutesAssumed);
+  return names === null ? [] : [{ key: 'plan-minutes-assumed', values: { tasks: names, minutes: problem.input.settings.unknownMinutes } }];
+}
+
+function lateByLaw({ tasks }: PlanProblem): readonly Message[] {
+  return [...tasks.values()].filter((task) => task.legal !== null && task.late).map((task) => ({ key: 'plan-legal-late', values: { car: task.carName, task: task.name, date: task.legal?.lastDay ?? null } }));
+}
+
+/** A kept session stays whatever has been closed since; the keeper is told. */
+function keptOnShutDays({ input, tasks }: PlanProblem): readonly Message[] {
+  const alone = { ...input, pinned: [] };
+  return input.pinned.flatMap((session) => {
+    const place = input.places.find((one) => one.place.id === session.place)?.place;
+    const why = session.tasks.flatMap((ref) => tasks.get(taskKey(ref)) ?? []).flatMap((task) => (place === undefined ? [] : (whyNotThere(alone, task, place, session.day) ?? [])));
+    const shut = why.find((one) => SHUT.has(one.key));
+    return shut === undefined ? [] : [{ key: 'plan-kept-on-shut-day', values: { place: place?.name ?? session.place, day: session.day, why: say(shut) } }];
+  });
+}
+
+const SHUT: ReadonlySet<string> = new Set(['place-closed-then', 'place-closed-weekday', 'car-needed-then', 'car-away-then']);
+
+/** The names of some tasks, with their cars; null where there is none. */
+function namesOf({ tasks }: PlanProblem, which: (task: PlanProblem['tasks'] extends ReadonlyMap<string, infer Task> ? Task : never) => boolean): string | null {
+  const names = [...tasks.values()].filter(which).map((task) => `${task.carName}: ${task.name}`);
+  return names.length === 0 ? null : names.join(', ');
+}

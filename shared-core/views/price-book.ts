@@ -1,0 +1,72 @@
+import type { LocalDate } from '../calendar/local-date.ts';
+import type { ServiceItem } from '../care/service-item.ts';
+import type { Facts } from '../journal/facts.ts';
+import { lots } from '../parts/lot.ts';
+import { offers } from '../parts/offer.ts';
+import { parts } from '../parts/part.ts';
+import { usedOfLots } from '../records/shelf-use.ts';
+import { workRecords, type WorkRecord } from '../records/work-record.ts';
+
+/** A price in minor units; `missing`: something in it is not known and counts as nothing. */
+export interface KnownPrice {
+  readonly minor: number;
+  readonly missing: boolean;
+}
+
+/** What things cost per unit, and how much of them stands on the shelf, by specification. */
+export interface PriceBook {
+  readonly unitMinor: ReadonlyMap<string, number>;
+  readonly onShelf: ReadonlyMap<string, number>;
+}
+
+const WORK_COSTS: ReadonlySet<string> = new Set(['parts', 'labour', 'consumables', 'fee']);
+
+/**
+ * Prices per unit of what meets each specification: where a lot of it is still on the shelf, what was paid for that lot with its
+ * delivery; else the cheapest offer by the unit. Delivery of what is yet to be bought is not in it: orders share that.
+ */
+export function priceBook(facts: Facts, today: LocalDate): PriceBook {
+  const meets = new Map(facts.all(parts).map((part) => [part.id, part.meets]));
+  const used = usedOfLots(facts.all(workRecords));
+  const [offered, landed, onShelf] = [new Map<string, number>(), new Map<string, number>(), new Map<string, number>()];
+  for (const { part, priceMinor, quantity } of facts.all(offers)) for (const one of meets.get(part) ?? []) offered.set(one, Math.min(offered.get(one) ?? Infinity, priceMinor / quantity));
+  for (const lot of facts.all(lots)) {
+    const left = lot.quantity - (used.get(lot.id) ?? 0);
+    if (left <= 0 || (lot.expires !== null && lot.expires < today)) continue;
+    for (const one of meets.get(lot.part) ?? []) {
+      onShelf.set(one, Math.max(onShelf.get(one) ?? 0, left));
+      if (lot.paidMinor !== null) landed.set(one, Math.min(landed.get(one) ?? Infinity, lot.paidMinor / lot.quantity));
+    }
+  }
+  return { unitMinor: new Map([...offered, ...landed]), onShelf };
+}
+
+/** What the parts of an item cost at home: by the book; where the book does not know them all, by what was last paid for it alone. */
+export function homePrice(book: PriceBook, item: ServiceItem, records: readonly WorkRecord[]): KnownPrice {
+  const known = item.needs.flatMap(({ specification, quantity }) => {
+    const unit = book.unitMinor.get(specification);
+    return unit === undefined ? [] : [unit * quantity];
+  });
+  const byBook = Math.round(known.reduce((sum, minor) => sum + minor, 0));
+  if (known.length === item.needs.length) return { minor: byBook, missing: false };
+  const paid = lastPaid(item.id, records, 'home');
+  return paid === null ? { minor: byBook, missing: true } : { minor: paid, missing: false };
+}
+
+/** What a garage asks for an item: as entered, else as last paid for it alone; null where nobody knows. */
+export function garagePrice(item: ServiceItem, records: readonly WorkRecord[]): number | null {
+  return item.garagePrice ?? lastPaid(item.id, records, 'garage');
+}
+
+/** The cost of the latest record of such a place whose only line is the item: only then is it the item's own. */
+function lastPaid(item: string, records: readonly WorkRecord[], place: 'home' | 'garage'): number | null {
+  const alone = records.filter((record) => record.place === place && record.lines.length === 1 && record.lines[0]?.item === item && record.costs.length > 0);
+  const last = alone.reduce<WorkRecord | null>((best, one) => (best === null || one.date > best.date ? one : best), null);
+  if (last === null) return null;
+  return Math.max(0, last.costs.filter((cost) => WORK_COSTS.has(cost.kind) || cost.kind === 'discount').reduce((sum, cost) => sum + cost.amountMinor, 0));
+}
+
+/** Whether the shelf holds all that an item needs. */
+export function isOnShelf(book: PriceBook, item: ServiceItem): boolean {
+  return item.needs.every(({ specification, quantity }) => (book.onShelf.get(specification) ?? 0) >= quantity);
+}
