@@ -14,6 +14,10 @@ export interface LineDraft {
   readonly name: string;
   readonly work: Work;
   readonly outcome: Outcome;
+  /** What was found. */
+  readonly note: string;
+  /** When what is to be watched is looked at again; empty: in three months. */
+  readonly recheckOn: string;
 }
 
 /** One amount of money. */
@@ -39,18 +43,18 @@ export interface RecordDraft {
   readonly reconstructed: boolean;
 }
 
-/** The outcomes a line of work may have. */
-export function outcomesOf(work: Work): readonly Outcome[] {
-  return work === 'replace' ? ['done', 'not-done'] : ['good', 'watch', 'acted', 'not-done'];
+/** A line done as one hopes: replaced, or looked at and found good. */
+export function lineDone({ item, name, work }: Pick<LineDraft, 'item' | 'name' | 'work'>): LineDraft {
+  return { item, name, work, outcome: work === 'replace' ? 'done' : 'good', note: '', recheckOn: '' };
 }
 
-/** A line for an item of the car, done as one hopes. */
-export function lineOfItem(item: CarView['items'][number]['item']): LineDraft {
-  return { item: item.id, name: item.name, work: item.work, outcome: item.work === 'replace' ? 'done' : 'good' };
+/** A line for an item of the car. */
+export function lineOfItem({ id, name, work }: CarView['items'][number]['item']): LineDraft {
+  return lineDone({ item: id, name, work });
 }
 
-/** The form as it opens: today, and the item one came from. */
-export function recordDraft(view: CarView, item: string | null): RecordDraft {
+/** The form as it opens: today, and the item or the lines one came from. */
+export function recordDraft(view: CarView, item: string | null, lines: readonly LineDraft[] = []): RecordDraft {
   const chosen = view.items.find((one) => one.item.id === item);
   return {
     date: view.today,
@@ -59,7 +63,7 @@ export function recordDraft(view: CarView, item: string | null): RecordDraft {
     placeName: '',
     doneBy: '',
     reference: '',
-    lines: chosen === undefined ? [] : [lineOfItem(chosen.item)],
+    lines: chosen === undefined ? lines : [lineOfItem(chosen.item)],
     costs: [],
     printedTotal: '',
     files: [],
@@ -80,10 +84,16 @@ export function composeRecord(draft: RecordDraft, car: CarView['car'], currency:
     doneBy: textOrNull(draft.doneBy),
     reference: textOrNull(draft.reference),
     reading: read.distanceOrNull('reading', draft.reading, car.unit),
-    lines: draft.lines.map(({ item, name, work, outcome }) => ({ item, name, work, outcome })),
+    lines: draft.lines.map((line, at) => requestLine(line, at, read)),
     costs: draft.costs.map(({ kind, text, amount }, at) => ({ kind, text, amountMinor: read.money(`costs.${at}.amountMinor`, amount, currency) })),
     printedTotalMinor: read.moneyOrNull('printedTotalMinor', draft.printedTotal, currency),
     note: draft.note,
     reconstructed: draft.reconstructed,
   });
+}
+
+/** The day to look again belongs to what is to be watched alone. */
+function requestLine({ item, name, work, outcome, note, recheckOn }: LineDraft, at: number, read: FieldsRead): RequestOf<'record.add'>['lines'][number] {
+  const again = outcome === 'watch' ? read.dateOrNull(`lines.${at}.recheckOn`, recheckOn) : null;
+  return { item, name, work, outcome, note: outcome === 'done' || outcome === 'good' ? '' : note, ...(again === null ? {} : { recheckOn: again }) };
 }

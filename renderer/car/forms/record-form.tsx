@@ -13,25 +13,28 @@ import { tell } from '../../ui/words/tell.ts';
 import { withPapers } from './keep-papers.ts';
 import { PapersField } from './papers-field.tsx';
 import { RecordCosts } from './record-costs.tsx';
-import { composeRecord, recordDraft, type RecordDraft } from './record-draft.ts';
+import { composeRecord, recordDraft, type LineDraft, type RecordDraft } from './record-draft.ts';
 import { RecordLines } from './record-lines.tsx';
 
 interface RecordFormProps {
   readonly view: CarView;
   /** The item that one came from, or null. */
   readonly item: string | null;
+  /** Lines that one came from, where it is none or several. */
+  readonly lines?: readonly LineDraft[];
   readonly onClose: () => void;
 }
 
 /** Records work that was done: when, what, at which reading, what it cost, with its papers. */
-export function RecordForm({ view, item, onClose }: RecordFormProps) {
+export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps) {
   const { car, currency, today } = view;
   const entry = useEntry({
-    key: `record.add ${car.id} ${item ?? ''}`,
-    start: recordDraft(view, item),
+    key: `record.add ${car.id} ${item ?? lines.map((line) => line.name).join(', ')}`,
+    start: recordDraft(view, item, lines),
     send: (draft) => send(draft, view),
-    onDone: ({ record, reading, undo }) => {
-      note(tell(reading?.state === 'set-aside' ? 'record-form.done-aside' : 'record-form.done', { title: record.title }), undo);
+    onDone: ({ record, reading, observations, undo }) => {
+      const key = reading?.state === 'set-aside' ? 'record-form.done-aside' : observations.length > 0 ? 'record-line.watched' : 'record-form.done';
+      note(tell(key, { title: record.title, n: observations.length }), undo);
       onClose();
     },
   });
