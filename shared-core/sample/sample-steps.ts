@@ -10,6 +10,7 @@ import { resolveDates } from './resolve-dates.ts';
 import { sampleCarSchema } from './sample-car.ts';
 import type { SampleStep } from './sample-step.ts';
 import { sampleStockSchema } from './sample-stock.ts';
+import { sessionSteps } from './session-steps.ts';
 import { stockSteps } from './stock-steps.ts';
 import wren from './wren.json' with { type: 'json' };
 
@@ -25,6 +26,6 @@ const CURRENCY = household.household.currency;
 export function sampleSteps(today: LocalDate): readonly SampleStep[] {
   const stock = sampleStockSchema.parse(resolveDates(household, today));
   const cars = CARS.map((car) => sampleCarSchema.parse(resolveDates(car, today)));
-  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY))];
+  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today)];
   return steps.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }

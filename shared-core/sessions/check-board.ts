@@ -33,6 +33,7 @@ export function checkPin(facts: Facts, { day, place, tasks }: WantedPin, today: 
   for (const task of tasks) {
     const found = findTask(facts, task);
     if (!found.ok) return found;
+    if (place.cars !== null && !place.cars.includes(found.value.car)) return refuse('car-not-taken-there', { car: facts.get(cars, found.value.car)?.name ?? found.value.car, place: place.name }, ['place']);
     const free = checkCarFree(facts, found.value.car, day);
     if (!free.ok) return free;
     const duty = task.kind === 'obligation' ? facts.get(obligations, task.id) : null;

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { weekdaysSchema } from '../calendar/weekday.ts';
+import { cars } from '../fleet/car.ts';
+import { refers } from '../journal/entry-kind.ts';
 import { factEntry } from '../journal/fact-entry.ts';
 import { factRemoval } from '../journal/fact-removal.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -26,17 +28,19 @@ export const placeSchema = z.strictObject({
   closedWeekdays: weekdaysSchema,
   /** Days ahead at which a day there must be booked. */
   noticeDays: z.int(refusedBy('not-days')).min(0, refusedBy('not-days')).max(365, refusedBy('not-days')),
+  /** The cars it takes; null: every one. A workshop for vans, or one that may open a high-voltage system. */
+  cars: z.array(idSchema).min(1, refusedBy('place-takes-none')).max(200).nullable(),
 });
 export type Place = z.infer<typeof placeSchema>;
 
 export const places = family('place', 'sessions', placeSchema);
-export const placeSet = factEntry('place-set', places, { car: () => null });
+export const placeSet = factEntry('place-set', places, { car: () => null, refersTo: (place) => refers(cars, ...(place.cars ?? [])) });
 export const placeRemoved = factRemoval('place-removed', places);
 
 /** What a home is taken to be until it is stated (ours, no source): which days one works stands with the plan's settings. */
-export const ASSUMED_HOME: Place = { id: 'home', name: 'Home', kind: 'home', openingMinor: 1500, minutesADay: 300, minuteMinor: 0, closedWeekdays: [], noticeDays: 0 };
+export const ASSUMED_HOME: Place = { id: 'home', name: 'Home', kind: 'home', openingMinor: 1500, minutesADay: 300, minuteMinor: 0, closedWeekdays: [], noticeDays: 0, cars: null };
 /** What a garage is taken to be until one is named (ours, no source). */
-export const ASSUMED_GARAGE: Place = { id: 'garage', name: 'A garage', kind: 'garage', openingMinor: 2500, minutesADay: 480, minuteMinor: 0, closedWeekdays: [6, 7], noticeDays: 14 };
+export const ASSUMED_GARAGE: Place = { id: 'garage', name: 'A garage', kind: 'garage', openingMinor: 2500, minutesADay: 480, minuteMinor: 0, closedWeekdays: [6, 7], noticeDays: 14, cars: null };
 
 /** A place that work can be planned at, and whether it is only assumed. */
 export interface StandingPlace {

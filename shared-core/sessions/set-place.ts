@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { cars } from '../fleet/car.ts';
 import { sameName } from '../fleet/find-car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -21,6 +22,7 @@ export const setPlace = change({
     minuteMinor: shape.minuteMinor.optional(),
     closedWeekdays: shape.closedWeekdays.optional(),
     noticeDays: shape.noticeDays.optional(),
+    cars: shape.cars.default(null),
   }),
   reply: z.object({ place: placeSchema }),
   decide: (facts, request, moment) => {
@@ -34,6 +36,7 @@ export const setPlace = change({
       minuteMinor: request.minuteMinor ?? assumed.minuteMinor,
       closedWeekdays: [...(request.closedWeekdays ?? assumed.closedWeekdays)].sort((a, b) => a - b),
       noticeDays: request.noticeDays ?? assumed.noticeDays,
+      cars: request.cars === null ? null : [...new Set(request.cars)].sort(),
     };
     const sound = checkPlace(facts, place);
     return sound.ok ? ok({ entries: [newEntry(placeSet, place)], reply: { place } }) : sound;
@@ -60,6 +63,8 @@ function checkPlace(facts: Facts, place: Place): Result<Place> {
   if (standing !== null && standing.kind !== place.kind) return refuse('place-kind-stays', { place: standing.name }, ['kind']);
   if (place.kind === 'home' && others.some((one) => one.kind === 'home')) return refuse('home-twice', {}, ['kind']);
   if (others.some((one) => sameName(one.name, place.name))) return refuse('place-name-taken', { place: place.name }, ['name']);
+  const strange = place.cars?.find((car) => facts.get(cars, car) === null);
+  if (strange !== undefined) return refuse('unknown-car', { car: strange }, ['cars']);
   if (place.closedWeekdays.length === 7) return refuse('place-never-open', { place: place.name }, ['closedWeekdays']);
   return ok(place);
 }

@@ -84,15 +84,19 @@ function certificateOf({ item, target }: ItemCare): LegalDate | null {
 }
 
 /** An item that may be done at either is offered a garage only where somebody has said what one asks. */
-function pricesOf({ places, book }: TaskSources, { records }: CarCare, { item }: ItemCare): { readonly prices: ReadonlyMap<string, number>; readonly missing: boolean } {
+function pricesOf({ places, book }: TaskSources, { car, records }: CarCare, { item }: ItemCare): { readonly prices: ReadonlyMap<string, number>; readonly missing: boolean } {
   const atHome = homePrice(book, item, records);
   const atGarage = garagePrice(item, records);
-  const prices = places.flatMap((place): (readonly [string, number])[] => {
+  const prices = places.filter((place) => takes(place, car.id)).flatMap((place): (readonly [string, number])[] => {
     if (place.kind === 'home') return item.place === 'garage' ? [] : [[place.id, atHome.minor]];
     if (item.place === 'home' || (atGarage === null && item.place === 'either')) return [];
     return [[place.id, atGarage ?? 0]];
   });
   return { prices: new Map(prices), missing: item.place === 'garage' ? atGarage === null : atHome.missing };
+}
+
+function takes(place: Place, car: string): boolean {
+  return place.cars === null || place.cars.includes(car);
 }
 
 function partsFrom({ today, book, leads }: TaskSources, { item }: ItemCare): LocalDate | null {
@@ -118,7 +122,7 @@ function testTask({ today, settings, places }: TaskSources, { car }: CarCare, du
     access: [],
     lateMinorADay: settings.lateMinorADay.safety,
     valueMinor: duty.price ?? 0,
-    prices: new Map(places.filter((place) => place.kind === 'garage').map((place) => [place.id, duty.price ?? 0])),
+    prices: new Map(places.filter((place) => place.kind === 'garage' && takes(place, car.id)).map((place) => [place.id, duty.price ?? 0])),
     priceMissing: duty.price === null,
     dueDays: Array.from({ length: 9 }, () => last),
     countedFrom: began === null ? null : dayNumber(began),

@@ -10,6 +10,8 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'place-name-taken': 'A place is called {place} already. Give this one another name.',
   'place-kind-stays': '{place} cannot turn from home to garage or back. Enter another place.',
   'place-never-open': '{place} would never be open. Leave at least one day of the week.',
+  'place-takes-none': '{field} names no car. Leave it out where the place takes every car.',
+  'car-not-taken-there': '{place} does not take {car}. Choose another place, or change which cars it takes.',
   'place-in-use': 'A session is kept at {place} on {day}. Move or cancel it first.',
   'days-end-before': 'The days end on {to}, before they begin on {from}. Turn them round.',
   'unknown-days': 'There are no such days. Look at what stands, and choose one of it.',

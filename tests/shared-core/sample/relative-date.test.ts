@@ -18,11 +18,15 @@ describe('relative dates', () => {
     { text: 'last 12-01', today: '2026-11-25', date: '2025-12-01' },
     { text: 'last 11-25', today: '2026-11-25', date: '2025-11-25' },
     { text: 'last 04-09 -24m+2d', today: '2026-11-25', date: '2024-04-11' },
+    { text: '+10d sat', today: '2026-11-25', date: '2026-12-05' },
+    { text: '+11d sat', today: '2026-11-25', date: '2026-12-12' },
+    { text: 'today wed', today: '2026-11-25', date: '2026-11-25' },
+    { text: '-1d mon', today: '2026-11-25', date: '2026-11-30' },
   ])('$text on $today is $date', ({ text, today, date }) => {
     expect(relativeDate(text, day(today))).toBe(date);
   });
 
-  test.each(['', ' ', '48m', '-48', '-48m -3d x', 'today!', 'last 4-9', '2026-11-25', 'the last 04-09', '-48M'])('"%s" is no relative date', (text) => {
+  test.each(['', ' ', ' sat', 'sat', '+1dsat', '+1d sam', '48m', '-48', '-48m -3d x', 'today!', 'last 4-9', '2026-11-25', 'the last 04-09', '-48M'])('"%s" is no relative date', (text) => {
     expect(relativeDate(text, day('2026-11-25'))).toBeNull();
   });
 
