@@ -17,6 +17,7 @@ import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
 import { LEAST_NOTICE_DAYS, leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { recallViews, recallViewSchema } from './recall-view.ts';
+import { sessionViews, sessionViewSchema } from './session-view.ts';
 import { bySoonest } from './soonest-first.ts';
 
 const date = dateSchema.nullable();
@@ -64,9 +65,9 @@ export const carDueSchema = z.object({
 });
 export type CarDue = z.infer<typeof carDueSchema>;
 
-export const dueViewSchema = z.object({ today: dateSchema, cars: z.array(carDueSchema) });
+export const dueViewSchema = z.object({ today: dateSchema, cars: z.array(carDueSchema), sessions: z.array(sessionViewSchema) });
 
-/** Due windows, obligations and doubtful readings of all cars, soonest first. */
+/** Due windows, obligations and doubtful readings of all cars, soonest first, and the sessions in which tasks stand. */
 export const showDue = ask({
   request: z.strictObject({}),
   reply: dueViewSchema,
@@ -75,7 +76,7 @@ export const showDue = ask({
     if (!household.ok) return household;
     const leads = leadTimes(facts);
     const all = facts.all(cars).map((car) => carDue(facts, careOf(facts, car, moment.today, leads), moment.today));
-    return ok({ today: moment.today, cars: all.sort((a, b) => bySoonest(a.windows[0], b.windows[0])) });
+    return ok({ today: moment.today, cars: all.sort((a, b) => bySoonest(a.windows[0], b.windows[0])), sessions: sessionViews(facts, moment.today) });
   },
 });
 
