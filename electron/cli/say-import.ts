@@ -52,7 +52,21 @@ function understood(row: ImportedRow): string {
 }
 
 function rowLines({ rows }: ImportView): readonly string[] {
-  return rows.map((row) => `  line ${row.line} ${{ 'refused': 'refused', 'set-aside': 'set aside', 'duplicate': 'skipped', 'stored': 'stored', 'waiting': 'waits' }[row.state]}${row.date === null ? '' : `, ${sayDate(row.date)}`}: ${row.text} (${row.code})`);
+  const named = rows.filter(({ state }) => state !== 'duplicate');
+  const skipped = rows.filter(({ state }) => state === 'duplicate').map(({ line }) => line);
+  const lines = named.map((row) => `  line ${row.line} ${row.state === 'refused' ? 'refused' : 'set aside'}${row.date === null ? '' : `, ${sayDate(row.date)}`}: ${row.text} (${row.code ?? ''})`);
+  return skipped.length === 0 ? lines : [...lines, `  Skipped, for they stand already or are said twice: lines ${spans(skipped)}.`];
+}
+
+/** Numbers in order, runs of them as spans. @example spans([2, 3, 4, 7]) //=> '2 to 4, 7' */
+function spans(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last !== undefined && last[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([from, to]) => (from === to ? String(from) : `${from} to ${to}`)).join(', ');
 }
 
 function itemLines({ items }: ImportView): readonly string[] {

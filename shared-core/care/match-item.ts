@@ -31,7 +31,7 @@ export function matchItem(text: string, items: readonly ServiceItem[]): ItemMatc
   const exact = named.length > 0 ? named : items.filter((item) => key !== '' && itemKey(item.name) === key);
   if (exact.length > 0) return one('name', exact);
   const alike = key === '' ? [] : items.filter((item) => numbersIn(itemKey(item.name)) === numbersIn(key));
-  const distances = alike.map((item) => ({ item, slips: slipsBetween(key, itemKey(item.name), slipsAllowed(key)) })).filter(({ slips }) => slips <= slipsAllowed(key));
+  const distances = alike.map((item) => ({ item, slips: slipsOf(text, item.name, slipsAllowed(key)) })).filter(({ slips }) => slips <= slipsAllowed(key));
   const least = Math.min(...distances.map(({ slips }) => slips));
   if (distances.length > 0) return one('spelling', distances.filter(({ slips }) => slips === least).map(({ item }) => item));
   return { how: 'none', near: items.filter((item) => shareWords(key, itemKey(item.name))) };
@@ -44,8 +44,13 @@ export function speaksOfCheck(text: string): boolean {
 
 /** What of a name counts: its words without marks, case, order and small words. @example itemKey('Engine Oil & Filter') //=> 'engine filter oil' */
 export function itemKey(text: string): string {
+  return [...wordsOf(text)].sort().join(' ');
+}
+
+/** The words that count, each once, in the order written. */
+function wordsOf(text: string): readonly string[] {
   const words = text.slice(0, LONGEST_TEXT).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/&/g, ' and ').match(/[\p{L}\p{N}]+/gu) ?? [];
-  return [...new Set(words.filter((word) => !SMALL_WORDS.has(word)))].sort().join(' ');
+  return [...new Set(words.filter((word) => !SMALL_WORDS.has(word)))];
 }
 
 function one(how: 'name' | 'spelling', found: readonly ServiceItem[]): ItemMatch {
@@ -60,6 +65,11 @@ function numbersIn(key: string): string {
 
 function slipsAllowed(key: string): number {
   return key.length >= SHORTEST_FOR_TWO_SLIPS ? 2 : key.length >= SHORTEST_FOR_ONE_SLIP ? 1 : 0;
+}
+
+/** The fewest slips, in the order written or in that of the alphabet: a slip in a first letter moves a word in the latter. */
+function slipsOf(text: string, name: string, most: number): number {
+  return Math.min(slipsBetween(itemKey(text), itemKey(name), most), slipsBetween(wordsOf(text).join(' '), wordsOf(name).join(' '), most));
 }
 
 /** All words of the shorter stand in the longer. */

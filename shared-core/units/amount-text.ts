@@ -40,16 +40,15 @@ export function currenciesOf(sign: string): readonly string[] {
 }
 
 /**
- * Which mark of an amount is the decimal one. A third digit after a mark is no part of a currency that has two, unless it is 0:
- * then the mark parts thousands.
+ * Which mark of an amount is the decimal one. A currency without parts has no decimal mark; in any other, one mark and three
+ * digits stay open, even where the currency has two: a table may hold 12.345 that was worked out.
  *
- * @example amountMark('1,041', 'GBP') //=> '.'
- * @example amountMark('1,040', 'GBP') //=> 'either'
+ * @example amountMark('1,041', 'JPY') //=> '.'
+ * @example amountMark('1,041', 'GBP') //=> 'either'
  */
 export function amountMark(number: string, currency: string): MarkShown | undefined {
   const shown = markShown(number);
-  const digits = minorDigits(currency) ?? 0;
-  if (shown !== 'either' || digits >= 3 || (digits > 0 && number.endsWith('0'))) return shown;
+  if (shown !== 'either' || minorDigits(currency) !== 0) return shown;
   return number.includes(',') ? '.' : ',';
 }
 

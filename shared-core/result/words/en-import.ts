@@ -3,6 +3,7 @@ export const IMPORT_WORDS: Readonly<Record<string, string>> = {
   // The file: nothing of it is taken.
   'import-empty': 'The file is empty. Choose the one that holds the table.',
   'import-only-head': 'The table has a head and no rows under it. Choose the file that holds the rows, or say that it has no head.',
+  'import-no-values': 'The table has dates, and no column for a reading or for the work done. Add one, or choose what parts the columns.',
   'import-too-long': 'The table has more than {most} rows. Cut it into parts.',
   'import-too-wide': 'Line {line} has more than {most} columns. Choose what stands between the columns, or take the others out.',
   'import-file-large': 'The file is larger than {most} megabytes. Cut it into parts.',

@@ -5,9 +5,13 @@ import type { Facts } from '../../journal/facts.ts';
 import type { Family } from '../../journal/family.ts';
 import { overlayFacts, type OverlaidFacts } from '../../journal/overlay-facts.ts';
 
-/** This many accepted readings before a day, and some after it, judge a reading of that day. Older evidence has decayed to nothing. */
-const READINGS_BEFORE = 400;
+/**
+ * A reading is judged by this many accepted ones before its day, some after it, and before those one a month for ten years: by
+ * then evidence has decayed to a millionth, and within a month nearly nothing is lost of what two readings say together.
+ */
+const READINGS_BEFORE = 100;
 const READINGS_AFTER = 40;
+const MONTHS_BEFORE = 120;
 
 /** Facts for deciding on very many rows, each seeing the ones before. */
 export interface ImportFacts extends OverlaidFacts {
@@ -20,15 +24,15 @@ export interface ImportFacts extends OverlaidFacts {
 /**
  * Facts laid over what stands, for a table of thousands of rows: what is asked again and again is kept, and of a car's accepted
  * readings only those around the day looked at are given, so that the work grows with the rows and not with their square. A car
- * of at most 400 readings is judged by all of them.
+ * of at most 100 readings is judged by all of them.
  */
 export function importFacts(below: Facts): ImportFacts {
   const kept = keptFacts(below);
   const over = overlayFacts(kept);
-  const byCar = new Map<string, Reading[]>();
+  const byCar = new Map<string, SortedReadings>();
   let day: LocalDate | null = null;
   const accepted = (car: string) => {
-    const known = byCar.get(car) ?? kept.ofCar(readings, car).filter(({ standing }) => standing === 'accepted').sort(inOrder);
+    const known = byCar.get(car) ?? sortedReadings(kept.ofCar(readings, car).filter(({ standing }) => standing === 'accepted'));
     byCar.set(car, known);
     return known;
   };
@@ -67,10 +71,38 @@ function acceptedIn(put: Put): readonly Reading[] {
   return reading?.standing === 'accepted' ? [reading] : [];
 }
 
-function around(sorted: readonly Reading[], day: LocalDate | null): readonly Reading[] {
-  if (day === null) return sorted;
-  const end = placeAfter(sorted, day);
-  return sorted.slice(Math.max(0, end - READINGS_BEFORE), end + READINGS_AFTER);
+/** Accepted readings of a car in order of date, and the last one of each month. */
+interface SortedReadings {
+  readonly all: Reading[];
+  readonly monthly: Reading[];
+}
+
+function sortedReadings(readings: readonly Reading[]): SortedReadings {
+  const sorted: SortedReadings = { all: [], monthly: [] };
+  for (const reading of [...readings].sort(inOrder)) insert(sorted, reading);
+  return sorted;
+}
+
+function insert({ all, monthly }: SortedReadings, reading: Reading): void {
+  all.splice(placeAfter(all, reading.date), 0, reading);
+  const at = placeAfter(monthly, reading.date);
+  const sameMonth = [at - 1, at].find((place) => monthOf(monthly[place]) === monthOf(reading));
+  if (sameMonth === undefined) monthly.splice(at, 0, reading);
+  else if (sameMonth === at - 1) monthly[sameMonth] = reading;
+}
+
+function around({ all, monthly }: SortedReadings, day: LocalDate | null): readonly Reading[] {
+  if (day === null) return all;
+  const end = placeAfter(all, day);
+  const start = Math.max(0, end - READINGS_BEFORE);
+  const near = all.slice(start, end + READINGS_AFTER);
+  if (start === 0) return near;
+  const before = placeAfter(monthly, all[start - 1]?.date ?? day);
+  return [...monthly.slice(Math.max(0, before - MONTHS_BEFORE), before), ...near];
+}
+
+function monthOf(reading: Reading | undefined): string {
+  return reading?.date.slice(0, 7) ?? '';
 }
 
 /** Where the first reading after a day stands. */
@@ -82,10 +114,6 @@ function placeAfter(sorted: readonly Reading[], day: LocalDate): number {
     else high = middle;
   }
   return low;
-}
-
-function insert(sorted: Reading[], reading: Reading): void {
-  sorted.splice(placeAfter(sorted, reading.date), 0, reading);
 }
 
 function inOrder(a: Reading, b: Reading): number {

@@ -11,9 +11,10 @@ const LONGEST_EXAMPLE = 40;
 
 /** What the columns leave open: where the date stands, and a reading or the work. */
 export function columnQuestions(layout: ImportLayout): readonly ImportQuestion[] {
-  const free = Array.from({ length: layout.width }, (_, index) => index).filter((index) => ![...layout.at.values()].some((one) => one.index === index));
+  const all = Array.from({ length: layout.width }, (_, index) => index);
+  const free = all.filter((index) => ![...layout.at.values()].some((one) => one.index === index));
   const questions: ImportQuestion[] = [];
-  if (!layout.at.has('date')) questions.push(askColumn(layout, 'import-without-date', (layout.likeDates.length > 0 ? layout.likeDates : free).map((index) => `date=${index + 1}`)));
+  if (!layout.at.has('date')) questions.push(askColumn(layout, 'import-without-date', (layout.likeDates.length > 0 ? layout.likeDates : all).map((index) => `date=${index + 1}`)));
   if (layout.at.has('reading') || layout.at.has('work')) return questions;
   const readings = layout.likeReadings.filter((index) => free.includes(index)).map((index) => `reading=${index + 1}`);
   const works = free.filter((index) => !layout.likeReadings.includes(index) && !layout.likeDates.includes(index)).map((index) => `work=${index + 1}`);
@@ -30,7 +31,8 @@ function askColumn(layout: ImportLayout, code: string, values: readonly string[]
       const text = say({ key: head === '' ? 'import-column-number' : 'import-column-headed', values: { number: String(index + 1), head } });
       return { value, text, examples: examplesOf(layout, index) };
     }),
-    suggested: values.length === 1 ? (only ?? null) : null,
+    // A column that is only left over is not likely to hold dates.
+    suggested: values.length === 1 && (code !== 'import-without-date' || layout.likeDates.length === 1) ? (only ?? null) : null,
     why: null,
     lines: [],
   };

@@ -46,6 +46,7 @@ export function decideTable(facts: Facts, text: string, choices: ImportChoices, 
   const cut = cutTable(text, choices, moment.today);
   if (!cut.ok) return cut;
   const { layout, delimiter } = cut.value;
+  if (columnQuestions(layout).some(({ options }) => options.length === 0)) return refuse('import-no-values');
   const order = findDateOrder({ dates: datesIn(layout), today: moment.today, chosen: choices.dateOrder, locale });
   const mark = findMark(numbersIn(layout, currency), choices.decimalMark);
   const over = importFacts(facts);

@@ -24,7 +24,7 @@ const UNITS: readonly DistanceUnit[] = ['km', 'mi'];
 const LOOKED_AT_ROWS = 60;
 const NAMED_LINES = 5;
 const EXAMPLES = 3;
-/** Off by more than this factor, while the other unit is nearer: then the car's own unit is doubted. A mile is 1.6 km. */
+/** Off by more than this factor, while the other unit is off by less: then the car's own unit is doubted. A mile is 1.6 km. */
 const DOUBTED_FROM = Math.log(1.25);
 
 /**
@@ -84,7 +84,7 @@ function nearerInOther(facts: Facts, car: Car, rows: readonly MeantRow[]): Dista
   const [unit] = own;
   if (unit === undefined || own.some((one) => one !== unit)) return null;
   const other = unit === 'km' ? 'mi' : 'km';
-  return median(off[unit]) > DOUBTED_FROM && median(off[other]) < median(off[unit]) ? other : null;
+  return median(off[unit]) > DOUBTED_FROM && median(off[other]) < DOUBTED_FROM ? other : null;
 }
 
 /** The known distance on a day between two readings, on a straight line; null outside them, and where the car is as good as new. */
