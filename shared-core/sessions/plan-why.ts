@@ -9,18 +9,17 @@ import type { PlanTask } from './plan-instance.ts';
 import type { PlanProblem } from './plan-problem.ts';
 import { taskKey } from './task-ref.ts';
 
-/** Why a task stands where it stands: the reason that weighs most, at most one more, and both as one sentence. */
+/** Why a task stands where it stands: the reasons in their order, and the first of them, with one more, as a sentence. */
 export interface PlanWhy {
-  readonly main: Message;
-  readonly more: Message | null;
+  readonly reasons: readonly PlanReason[];
   readonly text: string;
 }
 
-/** A reason by the ending of its key (`why-` where it leads, `and-` where it follows), with what it is worth in minor units. */
-interface Reason {
+/** A reason by the ending of its key (`why-` where it leads, `and-` where it follows), with what it is worth in minor units: null where no money outweighs it. */
+export interface PlanReason {
   readonly about: string;
   readonly values: Message['values'];
-  readonly worthMinor: number;
+  readonly worthMinor: number | null;
 }
 
 /** What a reason is made from. */
@@ -32,41 +31,48 @@ interface Placed {
   readonly currency: string;
 }
 
-/** More than any saving: these come first whatever the money says. */
-const FIRST = Number.MAX_SAFE_INTEGER;
-
 /**
  * Why a task of a plan stands where it stands, from the real terms of its cost: kept by the keeper, a legal date, what waiting past the
- * horizon would count, an opening or an access it shares, a cheaper place. The two that are worth most make the sentence.
+ * horizon would count, an opening or an access it shares; those that are worth most first. That this is the cheaper place comes after
+ * them, for it says nothing of the day.
  */
 export function whyPlaced(problem: PlanProblem, account: PlanAccount, key: string, currency: string): PlanWhy {
   const session = must(account.sessions.find((one) => one.tasks.includes(key)), 'session of a task');
   const placed: Placed = { problem, account, task: must(problem.tasks.get(key), 'task'), session, currency };
-  const reasons = [keptReason(placed), legalReason(placed), waitingReason(placed), openingReason(placed), accessReason(placed), cheaperReason(placed)].flatMap((one) => one ?? []);
-  const [main, more] = reasons.sort((a, b) => b.worthMinor - a.worthMinor);
-  return sentenceOf(main ?? { about: 'free', values: {}, worthMinor: 0 }, more ?? null);
+  const ofTheDay = [keptReason(placed), legalReason(placed), waitingReason(placed), openingReason(placed), accessReason(placed)].flatMap((one) => one ?? []);
+  const reasons = [...ofTheDay.sort((a, b) => rankOf(b) - rankOf(a)), ...[cheaperReason(placed)].flatMap((one) => one ?? [])];
+  const [main = FREE, more = null] = reasons;
+  return { reasons, text: sentenceOf(main, more) };
 }
 
-function sentenceOf(main: Reason, more: Reason | null): PlanWhy {
-  const first = { key: `why-${main.about}`, values: main.values };
-  const second = more === null ? null : { key: `and-${more.about}`, values: more.values };
-  return { main: first, more: second, text: `${say(first)}${second === null ? '' : `, ${say(second)}`}.` };
+/** What no money outweighs comes first, in the order in which it was found. */
+function rankOf({ worthMinor }: PlanReason): number {
+  return worthMinor ?? Number.MAX_SAFE_INTEGER;
 }
 
-function keptReason({ problem, session, task }: Placed): Reason | null {
+const FREE: PlanReason = { about: 'free', values: {}, worthMinor: 0 };
+
+function sentenceOf(main: PlanReason, more: PlanReason | null): string {
+  const first = say({ key: `why-${main.about}`, values: main.values });
+  const second = more === null ? '' : `, ${say({ key: `and-${more.about}`, values: more.values })}`;
+  // A place may be called by a name that begins small.
+  return `${first.slice(0, 1).toUpperCase()}${first.slice(1)}${second}.`;
+}
+
+function keptReason({ problem, session, task }: Placed): PlanReason | null {
   const pin = problem.input.pinned.find((one) => one.tasks.some((ref) => taskKey(ref) === task.key));
-  return pin === undefined ? null : { about: 'kept', values: { day: session.day }, worthMinor: FIRST };
+  return pin === undefined ? null : { about: 'kept', values: { day: session.day }, worthMinor: null };
 }
 
-function legalReason({ problem, session, task }: Placed): Reason | null {
+function legalReason({ problem, session, task }: Placed): PlanReason | null {
   const { legal } = task;
   if (legal === null || !isLegalNow(task, problem.lastDay)) return null;
-  if (task.late) return { about: 'legal-late', values: { date: legal.lastDay }, worthMinor: FIRST - 1 };
+  if (task.late) return { about: 'legal-late', values: { date: legal.lastDay }, worthMinor: null };
   const keeps = legal.opens !== null && session.day >= legal.opens;
-  return { about: keeps ? 'legal-keeps' : 'legal', values: { date: legal.lastDay, opens: legal.opens }, worthMinor: FIRST - 1 };
+  return { about: keeps ? 'legal-keeps' : 'legal', values: { date: legal.lastDay, opens: legal.opens }, worthMinor: null };
 }
 
-function waitingReason({ problem, account, task, currency }: Placed): Reason | null {
+function waitingReason({ problem, account, task, currency }: Placed): PlanReason | null {
   const now = account.terms.get(task.key)?.lateMinor ?? 0;
   const worthMinor = (problem.left.get(task.key)?.lateMinor ?? 0) - now;
   if (worthMinor <= 0) return null;
@@ -74,14 +80,14 @@ function waitingReason({ problem, account, task, currency }: Placed): Reason | n
   return { about: task.late ? 'late' : 'waiting', values, worthMinor };
 }
 
-function openingReason({ problem, task, session, currency }: Placed): Reason | null {
+function openingReason({ problem, task, session, currency }: Placed): PlanReason | null {
   const others = session.tasks.filter((key) => key !== task.key);
   if (others.length === 0 || session.openingMinor === 0) return null;
   return { about: 'opening', values: { others: namesOf(problem, others, task), amount: money(session.openingMinor, currency) }, worthMinor: session.openingMinor };
 }
 
 /** Minutes at home cost nothing, but they are the keeper's: worth naming, after all that costs money. */
-function accessReason({ problem, task, session, currency }: Placed): Reason | null {
+function accessReason({ problem, task, session, currency }: Placed): PlanReason | null {
   const { instance } = problem;
   const own = must(instance.tasks.find((one) => one.id === task.key), 'task of the instance');
   const shares = (one: PlanTask | undefined, id: string) => one !== undefined && one.id !== own.id && one.car === own.car && one.access.includes(id);
@@ -94,7 +100,7 @@ function accessReason({ problem, task, session, currency }: Placed): Reason | nu
   return { about: worthMinor > 0 ? 'access-paid' : 'access', values: { access, others: namesOf(problem, others, task), minutes: most.minutes, amount: money(worthMinor, currency) }, worthMinor };
 }
 
-function cheaperReason({ problem, task, session, currency }: Placed): Reason | null {
+function cheaperReason({ problem, task, session, currency }: Placed): PlanReason | null {
   const here = task.prices.get(session.place);
   const worthMinor = here === undefined ? 0 : Math.max(...task.prices.values()) - here;
   const place = problem.input.places.find((one) => one.place.id === session.place)?.place.name ?? session.place;

@@ -15,6 +15,9 @@ export const planRequestSchema = z.strictObject({
 /** What a task costs where it stands, under its headings: they sum to `totalMinor`. */
 const termsSchema = z.object({ priceMinor: z.int(), earlyMinor: z.int(), lateMinor: z.int(), totalMinor: z.int(), earlyDays: z.number(), lateDays: z.number() });
 
+/** One reason by its code, and what it is worth; a kept day or a legal date is worth more than any money. */
+const reasonSchema = z.object({ code: z.string(), values: saidSchema.shape.values, worthMinor: z.int().nullable() });
+
 const taskViewSchema = z.object({
   task: taskRefSchema,
   car: z.string(),
@@ -28,7 +31,7 @@ const taskViewSchema = z.object({
   legalBy: dateSchema.nullable(),
 });
 
-export const plannedTaskSchema = taskViewSchema.extend({ terms: termsSchema, why: saidSchema.extend({ more: saidSchema.nullable() }) });
+export const plannedTaskSchema = taskViewSchema.extend({ terms: termsSchema, why: z.object({ text: z.string(), reasons: z.array(reasonSchema) }) });
 export type PlannedTask = z.infer<typeof plannedTaskSchema>;
 
 export const leftTaskSchema = taskViewSchema.extend({ terms: z.object({ lateMinor: z.int(), openingMinor: z.int(), totalMinor: z.int(), lateDays: z.number() }), why: saidSchema });
