@@ -4,6 +4,7 @@ import { CardLeaf } from './card/card-leaf.tsx';
 import { CareLeaf } from './care-leaf.tsx';
 import { DistanceLeaf } from './distance/distance-leaf.tsx';
 import type { Leaf } from './leaf.ts';
+import { ServicesLeaf } from './services/services-leaf.tsx';
 import { WearLeaf } from './wear/wear-leaf.tsx';
 
 interface CarLeafProps {
@@ -17,6 +18,8 @@ export function CarLeaf({ leaf, view, open }: CarLeafProps) {
   switch (leaf) {
     case 'care':
       return <CareLeaf view={view} open={open} />;
+    case 'services':
+      return <ServicesLeaf view={view} open={open} />;
     case 'card':
       return <CardLeaf view={view} />;
     case 'distance':

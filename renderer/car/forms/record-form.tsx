@@ -44,7 +44,7 @@ export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps)
         <DateField {...bindDate(entry, 'date')} data-autofocus max={today} label={tell('record-form.date')} />
         <TextInput {...bindText(entry, 'reading')} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} inputMode="numeric" autoComplete="off" />
       </FieldRow>
-      <RecordLines place={entry.at} group={entry.atGroup('lines')} items={view.items.map((one) => one.item)} lines={entry.draft.lines} onChange={(lines) => entry.set({ lines })} />
+      <RecordLines place={entry.at} group={entry.atGroup('lines')} items={view.items.map((one) => one.item)} lines={entry.draft.lines} begun={lines} onChange={(lines) => entry.set({ lines })} />
       <FieldRow>
         <NativeSelect {...bindText(entry, 'place')} label={tell('record-form.place')} data={choices('record-form.place-', ['home', 'garage'])} />
         {entry.draft.place === 'garage' && <TextInput {...bindText(entry, 'placeName')} label={tell('record-form.place-name')} autoComplete="off" />}

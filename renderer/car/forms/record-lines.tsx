@@ -16,23 +16,37 @@ interface RecordLinesProps {
   readonly group: FieldPlace;
   readonly items: readonly Item[];
   readonly lines: readonly LineDraft[];
+  /** Lines that one came with: they stand before everything else. */
+  readonly begun: readonly LineDraft[];
   readonly onChange: (lines: readonly LineDraft[]) => void;
 }
 
 /** What was done: the car's items to be ticked, and lines of their own; each replaced, looked at or left. */
-export function RecordLines({ place, group, items, lines, onChange }: RecordLinesProps) {
+export function RecordLines({ place, group, items, lines, begun, onChange }: RecordLinesProps) {
   const replace = (at: number, change: Partial<LineDraft>) => onChange(lines.map((line, index) => (index === at ? { ...line, ...change } : line)));
   const remove = (at: number) => onChange(lines.filter((_, index) => index !== at));
+  const itemLine = (item: Item) => {
+    const at = lines.findIndex((line) => line.item === item.id);
+    return <ItemLine key={item.id} at={at} item={item} line={lines[at]} place={place} onTick={(done) => (done ? onChange([...lines, lineOfItem(item)]) : remove(at))} onChange={(change) => replace(at, change)} />;
+  };
+  const [first, rest] = [begunItems(items, begun), begun.length === 0 ? [] : items.filter((item) => !isBegun(item, begun))];
   return (
     <FieldGroup legend={tell('record-form.lines')} hint={tell('record-form.lines-what')} place={group}>
-      {items.map((item) => {
-        const at = lines.findIndex((line) => line.item === item.id);
-        return <ItemLine key={item.id} at={at} item={item} line={lines[at]} place={place} onTick={(done) => (done ? onChange([...lines, lineOfItem(item)]) : remove(at))} onChange={(change) => replace(at, change)} />;
-      })}
+      {first.map(itemLine)}
       {lines.map((line, at) => line.item === null && <OwnLine key={at} at={at} line={line} place={place} onChange={(change) => replace(at, change)} onRemove={() => remove(at)} />)}
       <Button className={styles.add ?? ''} variant="default" size="compact-md" onClick={() => onChange([...lines, lineDone({ item: null, name: '', work: 'replace' })])}>{tell('record-form.add-line')}</Button>
+      {rest.map(itemLine)}
     </FieldGroup>
   );
+}
+
+/** Those that one came with, or all where one came with none. */
+function begunItems(items: readonly Item[], begun: readonly LineDraft[]): readonly Item[] {
+  return begun.length === 0 ? items : items.filter((item) => isBegun(item, begun));
+}
+
+function isBegun({ id }: Item, begun: readonly LineDraft[]): boolean {
+  return begun.some((line) => line.item === id);
 }
 
 interface ItemLineProps {

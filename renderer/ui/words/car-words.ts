@@ -3,6 +3,7 @@ export const CAR_WORDS = {
   'car.title': 'Car',
   'leaves.list': 'Leaves of this car',
   'leaf.care': 'Care',
+  'leaf.services': 'Services',
   'leaf.card': 'Data card',
   'leaf.distance': 'Distance and use',
   'leaf.wear': 'Wear and wheels',

@@ -1,0 +1,36 @@
+import { Button } from '@mantine/core';
+import type { CoverageView } from '../../../shared-core/views/coverage-view.ts';
+import { useWords } from '../../ui/household.tsx';
+import { MarkGlyph } from '../../ui/marks/mark-glyph.tsx';
+import { tell } from '../../ui/words/tell.ts';
+import type { OpenSheet } from '../car-sheet.ts';
+import { Section } from '../section.tsx';
+import carStyles from '../car.module.css';
+
+interface WatchedSectionProps {
+  readonly watched: CoverageView['watched'];
+  readonly open: OpenSheet;
+}
+
+/** What is to be looked at again of the work shown, the soonest first. */
+export function WatchedSection({ watched, open }: WatchedSectionProps) {
+  const words = useWords();
+  const soonest = [...watched].sort((a, b) => (a.recheckOn ?? '9999').localeCompare(b.recheckOn ?? '9999'));
+  return (
+    <Section title={tell('services.watched')}>
+      {soonest.length === 0 && <p className={carStyles.soft}>{tell('services.watched-none')}</p>}
+      <ul className={carStyles.list}>
+        {soonest.map(({ id, text, date, recheckOn }) => (
+          <li key={id} className={carStyles.row}>
+            <MarkGlyph shape="eye" filled={false} tone="plain" />
+            <div className={carStyles.rowWords}>
+              <strong>{text}</strong>
+              <p className={carStyles.small}>{[...(recheckOn === null ? [] : [tell('observations.recheck', { date: words.date(recheckOn) })]), tell('observations.seen', { date: words.date(date) })].join(' · ')}</p>
+            </div>
+            <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text })} onClick={() => open({ kind: 'close', observation: id })}>{tell('observations.close')}</Button>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
