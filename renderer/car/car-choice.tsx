@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { SideSheet } from '../ui/side-sheet.tsx';
 import { tell } from '../ui/words/tell.ts';
-import { CarForm } from './forms/car-form.tsx';
+import { NewCarForm } from './forms/new-car-form.tsx';
 import styles from './car.module.css';
 
 interface CarChoiceProps {
@@ -26,8 +26,7 @@ export function CarChoice({ cars, chosen }: CarChoiceProps) {
       </nav>
       <Button variant="default" size="compact-md" onClick={() => setAdding(true)}>{tell('cars.add')}</Button>
       <SideSheet title={tell('cars.add')} opened={adding} onClose={() => setAdding(false)}>
-        <CarForm
-          car={null}
+        <NewCarForm
           onDone={(id) => {
             setAdding(false);
             go(`/car/${id}`);

@@ -36,7 +36,7 @@ function contentOf(view: CarView, sheet: CarSheet, onClose: () => void): Content
   const common = { view, onClose };
   switch (sheet.kind) {
     case 'car':
-      return { title: tell('car.change'), form: <CarForm car={view.car} onDone={onClose} onCancel={onClose} /> };
+      return { title: tell('car.change'), form: <CarForm car={view.car} onClose={onClose} /> };
     case 'reading':
       return { title: tell('reading-form.title', { car }), form: <ReadingForm {...common} /> };
     case 'record':

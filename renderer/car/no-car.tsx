@@ -1,7 +1,7 @@
 import { useLocation } from 'wouter';
 import { ScreenTitle } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
-import { CarForm } from './forms/car-form.tsx';
+import { NewCarForm } from './forms/new-car-form.tsx';
 import styles from './car.module.css';
 
 /** A household without cars: the form for the first one stands here at once. */
@@ -11,7 +11,7 @@ export function NoCar() {
     <section className={styles.none}>
       <ScreenTitle>{tell('cars.none-title')}</ScreenTitle>
       <p>{tell('cars.none')}</p>
-      <CarForm car={null} onDone={(id) => go(`/car/${id}`)} />
+      <NewCarForm onDone={(id) => go(`/car/${id}`)} />
     </section>
   );
 }

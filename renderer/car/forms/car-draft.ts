@@ -1,10 +1,13 @@
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
+import { localDate } from '../../../shared-core/calendar/local-date.ts';
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
 import type { Choice } from '../../ui/household-choices.ts';
 import { isWordKey, tell } from '../../ui/words/tell.ts';
+import { chosenSet, FITTING, type SetDraft } from '../start/set-draft.ts';
+import type { StartingSets } from '../start/use-starting-sets.ts';
 
 type Car = CarView['car'];
 
@@ -23,6 +26,9 @@ export interface CarDraft {
   readonly use: string;
   readonly severeUse: string;
   readonly laidUpMonths: readonly number[];
+  /** Of a new car: what its odometer shows, and what its schedule starts from. */
+  readonly odometer: string;
+  readonly start: SetDraft;
 }
 
 /** The form as it opens: a known car as it stands, a new one with the household's unit. */
@@ -41,17 +47,38 @@ export function carDraft(car: Car | null, unit: 'km' | 'mi'): CarDraft {
     use: car?.use ?? 'everyday',
     severeUse: String(car?.severeUse ?? 1),
     laidUpMonths: car?.laidUpMonths ?? [],
+    odometer: '',
+    start: FITTING,
   };
 }
 
-/** Adds the car, or changes it. */
-export async function sendCar(draft: CarDraft, car: Car | null): Promise<Result<Changed<'car.add'>>> {
+/** Adds the car with all it starts from, in one step. `sets` is null while they are not known: then it starts without. */
+export async function sendNewCar(draft: CarDraft, sets: StartingSets | null): Promise<Result<Changed<'car.start'>>> {
   const read = composeCar(draft);
   if (!read.ok) return read;
-  return car === null ? change('car.add', read.value) : change('car.change', { ...read.value, id: car.id });
+  const odometer = new FieldsRead();
+  const value = odometer.numberOrNull('reading.value', draft.odometer);
+  const whole = odometer.whole(value === null ? null : { value, unit: read.value.unit });
+  if (!whole.ok) return whole;
+  return change('car.start', { ...read.value, reading: whole.value, ...(sets === null ? {} : chosenSet(draft.start, sets)) });
 }
 
-type CarFields = Required<Pick<RequestOf<'car.add'>, keyof Omit<CarDraft, 'declared'> | 'declaredAYear'>>;
+/** Changes the car. */
+export async function sendCar(draft: CarDraft, car: Car): Promise<Result<Changed<'car.change'>>> {
+  const read = composeCar(draft);
+  return read.ok ? change('car.change', { ...read.value, id: car.id }) : read;
+}
+
+/** What is typed so far says which starting set fits; a date that is none yet says nothing. */
+export function knownSoFar({ power, year, firstRegistered, keptSince }: CarDraft): RequestOf<'starting-sets.show'> {
+  const dateOf = (text: string) => {
+    const date = localDate(text);
+    return date.ok ? date.value : null;
+  };
+  return { power: power as Car['power'], year: /^(19|2[01])\d\d$/.test(year.trim()) ? Number(year) : null, firstRegistered: dateOf(firstRegistered), keptSince: dateOf(keptSince) };
+}
+
+type CarFields = Required<Pick<RequestOf<'car.add'>, keyof Omit<CarDraft, 'declared' | 'odometer' | 'start'> | 'declaredAYear'>>;
 
 /** Reads the form's fields as the car they describe. */
 export function composeCar(draft: CarDraft): Result<CarFields> {

@@ -4,21 +4,17 @@ import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { amountText } from '../../../shared-core/units/money.ts';
 import { change, type Changed } from '../../ui/change.ts';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
+import { intervalDraft, readInterval, type IntervalDraft } from './interval-draft.ts';
+import { itemMeasureDraft, readItemMeasure, type ItemMeasureDraft } from './item-measure-draft.ts';
 
 type Item = CarView['items'][number]['item'];
 type Car = CarView['car'];
 
 /** What is typed into the form of a service item. */
-export interface ItemDraft {
+export interface ItemDraft extends IntervalDraft, ItemMeasureDraft {
   readonly name: string;
   readonly work: string;
   readonly harm: string;
-  readonly months: string;
-  readonly distance: string;
-  readonly unit: string;
-  readonly firstDiffers: boolean;
-  readonly firstMonths: string;
-  readonly firstDistance: string;
   readonly anchor: string;
   readonly firstDate: string;
   readonly lastValidDay: string;
@@ -33,18 +29,12 @@ export interface ItemDraft {
 
 /** The form as it opens: a known item as it stands, a new one with the car's unit. */
 export function itemDraft(item: Item | null, car: Car, currency: string): ItemDraft {
-  const { first, repeat } = item?.interval ?? { first: null, repeat: null };
   const anchor = item?.anchor;
   return {
     name: item?.name ?? '',
     work: item?.work ?? 'replace',
     harm: item?.harm ?? 'damage',
-    months: repeat?.months?.toString() ?? '',
-    distance: repeat?.distance?.value.toString() ?? '',
-    unit: repeat?.distance?.unit ?? first?.distance?.unit ?? car.unit,
-    firstDiffers: JSON.stringify(first) !== JSON.stringify(repeat),
-    firstMonths: first?.months?.toString() ?? '',
-    firstDistance: first?.distance?.value.toString() ?? '',
+    ...intervalDraft(item?.interval ?? null, car.unit),
     anchor: anchor?.kind ?? 'completion',
     firstDate: anchor?.kind === 'calendar' ? anchor.firstDate : '',
     lastValidDay: anchor?.kind === 'keep-date' ? anchor.lastValidDay : '',
@@ -55,6 +45,7 @@ export function itemDraft(item: Item | null, car: Car, currency: string): ItemDr
     minutes: item?.minutes?.toString() ?? '',
     place: item?.place ?? 'either',
     garagePrice: item?.garagePrice == null ? '' : amountText(item.garagePrice, currency),
+    ...itemMeasureDraft(item?.measure ?? null),
   };
 }
 
@@ -65,22 +56,17 @@ export async function sendItem(draft: ItemDraft, item: Item | null, car: Car, cu
   return item === null ? change('item.add', { ...read.value, car: car.id }) : change('item.change', { ...read.value, id: item.id });
 }
 
-type Typed = 'name' | 'work' | 'harm' | 'anchor' | 'history' | 'printedDate' | 'source' | 'confirmed' | 'minutes' | 'place' | 'garagePrice';
+type Typed = 'name' | 'work' | 'harm' | 'anchor' | 'history' | 'printedDate' | 'source' | 'confirmed' | 'minutes' | 'place' | 'garagePrice' | 'measure';
 type ItemFields = Required<Pick<RequestOf<'item.add'>, Typed>> & { readonly interval: Item['interval'] };
 
 /** Reads the form's fields as the item they describe. */
 export function composeItem(draft: ItemDraft, currency: string): Result<ItemFields> {
   const read = new FieldsRead();
-  const unit = draft.unit as Car['unit'];
-  const repeat = { months: read.wholeOrNull('interval.repeat.months', draft.months), distance: read.distanceOrNull('interval.repeat.distance', draft.distance, unit) };
-  const first = draft.firstDiffers
-    ? { months: read.wholeOrNull('interval.first.months', draft.firstMonths), distance: read.distanceOrNull('interval.first.distance', draft.firstDistance, unit) }
-    : repeat;
   return read.whole({
     name: draft.name,
     work: draft.work as Item['work'],
     harm: draft.harm as Item['harm'],
-    interval: { first, repeat },
+    interval: readInterval(draft, read),
     anchor: anchorOf(draft, read),
     history: draft.history as Item['history'],
     printedDate: read.dateOrNull('printedDate', draft.printedDate),
@@ -89,6 +75,7 @@ export function composeItem(draft: ItemDraft, currency: string): Result<ItemFiel
     minutes: read.wholeOrNull('minutes', draft.minutes),
     place: draft.place as Item['place'],
     garagePrice: read.moneyOrNull('garagePrice', draft.garagePrice, currency),
+    measure: readItemMeasure(draft, read),
   });
 }
 

@@ -6,10 +6,11 @@ import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldGroup, FieldRow } from '../../ui/form/fields.tsx';
 import { useEntry, type Entry } from '../../ui/form/use-entry.ts';
-import { unitChoices } from '../../ui/household-choices.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
+import { IntervalFields } from './interval-fields.tsx';
 import { itemDraft, sendItem, type ItemDraft } from './item-draft.ts';
+import { ItemMeasureFields } from './item-measure-fields.tsx';
 
 interface ItemFormProps {
   readonly view: CarView;
@@ -39,6 +40,7 @@ export function ItemForm({ view, item, onClose }: ItemFormProps) {
       </FieldRow>
       <IntervalFields entry={entry} />
       <CountingFields entry={entry} />
+      <ItemMeasureFields entry={entry} view={view} />
       <FieldRow>
         <TextInput {...bindText(entry, 'source')} label={tell('item-form.source')} placeholder={tell('item-form.source-example')} autoComplete="off" />
         <DateField {...bindDate(entry, 'printedDate')} label={tell('item-form.printed-date')} />
@@ -52,25 +54,6 @@ export function ItemForm({ view, item, onClose }: ItemFormProps) {
         </FieldRow>
       </FieldGroup>
     </EntryForm>
-  );
-}
-
-function IntervalFields({ entry }: { readonly entry: Entry<ItemDraft> }) {
-  return (
-    <FieldGroup legend={tell('item-form.interval')} hint={tell('item-form.interval-what')} place={entry.atGroup('interval', 'interval.first', 'interval.repeat')}>
-      <FieldRow>
-        <TextInput {...bindText(entry, 'months', 'interval.repeat.months')} label={tell('item-form.months')} inputMode="numeric" autoComplete="off" />
-        <TextInput {...bindText(entry, 'distance', 'interval.repeat.distance')} label={tell('item-form.distance')} inputMode="numeric" autoComplete="off" />
-        <NativeSelect {...bindText(entry, 'unit')} label={tell('reading-form.unit')} data={unitChoices()} />
-      </FieldRow>
-      <Checkbox {...bindTick(entry, 'firstDiffers')} label={tell('item-form.first-differs')} />
-      {entry.draft.firstDiffers && (
-        <FieldRow>
-          <TextInput {...bindText(entry, 'firstMonths', 'interval.first.months')} label={tell('item-form.first-months')} inputMode="numeric" autoComplete="off" />
-          <TextInput {...bindText(entry, 'firstDistance', 'interval.first.distance')} label={tell('item-form.first-distance')} inputMode="numeric" autoComplete="off" />
-        </FieldRow>
-      )}
-    </FieldGroup>
   );
 }
 

@@ -9,10 +9,12 @@ interface EntryFormProps<Draft> {
   readonly submit: string;
   readonly children: ReactNode;
   readonly onCancel?: () => void;
+  /** Another way on, between recording and leaving. */
+  readonly other?: { readonly label: string; readonly onPress: () => void };
 }
 
 /** A form with its fields, its live region for what was refused, and its buttons in one place. */
-export function EntryForm<Draft>({ entry, submit, children, onCancel }: EntryFormProps<Draft>) {
+export function EntryForm<Draft>({ entry, submit, children, onCancel, other }: EntryFormProps<Draft>) {
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     entry.submit();
@@ -31,6 +33,7 @@ export function EntryForm<Draft>({ entry, submit, children, onCancel }: EntryFor
         </p>
         <div className={styles.buttons}>
           <Button type="submit" aria-disabled={entry.sending}>{entry.sending ? tell('form.sending') : submit}</Button>
+          {other !== undefined && <Button variant="default" onClick={other.onPress}>{other.label}</Button>}
           {onCancel !== undefined && <Button variant="default" onClick={onCancel}>{tell('form.cancel')}</Button>}
         </div>
       </div>

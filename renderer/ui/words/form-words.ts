@@ -24,7 +24,7 @@ export const FORM_WORDS = {
   'car-form.declared-what': 'a fair guess narrows the first forecasts',
   'car-form.laid-up': 'Months in which it sleeps',
   'car-form.severe': 'How hard it is used',
-  'car-form.severe-what': 'severe use (short trips, towing, dust) shortens every interval',
+  'car-form.severe-what': 'short trips, towing or dust: intervals shrink',
   'severe.1': 'ordinary: intervals as they are',
   'severe.0.75': 'hard: intervals shortened to 75 %',
   'severe.0.5': 'severe: intervals shortened to 50 %',

@@ -8,13 +8,14 @@ import { FAULT_WORDS } from './fault-words.ts';
 import { FORM_WORDS } from './form-words.ts';
 import { PACK_WORDS } from './pack-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
+import { SET_WORDS } from './set-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
 import { WEAR_WORDS } from './wear-words.ts';
 import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS };
+const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS };
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;

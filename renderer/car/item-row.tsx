@@ -1,0 +1,71 @@
+import { Button, Table } from '@mantine/core';
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import type { WindowView } from '../../shared-core/views/due-view.ts';
+import { dueWords, isExact, lateWords } from '../ui/due-words.ts';
+import { useWords } from '../ui/household.tsx';
+import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { shapeOfWindow } from '../ui/marks/mark-shape.ts';
+import { tell } from '../ui/words/tell.ts';
+import type { OpenSheet } from './car-sheet.ts';
+import { intervalWords } from './interval-words.ts';
+import styles from './car.module.css';
+
+type ItemView = CarView['items'][number];
+
+interface ItemRowProps {
+  readonly one: ItemView;
+  readonly window: WindowView;
+  readonly open: OpenSheet;
+  readonly onConfirm: () => void;
+}
+
+/** One item: its interval and whence it comes, when it is due and why, and what can be done about it. */
+export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
+  const words = useWords();
+  const { item, doneOn } = one;
+  const last = doneOn.at(-1);
+  const shape = shapeOfWindow(window);
+  const state = window.lateBy === null ? tell(`state.${window.state}`) : lateWords(window.lateBy, words);
+  return (
+    <Table.Tr id={`item-${item.id}`} tabIndex={-1} data-place className={styles.place ?? ''}>
+      <Table.Th scope="row" className={styles.itemName ?? ''}>
+        {item.name}
+        <Interval one={one} />
+      </Table.Th>
+      <Table.Td className={styles.due ?? ''}>
+        <span className={styles.state}><MarkGlyph {...shape} /> <strong className={styles[shape.tone]}>{state}</strong></span>
+        {saysWhen(window) && <p>{dueWords(window, words)}</p>}
+        <p className={styles.small}>{window.reason.text}</p>
+      </Table.Td>
+      <Table.Td className={styles.date ?? ''}>{last === undefined ? <span className={styles.small}>{tell('items.never')}</span> : words.date(last)}</Table.Td>
+      <Table.Td>
+        <div className={styles.rowActions}>
+          <Button size="compact-sm" variant="default" aria-label={tell('items.record-for', { item: item.name })} onClick={() => open({ kind: 'record', item: item.id })}>{tell('items.record')}</Button>
+          <Button size="compact-sm" variant="subtle" aria-label={tell('items.change-for', { item: item.name })} onClick={() => open({ kind: 'item', item: item.id })}>{tell('items.change')}</Button>
+          {!item.confirmed && <Button size="compact-sm" variant="subtle" aria-label={tell('confirm.one-for', { item: item.name })} onClick={onConfirm}>{tell('confirm.one')}</Button>}
+        </div>
+      </Table.Td>
+    </Table.Tr>
+  );
+}
+
+/** The interval as its source has it, as it is counted under severe use, and the source; what is not confirmed says so. */
+function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
+  const words = useWords();
+  const said = [
+    intervalWords(item.interval, words),
+    ...(severe === null ? [] : [tell('interval.severe', { interval: intervalWords(severe, words) })]),
+    ...(item.confirmed && item.source !== null ? [item.source] : []),
+  ];
+  return (
+    <>
+      <p className={styles.small}>{said.join(' · ')}</p>
+      {!item.confirmed && <p className={styles.unconfirmed}>{item.source === null ? tell('confirm.no-source') : tell('confirm.marked', { source: item.source })}</p>}
+    </>
+  );
+}
+
+/** Of what is late by its distance, or not known, the state and the reason say all there is. */
+function saysWhen(window: WindowView): boolean {
+  return window.state !== 'unknown' && (window.state !== 'late' || isExact(window));
+}
