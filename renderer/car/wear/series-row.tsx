@@ -33,17 +33,17 @@ export function SeriesRow({ series, view, open }: SeriesRowProps) {
         {series.limits.length === 0 && <p><strong>{tell('wear.no-limit')}.</strong> <span className={styles.soft}>{tell('wear.no-limit-what')}</span></p>}
         {series.laws !== null && <Laws laws={series.laws} />}
       </div>
-      <div className={styles.chart}><WearChart series={series} today={today} /></div>
-      <div className={styles.under}>
-        <details className={styles.points}>
-          <summary>{tell('wear.points', { n: series.points.length })}<span className="only-said">{tell('wear.of', { subject })}</span></summary>
-          <PointList series={series} unit={car.unit} open={open} />
-        </details>
+      <div className={styles.chart}>
+        <WearChart series={series} today={today} />
         <div className={styles.rowActions}>
           <Button size="compact-sm" variant="default" aria-label={tell('wear.measure-again-of', { subject })} onClick={() => open(measureAgain(series))}>{tell('wear.measure-again')}</Button>
           <Button size="compact-sm" variant="subtle" aria-label={tell('wear.limit-of', { subject })} onClick={() => open({ kind: 'limit', series: series.key })}>{tell('wear.limit')}</Button>
         </div>
       </div>
+      <details className={styles.points}>
+        <summary>{tell('wear.points', { n: series.points.length })}<span className="only-said">{tell('wear.of', { subject })}</span></summary>
+        <PointList series={series} unit={car.unit} open={open} />
+      </details>
     </li>
   );
 }

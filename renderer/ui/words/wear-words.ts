@@ -105,6 +105,7 @@ export const WEAR_WORDS = {
   'measure-form.name-example': 'play of the clutch pedal',
   'measure-form.unit': 'In',
   'measure-form.date': 'Measured on',
+  'measure-form.date-what': 'today or an earlier day',
   'measure-form.reading': 'The odometer showed ({unit})',
   'measure-form.reading-what': 'empty: worked out from the readings',
   'measure-form.values': 'Values',
@@ -185,8 +186,9 @@ export const WEAR_WORDS = {
   'wheel-form.place-what': 'one that was there comes off the car',
   'wheel-form.on': 'Since',
   'wheel-form.code': 'Tyre date code',
-  'wheel-form.code-what': 'three or four digits at the end of the DOT number',
+  'wheel-form.code-what': 'last 3 or 4 digits after DOT',
   'wheel-form.size': 'Size printed on the tyre',
+  'wheel-form.size-what': 'such as 195/55 R16 87H',
   'wheel-form.note': 'Note',
 
   'move-form.title': 'Move wheels of {car}',

@@ -28,7 +28,7 @@ export interface MeasureDraft {
 export function measureDraft(view: CarView, what: MeasureKind, name: string | null): MeasureDraft {
   return {
     what, name: name ?? '', unit: unitToStart(what, view.measured, view.locale), date: view.today, reading: '', across: false, values: {},
-    place: view.measured.find((one) => one.what === what && one.name === name)?.place ?? '', fresh: false, source: 'keeper', gauge: '',
+    place: what === 'other' ? (view.measured.find((one) => one.what === what && one.name === name)?.place ?? '') : '', fresh: false, source: 'keeper', gauge: '',
   };
 }
 

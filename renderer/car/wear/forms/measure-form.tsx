@@ -64,7 +64,7 @@ export function MeasureForm({ view, what, name, onClose }: MeasureFormProps) {
         <Checkbox {...bindTick(entry, 'across')} label={tell(draft.what === 'tread' ? 'measure-form.across-tread' : 'measure-form.across-pad')} description={tell('measure-form.across-what')} onChange={(event) => entry.set({ across: event.currentTarget.checked, values: {} })} />
       )}
       <FieldRow>
-        <DateField {...bindDate(entry, 'date')} max={today} label={tell('measure-form.date')} />
+        <DateField {...bindDate(entry, 'date')} max={today} label={tell('measure-form.date')} description={tell('measure-form.date-what')} />
         <TextInput {...bindText(entry, 'reading')} label={tell('measure-form.reading', { unit: tell(`unit.${car.unit}`) })} description={tell('measure-form.reading-what')} inputMode="numeric" autoComplete="off" />
       </FieldRow>
       <Checkbox {...bindTick(entry, 'fresh')} label={tell('measure-form.fresh')} description={tell('measure-form.fresh-what')} />

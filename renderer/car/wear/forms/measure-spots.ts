@@ -12,7 +12,10 @@ export interface MeasureSpot {
   readonly place: Measurement['place'];
   /** Which part of it: 'inner edge'; empty where it is measured once. */
   readonly edge: string;
+  /** Which wheel or place it is. */
   readonly label: string;
+  /** The one that has the focus when the form opens. */
+  readonly first: boolean;
   /** A wheel that is off the car. */
   readonly stored: boolean;
   /** What was measured there last. */
@@ -41,7 +44,8 @@ export function spotsOf(view: CarView, what: MeasureKind, name: string | null, a
     return {
       ...subject, edge,
       key: `${subject.wheel ?? subject.place ?? ''}/${edge}`,
-      label: [which, edge].filter((part) => part !== '').join(': ') || tell('measure-form.value'),
+      label: which === '' ? tell('measure-form.value') : which,
+      first: subject === subjects[0] && edge === edges[0],
       stored: subject.wheel !== null && subject.place === null,
       last: lastOf(view, what, name, subject),
     };

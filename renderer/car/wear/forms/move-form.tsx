@@ -50,7 +50,7 @@ export function MoveForm({ view, onClose }: MoveFormProps) {
         </div>
       </FieldGroup>
       <FieldRow>
-        <DateField {...bindDate(entry, 'on')} max={today} label={tell('move-form.on')} />
+        <DateField {...bindDate(entry, 'on')} max={today} label={tell('move-form.on')} description={tell('measure-form.date-what')} />
         <TextInput {...bindText(entry, 'reading')} label={tell('measure-form.reading', { unit: tell(`unit.${car.unit}`) })} description={tell('measure-form.reading-what')} inputMode="numeric" autoComplete="off" />
       </FieldRow>
     </EntryForm>

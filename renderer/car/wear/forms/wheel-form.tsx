@@ -41,12 +41,12 @@ export function WheelForm({ view, wheel, onClose }: WheelFormProps) {
       {wheel === null && (
         <FieldRow>
           <NativeSelect {...bindText(entry, 'place', 'moves')} label={tell('wheel-form.place')} description={tell('wheel-form.place-what')} data={WHEEL_PLACES} />
-          <DateField {...bindDate(entry, 'on')} max={today} label={tell('wheel-form.on')} />
+          <DateField {...bindDate(entry, 'on')} max={today} label={tell('wheel-form.on')} description={tell('measure-form.date-what')} />
         </FieldRow>
       )}
       <FieldRow>
         <TextInput {...bindText(entry, 'dateCode')} label={tell('wheel-form.code')} description={tell('wheel-form.code-what')} inputMode="numeric" autoComplete="off" />
-        <TextInput {...bindText(entry, 'size')} label={tell('wheel-form.size')} autoComplete="off" />
+        <TextInput {...bindText(entry, 'size')} label={tell('wheel-form.size')} description={tell('wheel-form.size-what')} autoComplete="off" />
       </FieldRow>
       <TextInput {...bindText(entry, 'note')} label={tell('wheel-form.note')} autoComplete="off" />
     </EntryForm>
