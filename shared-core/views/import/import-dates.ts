@@ -51,7 +51,7 @@ export function findDateOrder(input: OrderInput): FoundOrder {
   if (open.length === 0) return { value: dated.length > 0 && dated.every(({ text }) => /^\d{4}/.test(text)) ? 'ymd' : null, by: dated.length > 0 ? 'values' : 'none', text: '', others: [], question: null };
   const fitting = distinct(possible.filter((order) => open.every(({ meant }) => meant[order] !== undefined)), open);
   const [only] = fitting;
-  if (only !== undefined && fitting.length === 1) return { value: only, by: 'values', text: evidenceFor(only, possible, open), others: others(only), question: null };
+  if (only !== undefined && fitting.length === 1) return { value: only, by: 'values', text: evidenceFor(only, open), others: others(only), question: null };
   return { value: null, by: 'none', text: '', others: possible, question: ask(input, dated, open, fitting.length === 0 ? possible : fitting, fitting.length === 0) };
 }
 
@@ -61,9 +61,8 @@ function distinct(orders: readonly DateOrder[], open: readonly Dated[]): readonl
 }
 
 /** The first line that is a date in this order and in no other. */
-function evidenceFor(order: DateOrder, possible: readonly DateOrder[], open: readonly Dated[]): string {
-  const others = possible.filter((other) => other !== order);
-  const line = open.find(({ meant }) => others.some((other) => meant[other] === undefined));
+function evidenceFor(order: DateOrder, open: readonly Dated[]): string {
+  const line = open.find(({ meant }) => DATE_ORDERS.every((other) => other === order || meant[other] === undefined));
   return line === undefined ? '' : say({ key: 'import-order-by', values: { line: line.line, value: line.text.slice(0, 40) } });
 }
 
