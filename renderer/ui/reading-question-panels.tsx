@@ -59,7 +59,7 @@ export function InstrumentPanel({ doubtful, settling }: PanelProps & { readonly 
   const answer = (read: FieldsRead): Answer => ({ verdict: 'replaced', unit, sure, lastShown: read.distanceOrNull('lastShown', last, lastUnit) });
   return (
     <Panel submit={tell('reading.record-replaced')} onSubmit={() => answerBy(settling, answer)}>
-      <TextInput autoFocus label={tell('reading-form.last-shown')} description={tell('reading-form.last-shown-what')} value={last} inputMode="numeric" autoComplete="off" onChange={(event) => setLast(event.currentTarget.value)} />
+      <TextInput autoFocus label={tell('reading.last-shown')} description={tell('reading.last-shown-what')} value={last} inputMode="numeric" autoComplete="off" onChange={(event) => setLast(event.currentTarget.value)} />
       <UnitField label={tell('reading.old-unit')} unit={lastUnit} onChange={setLastUnit} />
       <UnitField label={tell('reading.new-unit')} unit={unit} onChange={setUnit} />
       {(settling.asksWhetherSure || sure) && <Checkbox label={tell('reading.sure-last')} checked={sure} onChange={(event) => setSure(event.currentTarget.checked)} />}

@@ -16,7 +16,7 @@ export function LaneDoubt({ lane }: { readonly lane: Lane }) {
   };
   if (count === 0) return null;
   return (
-    <Popover opened={open} onChange={show} position="bottom-start" width={360} trapFocus withRoles={false} withinPortal={false} transitionProps={{ duration: 0 }} shadow="md">
+    <Popover opened={open} onChange={show} position="bottom-start" width={400} trapFocus withRoles={false} withinPortal={false} transitionProps={{ duration: 0 }} shadow="md">
       <Popover.Target>
         <button ref={button} type="button" className={styles.doubt} aria-expanded={open} aria-label={tell('lane.doubt-of', { n: count, car: lane.name })} onClick={() => show(!open)}>
           {tell('lane.doubt', { n: count })}

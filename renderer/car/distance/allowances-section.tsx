@@ -10,7 +10,7 @@ import carStyles from '../car.module.css';
 import type { OpenDistanceSheet } from './distance-sheet.ts';
 import styles from './distance.module.css';
 
-type Allowance = CarView['due']['allowances'][number];
+type Allowance = CarView['allowances'][number];
 
 interface AllowancesSectionProps {
   readonly view: CarView;
@@ -19,7 +19,7 @@ interface AllowancesSectionProps {
 
 /** How much distance an insurance, a lease or a warranty allows, how much of it is used, and when it will be passed. */
 export function AllowancesSection({ view, open }: AllowancesSectionProps) {
-  const { allowances } = view.due;
+  const allowances = [...view.allowances].sort((a, b) => Number(a.state === 'ended') - Number(b.state === 'ended'));
   return (
     <Section title={tell('allowances.title')} add={{ label: tell('allowances.add'), onAdd: () => open({ kind: 'allowance', allowance: null }) }}>
       {allowances.length === 0 && <p className={carStyles.soft}>{tell('allowances.none')}</p>}
@@ -34,7 +34,7 @@ export function AllowancesSection({ view, open }: AllowancesSectionProps) {
 
 function AllowanceRow({ one, onChange }: { readonly one: Allowance; readonly onChange: () => void }) {
   const words = useWords();
-  const { id, name, allowed, used, left, unit, from, to, allowance, text, estimated } = one;
+  const { id, name, allowed, used, left, unit, from, to, allowance, text, estimated, arrangeFrom, state } = one;
   const every = tell(`allowances.${allowance.every}`, { distance: words.distance(allowed, unit) });
   const period = to === null ? tell('lay-ups.from', { from: words.date(from) }) : tell('lay-ups.from-to', { from: words.date(from), to: words.date(to) });
   return (
@@ -42,6 +42,12 @@ function AllowanceRow({ one, onChange }: { readonly one: Allowance; readonly onC
       <div className={carStyles.rowWords}>
         <strong>{name}</strong>
         <p className={carStyles.small}>{[every, period].join(' · ')}</p>
+      </div>
+      <div className={styles.rowButtons}>
+        <Button size="compact-sm" variant="default" aria-label={tell('allowances.change-for', { name })} onClick={onChange}>{tell('rest.change')}</Button>
+        <Button size="compact-sm" variant="default" aria-label={tell('allowances.remove-for', { name })} onClick={() => void remove(one)}>{tell('rest.remove')}</Button>
+      </div>
+      <div className={styles.body}>
         {used !== null && (
           <>
             <div className={styles.meter} aria-hidden="true"><span data-tone={toneOf(one)} style={{ width: `${Math.min(100, (used / allowed) * 100)}%` }} /></div>
@@ -49,10 +55,7 @@ function AllowanceRow({ one, onChange }: { readonly one: Allowance; readonly onC
           </>
         )}
         <p>{text}</p>
-      </div>
-      <div className={styles.rowButtons}>
-        <Button size="compact-sm" variant="default" aria-label={tell('allowances.change-for', { name })} onClick={onChange}>{tell('rest.change')}</Button>
-        <Button size="compact-sm" variant="default" aria-label={tell('allowances.remove-for', { name })} onClick={() => void remove(one)}>{tell('rest.remove')}</Button>
+        {arrangeFrom !== null && (state === 'will-pass' || state === 'may-pass') && <p className={carStyles.small}>{tell('allowances.arrange', { date: words.date(arrangeFrom) })}</p>}
       </div>
     </li>
   );
@@ -60,7 +63,7 @@ function AllowanceRow({ one, onChange }: { readonly one: Allowance; readonly onC
 
 function toneOf({ state }: Allowance): 'late' | 'soon' | 'later' {
   if (state === 'passed') return 'late';
-  return state === 'will-pass' || state === 'may-pass' ? 'soon' : 'later';
+  return state === 'probably-passed' || state === 'will-pass' || state === 'may-pass' ? 'soon' : 'later';
 }
 
 async function remove({ id, name }: Allowance): Promise<void> {

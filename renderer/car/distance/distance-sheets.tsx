@@ -49,7 +49,7 @@ function contentOf(view: CarView, sheet: DistanceSheet, onClose: () => void, wor
       return instrument === undefined ? null : { title: tell('instrument-form.title', { date: words.date(instrument.date) }), form: <InstrumentForm {...common} instrument={instrument} /> };
     }
     case 'allowance': {
-      const allowance = view.due.allowances.find((one) => one.id === sheet.allowance) ?? null;
+      const allowance = view.allowances.find((one) => one.id === sheet.allowance) ?? null;
       return { title: tell(allowance === null ? 'allowance.add-title' : 'allowance.change-title', { car, name: allowance?.name ?? '' }), form: <AllowanceForm {...common} allowance={allowance?.allowance ?? null} /> };
     }
   }

@@ -37,11 +37,11 @@ export function UseSection({ view, open }: UseSectionProps) {
 type Usage = NonNullable<CarView['usage']>;
 
 /** What the rate is made of, and how much of it is still a guess. */
-function evidenceWords({ readings, since, measuredAYear, declaredAYear, unit, guessed }: Usage, words: HouseholdWords): string {
+function evidenceWords({ prior, readings, since, measuredAYear, declaredAYear, unit, guessed }: Usage, words: HouseholdWords): string {
   return [
     since === null ? tell('use.by-readings', { n: readings }) : tell('use.by-readings-since', { n: readings, date: words.date(since) }),
     ...(measuredAYear === null ? [] : [tell('use.measured', { distance: words.distance(measuredAYear, unit) })]),
     ...(declaredAYear === null ? [] : [tell('use.expects', { distance: words.distance(declaredAYear.value, declaredAYear.unit) })]),
-    tell('use.guessed', { guessed, read: 100 - guessed }),
+    tell(prior === 'declared' ? 'use.guessed-declared' : 'use.guessed', { guessed, read: 100 - guessed }),
   ].join(' ');
 }

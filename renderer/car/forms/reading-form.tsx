@@ -67,9 +67,9 @@ export function ReadingForm({ view, onClose }: ReadingFormProps) {
 
 function ReplacedFields({ entry, view }: { readonly entry: Entry<ReadingDraft>; readonly view: CarView }) {
   return (
-    <FieldGroup legend={tell('reading-form.old-one')} place={entry.atGroup('replaced')}>
+    <FieldGroup legend={tell('reading-form.old-one')} hint={tell('reading-form.last-shown-what')} place={entry.atGroup('replaced')}>
       <FieldRow>
-        <TextInput {...bindText(entry, 'lastShown', 'replaced.lastShown')} label={tell('reading-form.last-shown')} description={tell('reading-form.last-shown-what')} inputMode="numeric" autoComplete="off" />
+        <TextInput {...bindText(entry, 'lastShown', 'replaced.lastShown')} label={tell('reading-form.last-shown')} inputMode="numeric" autoComplete="off" />
         <NativeSelect {...bindText(entry, 'lastUnit')} value={unitOfLast(entry.draft, view)} label={tell('reading.old-unit')} data={unitChoices()} />
       </FieldRow>
       <Checkbox {...bindTick(entry, 'sure')} label={tell('reading.sure-last')} />

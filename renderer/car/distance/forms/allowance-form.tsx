@@ -13,7 +13,7 @@ import { unitChoices } from '../../../ui/household-choices.ts';
 import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
 
-type Allowance = CarView['due']['allowances'][number]['allowance'];
+type Allowance = CarView['allowances'][number]['allowance'];
 
 interface AllowanceFormProps {
   readonly view: CarView;
@@ -45,7 +45,7 @@ export function AllowanceForm({ view: { car, today }, allowance, onClose }: Allo
         <NativeSelect {...bindText(entry, 'every')} label={tell('allowance.every')} data={choices('allowance.every-', ['year', 'term'])} />
       </FieldRow>
       <FieldRow>
-        <DateField {...bindDate(entry, 'from')} label={tell('allowance.from')} />
+        <DateField {...bindDate(entry, 'from')} label={tell('allowance.from')} description={tell('allowance.from-what')} />
         <DateField {...bindDate(entry, 'to')} label={tell('allowance.to')} description={tell('allowance.to-what')} />
       </FieldRow>
       <TextInput {...bindText(entry, 'start', 'startReading')} label={tell('allowance.start')} description={tell('allowance.start-what')} inputMode="numeric" autoComplete="off" rightSection={tell(entry.draft.unit === 'mi' ? 'unit.mi' : 'unit.km')} />

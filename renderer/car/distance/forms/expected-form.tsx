@@ -3,7 +3,7 @@ import type { CarView } from '../../../../shared-core/views/car-view.ts';
 import { change } from '../../../ui/change.ts';
 import { bindText } from '../../../ui/form/bind.ts';
 import { EntryForm } from '../../../ui/form/entry-form.tsx';
-import { FieldRow } from '../../../ui/form/fields.tsx';
+import { FieldGroup, FieldRow } from '../../../ui/form/fields.tsx';
 import { FieldsRead } from '../../../ui/form/read-fields.ts';
 import { useEntry } from '../../../ui/form/use-entry.ts';
 import { unitChoices } from '../../../ui/household-choices.ts';
@@ -40,10 +40,12 @@ export function ExpectedForm({ view: { car }, onClose }: ExpectedFormProps) {
   });
   return (
     <EntryForm entry={entry} submit={tell('expected.submit')} onCancel={onClose}>
-      <FieldRow>
-        <TextInput {...bindText(entry, 'value', 'declaredAYear')} data-autofocus label={tell('car-form.declared')} description={tell('expected.what')} inputMode="numeric" autoComplete="off" />
-        <NativeSelect {...bindText(entry, 'unit')} label={tell('reading-form.unit')} description={' '} data={unitChoices()} />
-      </FieldRow>
+      <FieldGroup legend={tell('car-form.declared')} hint={tell('expected.what')}>
+        <FieldRow>
+          <TextInput {...bindText(entry, 'value', 'declaredAYear')} data-autofocus label={tell('distance-form.distance')} inputMode="numeric" autoComplete="off" />
+          <NativeSelect {...bindText(entry, 'unit')} label={tell('reading-form.unit')} data={unitChoices()} />
+        </FieldRow>
+      </FieldGroup>
       <MonthsField place={entry.at('laidUpMonths')} months={entry.draft.months} onChange={(months) => entry.set({ months })} />
     </EntryForm>
   );

@@ -42,7 +42,7 @@ export function InstrumentForm({ view: { car, units }, instrument, onClose }: In
     <EntryForm entry={entry} submit={tell('instrument-form.submit')} onCancel={onClose}>
       <p>{tell('instrument-form.what')}</p>
       <FieldRow>
-        <TextInput {...bindText(entry, 'value', 'lastShown')} data-autofocus label={tell('reading-form.last-shown')} inputMode="numeric" autoComplete="off" />
+        <TextInput {...bindText(entry, 'value', 'lastShown')} data-autofocus label={tell('reading.last-shown')} inputMode="numeric" autoComplete="off" />
         <NativeSelect {...bindText(entry, 'unit')} label={tell('reading.old-unit')} data={unitChoices()} />
       </FieldRow>
       <Checkbox {...bindTick(entry, 'sure')} label={tell('reading.sure-last')} />

@@ -39,7 +39,7 @@ export function LayUpForm({ view: { car, today }, layUp, ending, onClose }: LayU
   return (
     <EntryForm entry={entry} submit={tell('lay-up.submit')} onCancel={onClose}>
       <FieldRow>
-        <DateField {...bindDate(entry, 'from')} data-autofocus={!ending} label={tell('lay-up.from')} />
+        <DateField {...bindDate(entry, 'from')} data-autofocus={!ending} label={tell('lay-up.from')} description={tell('lay-up.from-what')} />
         <DateField {...bindDate(entry, 'to')} data-autofocus={ending} label={tell('lay-up.to')} description={tell('lay-up.to-what')} />
       </FieldRow>
       <TextInput {...bindText(entry, 'note')} label={tell('reading-form.note')} autoComplete="off" />

@@ -4,7 +4,7 @@ import { change } from '../../../ui/change.ts';
 import { bindDate, bindText } from '../../../ui/form/bind.ts';
 import { DateField } from '../../../ui/form/date-field.tsx';
 import { EntryForm } from '../../../ui/form/entry-form.tsx';
-import { FieldRow } from '../../../ui/form/fields.tsx';
+import { FieldGroup, FieldRow } from '../../../ui/form/fields.tsx';
 import { FieldsRead } from '../../../ui/form/read-fields.ts';
 import { useEntry } from '../../../ui/form/use-entry.ts';
 import { unitChoices } from '../../../ui/household-choices.ts';
@@ -40,10 +40,12 @@ export function UseChangeForm({ view: { car, today }, useChange, onClose }: UseC
   return (
     <EntryForm entry={entry} submit={tell('use-change.submit')} onCancel={onClose}>
       <DateField {...bindDate(entry, 'date')} data-autofocus label={tell('use-change.date')} description={tell('use-change.date-what')} />
-      <FieldRow>
-        <TextInput {...bindText(entry, 'value', 'declaredAYear')} label={tell('use-change.expected')} description={tell('use-change.expected-what')} inputMode="numeric" autoComplete="off" />
-        <NativeSelect {...bindText(entry, 'unit')} label={tell('reading-form.unit')} description={' '} data={unitChoices()} />
-      </FieldRow>
+      <FieldGroup legend={tell('use-change.expected')} hint={tell('use-change.expected-what')}>
+        <FieldRow>
+          <TextInput {...bindText(entry, 'value', 'declaredAYear')} label={tell('distance-form.distance')} inputMode="numeric" autoComplete="off" />
+          <NativeSelect {...bindText(entry, 'unit')} label={tell('reading-form.unit')} data={unitChoices()} />
+        </FieldRow>
+      </FieldGroup>
       <TextInput {...bindText(entry, 'note')} label={tell('use-change.note')} placeholder={tell('use-change.note-example')} autoComplete="off" />
     </EntryForm>
   );
