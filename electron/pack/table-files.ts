@@ -3,6 +3,9 @@ import type { HistoryInput } from '../../shared-core/handover/history-input.ts';
 import { textFile, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { amountText } from '../../shared-core/units/money.ts';
 
+/** How a formula begins. The rule of the package that writes sees no formula in a text of several lines. */
+const FORMULA = /^[=+\-@\t\r]/;
+
 /**
  * The history as tables for any program: RFC 4180, UTF-8, every cell quoted. A text that a spreadsheet would take for a
  * formula is made harmless by an apostrophe before it.
@@ -32,6 +35,6 @@ function costRows(input: HistoryInput): Cell[][] {
 type Cell = string | number;
 
 function csv(path: string, head: readonly string[], rows: readonly Cell[][], digests: Digests): PackFile {
-  const text = Papa.unparse([[...head], ...rows], { quotes: true, escapeFormulae: true, newline: '\r\n' });
+  const text = Papa.unparse([[...head], ...rows], { quotes: true, escapeFormulae: FORMULA, newline: '\r\n' });
   return textFile(path, `${text}\r\n`, digests);
 }

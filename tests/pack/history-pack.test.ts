@@ -20,7 +20,7 @@ async function household(): Promise<TestHost> {
   const { paper } = await host.must('paper.keep', { name: '../../receipt =1.pdf', base64: Buffer.from('%PDF-1.4\nnothing\n%%EOF\n').toString('base64') });
   await host.must('record.add', {
     id: 'service', car: 'pip', date: day('2026-11-20'), place: 'garage', placeName: 'SECRETPLACE', doneBy: 'SECRETPERSON', reference: 'SECRETREF', note: 'SECRETNOTE',
-    reading: { value: 40_000, unit: 'km' }, lines: [{ name: '=Oil and filter', note: '-5 mm' }],
+    reading: { value: 40_000, unit: 'km' }, lines: [{ name: '=Oil and filter', note: '-5 mm\nleft' }],
     costs: [{ kind: 'parts', text: 'SECRETCOST', amountMinor: 98_765_432_109 }], papers: [paper.id],
   });
   await host.must('record.amend', { id: 'service', title: 'Oil, filter and washer', why: 'the washer was forgotten' });
@@ -99,7 +99,7 @@ describe('the history pack', () => {
     const { path } = await write();
     const csv = readFileSync(join(unpack(path), 'data/tables/records.csv'), 'utf8');
     expect(csv).toContain(`"'=Oil and filter"`);
-    expect(csv).toContain(`"'-5 mm"`);
+    expect(csv).toContain(`"'-5 mm\nleft"`);
   });
 
   test('gives a paper a name that no system can be hurt by', async () => {
