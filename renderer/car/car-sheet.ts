@@ -4,7 +4,9 @@ export type CarSheet =
   | { readonly kind: 'reading' }
   | { readonly kind: 'record'; readonly item: string | null }
   | { readonly kind: 'item'; readonly item: string | null }
-  | { readonly kind: 'obligation' }
+  /** An obligation to change, or null: a new one. */
+  | { readonly kind: 'obligation'; readonly obligation: string | null }
+  | { readonly kind: 'recall'; readonly recall: string | null }
   | { readonly kind: 'renew'; readonly obligation: string }
   | { readonly kind: 'pack' }
   | { readonly kind: 'observation' }

@@ -10,6 +10,7 @@ import { ObligationForm } from './forms/obligation-form.tsx';
 import { ObservationForm } from './forms/observation-form.tsx';
 import { PackForm } from './forms/pack-form.tsx';
 import { ReadingForm } from './forms/reading-form.tsx';
+import { RecallForm } from './forms/recall-form.tsx';
 import { RecordForm } from './forms/record-form.tsx';
 import { RenewalForm } from './forms/renewal-form.tsx';
 
@@ -46,8 +47,14 @@ function contentOf(view: CarView, sheet: CarSheet, onClose: () => void): Content
       const title = item === null ? tell('item-form.add-title', { car }) : tell('item-form.change-title', { item: item.name });
       return { title, form: <ItemForm {...common} item={item} /> };
     }
-    case 'obligation':
-      return { title: tell('obligation-form.title', { car }), form: <ObligationForm {...common} /> };
+    case 'obligation': {
+      const now = view.obligations.find((one) => one.id === sheet.obligation) ?? null;
+      return { title: tell(now === null ? 'obligation-form.title' : 'obligation-form.change-title', { car }), form: <ObligationForm {...common} now={now} /> };
+    }
+    case 'recall': {
+      const now = view.recalls.find(({ recall }) => recall.id === sheet.recall)?.recall ?? null;
+      return { title: tell(now === null ? 'recall-form.title' : 'recall-form.change-title', { car, number: now?.number ?? '' }), form: <RecallForm {...common} now={now} /> };
+    }
     case 'renew': {
       const obligation = view.due.obligations.find((one) => one.id === sheet.obligation);
       return obligation === undefined ? null : { title: tell('renew-form.title', { name: obligation.name }), form: <RenewalForm {...common} obligation={obligation} /> };

@@ -4,6 +4,7 @@ import { CostsSection } from './costs-section.tsx';
 import { ItemsSection } from './items-section.tsx';
 import { ObligationsSection } from './obligations-section.tsx';
 import { ObservationsSection } from './observations-section.tsx';
+import { RecallsSection } from './recalls-section.tsx';
 import { ReadingsSection } from './readings-section.tsx';
 import { RecordsSection } from './records-section.tsx';
 import styles from './car.module.css';
@@ -23,6 +24,7 @@ export function CareLeaf({ view, open }: CareLeafProps) {
       </div>
       <div className={styles.column}>
         <ObligationsSection view={view} open={open} />
+        <RecallsSection view={view} open={open} />
         <ReadingsSection view={view} open={open} />
         <ObservationsSection view={view} open={open} />
         <CostsSection view={view} />

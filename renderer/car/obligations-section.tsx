@@ -19,7 +19,7 @@ export function ObligationsSection({ view, open }: ObligationsSectionProps) {
   const words = useWords();
   const { obligations } = view.due;
   return (
-    <Section title={tell('obligations.title')} add={{ label: tell('obligations.add'), onAdd: () => open({ kind: 'obligation' }) }}>
+    <Section title={tell('obligations.title')} add={{ label: tell('obligations.add'), onAdd: () => open({ kind: 'obligation', obligation: null }) }}>
       {obligations.length === 0 && <p className={styles.soft}>{tell('obligations.none')}</p>}
       <ul className={styles.list}>
         {obligations.map((one) => (
@@ -30,7 +30,10 @@ export function ObligationsSection({ view, open }: ObligationsSectionProps) {
               <p>{[...(one.late ? [tell('obligation.late-days', { n: daysBetween(one.on, view.today) })] : []), tell('obligation.by', { date: words.date(one.on) })].join(' · ')}</p>
               <p className={styles.small}>{one.opens === null ? tell('obligations.arrange', { date: words.date(one.from) }) : tell('obligation.opens', { date: words.date(one.opens) })}</p>
             </div>
-            <Button size="compact-sm" variant="default" aria-label={tell('obligations.renew-for', { name: one.name })} onClick={() => open({ kind: 'renew', obligation: one.id })}>{tell('obligations.renew')}</Button>
+            <div className={styles.rowActions}>
+              <Button size="compact-sm" variant="default" aria-label={tell('obligations.renew-for', { name: one.name })} onClick={() => open({ kind: 'renew', obligation: one.id })}>{tell('obligations.renew')}</Button>
+              <Button size="compact-sm" variant="subtle" aria-label={tell('items.change-for', { item: one.name })} onClick={() => open({ kind: 'obligation', obligation: one.id })}>{tell('items.change')}</Button>
+            </div>
           </li>
         ))}
       </ul>

@@ -55,7 +55,7 @@ function remarks({ record, enteredAt, written, amended }: RecordView, date: (dat
   const place = record.place === 'home' ? tell('records.home') : record.placeName === null ? tell('records.garage') : tell('records.garage-named', { name: record.placeName });
   return [
     place,
-    ...(record.doneBy === null ? [] : [tell('records.done-by', { name: record.doneBy })]),
+    ...(record.doneBy === null || record.doneBy === record.placeName ? [] : [tell('records.done-by', { name: record.doneBy })]),
     ...(record.reference === null ? [] : [tell('records.reference', { text: record.reference })]),
     tell(`written.${written}`, { date: entered }),
     ...(amended ? [tell('records.amended')] : []),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { intervalSchema, type Interval } from '../care/limit.ts';
+import { obligations, obligationSchema } from '../care/obligation.ts';
 import { renewals } from '../care/renewal.ts';
 import { serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
 import { underSevereUse } from '../care/severe-use.ts';
@@ -59,6 +60,8 @@ export const carViewSchema = z.object({
   /** What was measured, each thing with its points, its line, its limits and what they come to. */
   measured: z.array(wearSeriesViewSchema),
   wheels: z.array(wheelViewSchema),
+  /** The obligations as they were entered, soonest first. */
+  obligations: z.array(obligationSchema),
   /** Every recall, those done among them. */
   recalls: z.array(recallViewSchema),
   /** Every distance allowance, those ended among them. */
@@ -103,6 +106,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     observations: latestFirst(facts.ofCar(observations, car.id)),
     measured: wearViews(facts, care.wear, car.unit),
     wheels: wheelViews(facts, car.id, today),
+    obligations: [...facts.ofCar(obligations, car.id)].sort((a, b) => (a.lastValidDay < b.lastValidDay ? -1 : 1)),
     recalls: recallViews(facts, car.id, today),
     allowances: allowanceViews(facts, car, care.use, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),

@@ -21,7 +21,7 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     served = await serveHousehold(join(folder, 'household'), '2026-11-25');
     browser = await launchChromium();
     page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1440, height: 900 }, colorScheme: 'dark' })).newPage();
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(25_000);
     page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
     page.on('pageerror', (error) => complaints.push(error.message));
     await page.goto(served.link);

@@ -1,47 +1,42 @@
 import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
-import { change, type Changed } from '../../ui/change.ts';
-import type { Result } from '../../../shared-core/result/result.ts';
 import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
-import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
-import { useEntry } from '../../ui/form/use-entry.ts';
+import { useEntry, type Entry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
+import { isFirstTest, OBLIGATION_KINDS, obligationDraft, sendObligation, type ObligationDraft, type ObligationEntered } from './obligation-draft.ts';
 
 interface ObligationFormProps {
   readonly view: CarView;
+  /** The obligation to change, or null: a new one. */
+  readonly now: ObligationEntered | null;
   readonly onClose: () => void;
 }
 
-const KINDS = ['roadworthiness-test', 'road-tax', 'insurance', 'warranty-end', 'printed-expiry', 'other'] as const;
-type Kind = (typeof KINDS)[number];
-
-const START = { kind: 'roadworthiness-test', name: '', lastValidDay: '', months: '12', keepsDate: false, noticeDays: '14', price: '' };
-type Draft = typeof START;
-
 /** A dated duty of the car. */
-export function ObligationForm({ view: { car, currency }, onClose }: ObligationFormProps) {
+export function ObligationForm({ view, now, onClose }: ObligationFormProps) {
+  const { car, currency } = view;
   const entry = useEntry({
-    key: `obligation.add ${car.id}`,
-    start: START,
-    send: (draft) => send(draft, car.id, currency),
+    key: now === null ? `obligation.add ${car.id}` : `obligation.change ${now.id}`,
+    start: obligationDraft(now, currency),
+    send: (draft) => sendObligation(draft, now, car.id, currency),
     onDone: ({ obligation, undo }) => {
-      note(tell('obligation-form.added', { name: obligation.name ?? tell(`kind.${obligation.kind}`) }), undo);
+      const name = obligation.name ?? tell(`kind.${obligation.kind}`);
+      note(tell(now === null ? 'obligation-form.added' : 'obligation-form.changed', { name }), undo);
       onClose();
     },
   });
+  const mayBeFirst = now === null && entry.draft.kind === 'roadworthiness-test' && car.firstRegistered !== null && !view.obligations.some((one) => one.kind === 'roadworthiness-test');
   return (
-    <EntryForm entry={entry} submit={tell('obligation-form.submit')} onCancel={onClose}>
-      <NativeSelect {...bindText(entry, 'kind')} data-autofocus label={tell('obligation-form.kind')} data={choices('kind.', KINDS)} />
-      <TextInput {...bindText(entry, 'name')} label={tell('obligation-form.name')} autoComplete="off" />
-      <FieldRow>
-        <DateField {...bindDate(entry, 'lastValidDay')} label={tell('obligation-form.last-valid-day')} />
-        <TextInput {...bindText(entry, 'months')} label={tell('obligation-form.months')} description={tell('obligation-form.months-what')} inputMode="numeric" autoComplete="off" />
-      </FieldRow>
+    <EntryForm entry={entry} submit={tell(now === null ? 'obligation-form.submit' : 'obligation-form.save')} onCancel={onClose}>
+      <NativeSelect {...bindText(entry, 'kind')} data-autofocus label={tell('obligation-form.kind')} data={choices('kind.', OBLIGATION_KINDS)} />
+      {!isFirstTest(entry.draft) && <TextInput {...bindText(entry, 'name')} label={tell('obligation-form.name')} autoComplete="off" />}
+      {mayBeFirst && <NativeSelect {...bindText(entry, 'first', 'years')} label={tell('obligation-form.first')} data={FIRST_CHOICES} />}
+      <DayFields entry={entry} />
       <Checkbox {...bindTick(entry, 'keepsDate')} label={tell('obligation-form.keeps-date')} />
       <FieldRow>
         <TextInput {...bindText(entry, 'noticeDays')} label={tell('obligation-form.notice')} inputMode="numeric" autoComplete="off" />
@@ -51,18 +46,16 @@ export function ObligationForm({ view: { car, currency }, onClose }: ObligationF
   );
 }
 
-async function send(draft: Draft, car: string, currency: string): Promise<Result<Changed<'obligation.add'>>> {
-  const read = new FieldsRead();
-  const lastValidDay = read.date('lastValidDay', draft.lastValidDay);
-  const whole = read.whole({
-    car,
-    kind: draft.kind as Kind,
-    name: textOrNull(draft.name),
-    months: read.wholeOrNull('months', draft.months),
-    keepsDate: draft.keepsDate,
-    noticeDays: read.wholeOrNull('noticeDays', draft.noticeDays) ?? 14,
-    price: read.moneyOrNull('price', draft.price, currency),
-  });
-  if (!whole.ok) return whole;
-  return change('obligation.add', { ...whole.value, lastValidDay: lastValidDay as NonNullable<typeof lastValidDay> });
+const FIRST_CHOICES = [
+  { value: 'given', label: tell('obligation-form.first-given') },
+  ...[3, 4].map((n) => ({ value: String(n), label: tell('obligation-form.first-years', { n }) })),
+];
+
+function DayFields({ entry }: { readonly entry: Entry<ObligationDraft> }) {
+  return (
+    <FieldRow>
+      {!isFirstTest(entry.draft) && <DateField {...bindDate(entry, 'lastValidDay')} label={tell('obligation-form.last-valid-day')} />}
+      <TextInput {...bindText(entry, 'months')} label={tell('obligation-form.months')} description={tell('obligation-form.months-what')} inputMode="numeric" autoComplete="off" />
+    </FieldRow>
+  );
 }

@@ -55,6 +55,16 @@ export const CAR_WORDS = {
   'obligations.renew-for': 'Record that {name} was renewed',
   'obligations.arrange': 'arrange from {date}',
 
+  'recalls.title': 'Recalls',
+  'recalls.add': 'Enter a recall',
+  'recalls.none': 'What the maker calls the car back for stands here until it is done.',
+  'recalls.done': 'Say how it was done',
+  'recalls.done-for': 'Say how recall {number} was done',
+  'recalls.change-for': 'Change recall {number}',
+  'recalls.done-by': '{how}, by {name}',
+  'recalls.show-done': { one: 'Show {n} that is done', other: 'Show {n} that are done' },
+  'recalls.hide-done': 'Hide those that are done',
+
   'readings.title': 'Readings',
   'readings.add': 'Enter a reading',
   'readings.none': 'Enter what the odometer shows. One reading gives a rough forecast; each further one narrows it.',

@@ -1,0 +1,59 @@
+import { Button } from '@mantine/core';
+import { useState } from 'react';
+import type { CarView } from '../../shared-core/views/car-view.ts';
+import { useWords } from '../ui/household.tsx';
+import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { tell } from '../ui/words/tell.ts';
+import type { OpenSheet } from './car-sheet.ts';
+import { Section } from './section.tsx';
+import styles from './car.module.css';
+
+interface RecallsSectionProps {
+  readonly view: CarView;
+  readonly open: OpenSheet;
+}
+
+type RecallView = CarView['recalls'][number];
+
+/** What the maker calls the car back for: what is still to be done stands first, what is done is folded away. */
+export function RecallsSection({ view, open }: RecallsSectionProps) {
+  const [all, setAll] = useState(false);
+  const done = view.recalls.filter((one) => one.state === 'done');
+  const shown = view.recalls.filter((one) => all || one.state !== 'done');
+  return (
+    <Section title={tell('recalls.title')} add={{ label: tell('recalls.add'), onAdd: () => open({ kind: 'recall', recall: null }) }}>
+      {view.recalls.length === 0 && <p className={styles.soft}>{tell('recalls.none')}</p>}
+      <ul className={styles.list}>
+        {shown.map((one) => <RecallRow key={one.recall.id} one={one} today={view.today} open={open} />)}
+      </ul>
+      {done.length > 0 && <Button size="compact-sm" variant="subtle" aria-expanded={all} onClick={() => setAll(!all)}>{all ? tell('recalls.hide-done') : tell('recalls.show-done', { n: done.length })}</Button>}
+    </Section>
+  );
+}
+
+interface RecallRowProps {
+  readonly one: RecallView;
+  readonly today: string;
+  readonly open: OpenSheet;
+}
+
+function RecallRow({ one: { recall, state, late, arrangeFrom, text }, today, open }: RecallRowProps) {
+  const words = useWords();
+  const { id, number, what, how, doneBy } = recall;
+  const soon = arrangeFrom !== null && arrangeFrom <= today;
+  const edit = () => open({ kind: 'recall', recall: id });
+  return (
+    <li id={`recall-${id}`} tabIndex={-1} data-place className={styles.row}>
+      <MarkGlyph shape={late ? 'flag' : 'pin'} filled={late || soon} tone={late ? 'late' : state === 'done' ? 'plain' : soon ? 'soon' : 'later'} />
+      <div className={styles.rowWords}>
+        <strong>{number}</strong> {what}
+        <p>{text}</p>
+        {how !== null && <p className={styles.small}>{doneBy === null ? how : tell('recalls.done-by', { how, name: doneBy })}</p>}
+        {state === 'open' || arrangeFrom === null ? null : <p className={styles.small}>{tell('obligations.arrange', { date: words.date(arrangeFrom) })}</p>}
+      </div>
+      {state === 'open' || state === 'booked'
+        ? <Button size="compact-sm" variant="default" aria-label={tell('recalls.done-for', { number })} onClick={edit}>{tell('recalls.done')}</Button>
+        : <Button size="compact-sm" variant="subtle" aria-label={tell('recalls.change-for', { number })} onClick={edit}>{tell('items.change')}</Button>}
+    </li>
+  );
+}

@@ -1,0 +1,62 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { chromiumHere } from './launch-chromium.ts';
+import { openSamplePage, type SamplePage } from './sample-page.ts';
+
+describe.skipIf(chromiumHere === null)('obligations and recalls of a car', () => {
+  let sample: SamplePage;
+  beforeAll(async () => {
+    sample = await openSamplePage();
+    await sample.goTo('Pip', 'Care');
+  });
+  afterAll(() => sample.close());
+
+  const said = (text: string) => sample.page.getByRole('status').filter({ hasText: text }).waitFor();
+
+  test('an obligation is changed, and the change undone', async () => {
+    const { page } = sample;
+    await page.getByRole('button', { name: 'Change roadworthiness test' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('textbox', { name: 'Last valid day' }).fill('3 Mar 2027');
+    await dialog.getByRole('textbox', { name: /^Think of it/ }).fill('45');
+    await page.keyboard.press('Enter');
+    await said('roadworthiness test is changed.');
+    await page.getByText('by 3 Mar 2027').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('by 3 Mar 2027').waitFor({ state: 'detached' });
+  });
+
+  test('a recall is entered, done half, refused at its field, then done', async () => {
+    const { page } = sample;
+    await page.getByRole('button', { name: 'Enter a recall' }).click();
+    await page.keyboard.type('R-77');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('Hose may chafe');
+    await page.getByRole('button', { name: 'Enter the recall' }).press('Enter');
+    await said('Recall R-77 is kept in mind.');
+    await page.getByRole('button', { name: 'Say how recall R-77 was done' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('textbox', { name: 'Done on' }).fill('20 Nov 2026');
+    await page.keyboard.press('Enter');
+    await dialog.getByRole('alert').filter({ hasText: 'Not recorded' }).waitFor();
+    await expect.poll(() => dialog.getByRole('textbox', { name: 'How it was done' }).evaluate((field) => field === document.activeElement)).toBe(true);
+    await page.keyboard.type('hose replaced');
+    await page.keyboard.press('Enter');
+    await said('Recall R-77 is changed.');
+    await page.getByRole('button', { name: 'Change recall R-77' }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: /^Show \d+ that/ }).click();
+    await page.getByRole('button', { name: 'Change recall R-77' }).waitFor();
+    await sample.axeAtEverySize('duties');
+  });
+
+  test("a car's first test is counted from its first registration", async () => {
+    const { page } = sample;
+    await sample.must('car.add', { name: 'Foal', firstRegistered: '2025-06-10' as never });
+    await sample.goTo('Foal', 'Care');
+    await page.getByRole('button', { name: 'Add an obligation' }).click();
+    await page.getByLabel('It holds until').selectOption('3');
+    await page.getByRole('button', { name: 'Add the obligation' }).click();
+    await page.getByText('by 10 Jun 2028').waitFor();
+  });
+
+  test('nothing complained', () => expect(sample.complaints).toEqual([]));
+});
