@@ -3,6 +3,7 @@ import type { OpenSheet } from './car-sheet.ts';
 import { CardLeaf } from './card/card-leaf.tsx';
 import { CareLeaf } from './care-leaf.tsx';
 import { DistanceLeaf } from './distance/distance-leaf.tsx';
+import { IntakeLeaf } from './intake/intake-leaf.tsx';
 import type { Leaf } from './leaf.ts';
 import { ServicesLeaf } from './services/services-leaf.tsx';
 import { WearLeaf } from './wear/wear-leaf.tsx';
@@ -18,6 +19,8 @@ export function CarLeaf({ leaf, view, open }: CarLeafProps) {
   switch (leaf) {
     case 'care':
       return <CareLeaf view={view} open={open} />;
+    case 'intake':
+      return <IntakeLeaf view={view} open={open} />;
     case 'services':
       return <ServicesLeaf view={view} open={open} />;
     case 'card':

@@ -1,6 +1,7 @@
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { CostsSection } from './costs-section.tsx';
+import { IntakeLine } from './intake/intake-line.tsx';
 import { ItemsSection } from './items-section.tsx';
 import { ObligationsSection } from './obligations-section.tsx';
 import { ObservationsSection } from './observations-section.tsx';
@@ -19,6 +20,7 @@ export function CareLeaf({ view, open }: CareLeafProps) {
   return (
     <div className={styles.columns}>
       <div className={styles.column}>
+        <IntakeLine car={view.car.id} />
         <ItemsSection view={view} open={open} />
         <RecordsSection view={view} open={open} />
       </div>

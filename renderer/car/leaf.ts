@@ -1,5 +1,5 @@
 /** The leaves of a car's file, in the order in which the strip shows them. */
-export const LEAVES = ['care', 'services', 'card', 'distance', 'wear'] as const;
+export const LEAVES = ['care', 'intake', 'services', 'card', 'distance', 'wear'] as const;
 /** One leaf of a car's file; `care` is the one on top. */
 export type Leaf = (typeof LEAVES)[number];
 

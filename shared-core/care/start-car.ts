@@ -8,9 +8,10 @@ import type { NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { parseRequest } from '../result/parse-request.ts';
+import { refusedBy } from '../result/refused-by.ts';
 import { ok, type Result } from '../result/result.ts';
 import { setChoice, startedItems, startItems } from './start-items.ts';
-import { startingSetKeySchema, type StartingSetKey } from './starting-set.ts';
+import { startingSetKeySchema, suggestedSet } from './starting-set.ts';
 
 const reading = recordReadingRequest.shape;
 
@@ -18,8 +19,8 @@ const startCarRequest = z.strictObject({
   ...addCar.request.shape,
   /** What its odometer shows; null: not read yet. */
   reading: z.strictObject({ value: reading.value, unit: reading.unit, date: reading.date, source: reading.source }).nullable().default(null),
-  /** The set its schedule starts from; null: it starts empty. */
-  set: startingSetKeySchema.nullable().default(null),
+  /** The set its schedule starts from: by its key, or the one that fits it, where one does; null: it starts empty. */
+  set: z.enum([...startingSetKeySchema.options, 'fitting'], refusedBy('unknown-set')).nullable().default(null),
   ...setChoice,
 });
 type StartCarRequest = z.infer<typeof startCarRequest>;
@@ -60,6 +61,7 @@ function firstReading(facts: Facts, car: Car, read: StartCarRequest['reading'], 
   return { ok: false, refusal: { ...decided.refusal, path: ['reading', ...(decided.refusal.path ?? [])] } };
 }
 
-function itemsOf(facts: Facts, car: Car, set: StartingSetKey | null, choice: Pick<StartCarRequest, 'omit' | 'history' | 'printedDates'>, moment: Moment) {
+function itemsOf(facts: Facts, car: Car, asked: StartCarRequest['set'], choice: Pick<StartCarRequest, 'omit' | 'history' | 'printedDates'>, moment: Moment) {
+  const set = asked === 'fitting' ? suggestedSet(car) : asked;
   return set === null ? ok({ entries: [], reply: NO_ITEMS }) : startItems.decide(facts, { ...choice, car: car.id, set }, moment);
 }

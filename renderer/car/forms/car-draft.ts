@@ -6,7 +6,7 @@ import { change, type Changed } from '../../ui/change.ts';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
 import type { Choice } from '../../ui/household-choices.ts';
 import { isWordKey, tell } from '../../ui/words/tell.ts';
-import { chosenSet, FITTING, type SetDraft } from '../start/set-draft.ts';
+import { FITTING, startOf, type SetDraft } from '../start/set-draft.ts';
 import type { StartingSets } from '../start/use-starting-sets.ts';
 
 type Car = CarView['car'];
@@ -52,7 +52,7 @@ export function carDraft(car: Car | null, unit: 'km' | 'mi'): CarDraft {
   };
 }
 
-/** Adds the car with all it starts from, in one step. `sets` is null while they are not known: then it starts without. */
+/** Adds the car with all it starts from, in one step. `sets` is null while they are not known. */
 export async function sendNewCar(draft: CarDraft, sets: StartingSets | null): Promise<Result<Changed<'car.start'>>> {
   const read = composeCar(draft);
   if (!read.ok) return read;
@@ -60,7 +60,7 @@ export async function sendNewCar(draft: CarDraft, sets: StartingSets | null): Pr
   const value = odometer.numberOrNull('reading.value', draft.odometer);
   const whole = odometer.whole(value === null ? null : { value, unit: read.value.unit });
   if (!whole.ok) return whole;
-  return change('car.start', { ...read.value, reading: whole.value, ...(sets === null ? {} : chosenSet(draft.start, sets)) });
+  return change('car.start', { ...read.value, reading: whole.value, ...startOf(draft.start, sets) });
 }
 
 /** Changes the car. */

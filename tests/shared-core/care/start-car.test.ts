@@ -46,6 +46,14 @@ describe('a car with all it starts from', () => {
     expect(start(memoryHousehold(), { set }).items).toHaveLength(startingSet(set).items.length);
   });
 
+  test.each([
+    { case: 'a diesel', request: { power: 'diesel' }, set: 'diesel' },
+    { case: 'an old car', request: { year: 1972, power: 'diesel' }, set: 'before-1980' },
+    { case: 'driven otherwise', request: { power: 'other' }, set: null },
+  ] as const)('the set that fits: $case', ({ request, set }) => {
+    expect(start(memoryHousehold(), { ...request, set: 'fitting' }).items.map((item) => item.name)).toEqual(set === null ? [] : startingSet(set).items.map((item) => item.name));
+  });
+
   test('without a set or a reading is the car alone', () => {
     const household = memoryHousehold();
     const before = household.entries.length;

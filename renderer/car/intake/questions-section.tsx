@@ -1,0 +1,36 @@
+import type { CarView } from '../../../shared-core/views/car-view.ts';
+import { tell } from '../../ui/words/tell.ts';
+import { Section } from '../section.tsx';
+import { AnswerRow } from './answer-row.tsx';
+import { questionsOf, rowAfter, type Intake } from './answers.ts';
+import styles from './intake.module.css';
+
+interface QuestionsSectionProps {
+  readonly view: CarView;
+  readonly intake: Intake;
+}
+
+/** What is asked, item by item, and how far one has come. */
+export function QuestionsSection({ view, intake }: QuestionsSectionProps) {
+  const questions = questionsOf(intake);
+  const { items, open } = intake.counts;
+  const without = items - questions.length;
+  return (
+    <Section title={tell('intake.title')}>
+      {questions.length === 0 ? <p className={styles.stand}>{tell('intake.none')}</p> : (
+        <>
+          <p>{tell('intake.lead')}</p>
+          <div className={styles.progress}>
+            <p role="status">{open === 0 ? tell('intake.all-answered', { n: questions.length }) : tell('intake.progress', { answered: questions.length - open, questions: questions.length })}</p>
+            <progress aria-hidden="true" max={questions.length} value={questions.length - open} />
+          </div>
+          <p className={styles.stand}>{tell('intake.keys')}</p>
+          <ul className={styles.rows} aria-label={tell('intake.asked')}>
+            {questions.map((item) => <AnswerRow key={item.item} view={view} item={item} next={rowAfter(questions, item.item)} />)}
+          </ul>
+        </>
+      )}
+      {without > 0 && <p className={styles.stand}>{tell('intake.without', { n: without })}</p>}
+    </Section>
+  );
+}

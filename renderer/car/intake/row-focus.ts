@@ -1,0 +1,35 @@
+/** The buttons of a row: the one that Tab stops at first. */
+function stopOf(row: Element | null): HTMLElement | null {
+  return row?.querySelector<HTMLElement>('[role=toolbar] [tabindex="0"]') ?? null;
+}
+
+/** Puts the focus on the row of an item. */
+export function focusRow(item: string): void {
+  const row = document.querySelector(`[data-answer-row="${CSS.escape(item)}"]`);
+  stopOf(row)?.focus();
+}
+
+/**
+ * Moves the focus along a row's buttons, or to the row above or below. False for a key that does neither, or where
+ * there is nothing further on.
+ */
+export function focusBeside(toolbar: HTMLElement, key: string): boolean {
+  const next = key === 'ArrowDown' || key === 'ArrowUp' ? inRow(toolbar, key) : inToolbar(toolbar, key);
+  next?.focus();
+  return next !== null;
+}
+
+function inToolbar(toolbar: HTMLElement, key: string): HTMLElement | null {
+  const buttons = [...toolbar.querySelectorAll<HTMLElement>('button')];
+  const at = buttons.findIndex((button) => button === document.activeElement);
+  const to = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: buttons.length - 1 }[key];
+  return to === undefined ? null : (buttons[to] ?? null);
+}
+
+/** The same answer of the row beside: who gives one answer to many goes straight down. */
+function inRow(toolbar: HTMLElement, key: 'ArrowDown' | 'ArrowUp'): HTMLElement | null {
+  const row = toolbar.closest('[data-answer-row]');
+  const beside = key === 'ArrowDown' ? row?.nextElementSibling : row?.previousElementSibling;
+  const at = [...toolbar.querySelectorAll('button')].findIndex((button) => button === document.activeElement);
+  return beside?.querySelectorAll<HTMLElement>('[role=toolbar] button')[at] ?? null;
+}
