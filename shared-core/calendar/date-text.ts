@@ -11,7 +11,6 @@ export type MeantDates = Readonly<Partial<Record<DateOrder, LocalDate>>>;
 const NOTHING: MeantDates = {};
 const LONGEST_TEXT = 48;
 const MONTHS = ['january', 'february', 'march', 'april', 'may', 'june', 'july', 'august', 'september', 'october', 'november', 'december'];
-const SHORTEST_MONTH = 3;
 
 const WEEKDAY = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]*\s+/i;
 const TIME = /(?:T|,?\s+)\d{1,2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?\s*(?:[ap]m)?\s*(?:z|[+-]\d{2}:?\d{2})?$/i;
@@ -51,7 +50,7 @@ function reorder(found: RegExpExecArray | null, [day, month, year]: readonly [nu
 }
 
 function monthNumber(name: string): number | null {
-  const at = name.length < SHORTEST_MONTH ? -1 : MONTHS.findIndex((month) => month.startsWith(name.toLowerCase()));
+  const at = name === '' ? -1 : MONTHS.findIndex((month) => month.startsWith(name.toLowerCase()));
   return at < 0 ? null : at + 1;
 }
 

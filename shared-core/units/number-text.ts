@@ -13,8 +13,6 @@ const LONGEST_TEXT = 40;
 interface WrittenNumber {
   readonly negative: boolean;
   readonly body: string;
-  /** Its thousands are parted by blanks, so that a point or comma parts no thousands. */
-  readonly grouped: boolean;
 }
 
 /**
@@ -52,9 +50,9 @@ function writtenNumber(text: string): WrittenNumber | null {
   if (found === null) return null;
   const negative = found[1] === '-' || found[1] === '\u2212';
   const body = found[2] ?? '';
-  if (!/[\s'\u2019]/.test(body)) return wellMarked(body) ? { negative, body, grouped: false } : null;
+  if (!/[\s'\u2019]/.test(body)) return wellMarked(body) ? { negative, body } : null;
   const bare = BLANK_GROUPS.test(body) ? body.replace(BLANK_GROUPS, (groups) => groups.replace(/\D/g, '')) : '';
-  return /^\d+(?:[.,]\d*)?$/.test(bare) ? { negative, body: bare, grouped: true } : null;
+  return /^\d+(?:[.,]\d*)?$/.test(bare) ? { negative, body: bare } : null;
 }
 
 /** At most one decimal mark, and groups of three where the other mark parts thousands. */
@@ -62,14 +60,14 @@ function wellMarked(body: string): boolean {
   return /^\d+(?:[.,]\d*)?$/.test(body) || /^\d{1,3}(?:,\d{3})+(?:\.\d*)?$/.test(body) || /^\d{1,3}(?:\.\d{3})+(?:,\d*)?$/.test(body);
 }
 
-function markOf({ body, grouped }: WrittenNumber): MarkShown {
+function markOf({ body }: WrittenNumber): MarkShown {
   const marks = body.replace(/\d/g, '');
   const last = marks.at(-1);
   if (last === undefined) return null;
   const other = last === '.' ? ',' : '.';
   if (marks.length > 1) return marks.includes(other) ? asMark(last) : other;
   const [before = '', after = ''] = body.split(last);
-  return !grouped && after.length === 3 && before.length <= 3 && !before.startsWith('0') ? 'either' : asMark(last);
+  return after.length === 3 && before.length <= 3 && !before.startsWith('0') ? 'either' : asMark(last);
 }
 
 function asMark(character: string): DecimalMark {

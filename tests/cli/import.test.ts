@@ -76,7 +76,9 @@ describe('import', () => {
     const path = file('odd.csv', '20000|2025-03-25|flush|9.50\n');
     const ran = await on('import', path, '--columns', 'date=2,reading=1,work=3,cost=4,note=none', '--unit', 'km', '--delimiter', '|', '--no-header', '--items', 'flush=fluid;wash=', '--car', 'Pip', '--json');
     expect(jsonOf(ran)).toMatchObject({ ready: true, first: [{ line: 1, reading: { value: 20_000, unit: 'km' }, costMinor: 950, lines: [{ text: 'flush', item: 'fluid' }] }] });
-    expect(jsonOf(await on('import', file('tab.csv', 'date\tmiles\n2025-03-25\t9\n'), '--delimiter', 'tab', '--header', '--json'))).toMatchObject({ ready: true });
+    const headed = file('tab.csv', 'date\tmiles\n2025-03-25\t9\n');
+    expect(jsonOf(await on('import', headed, '--delimiter', 'tab', '--header', '--json'))).toMatchObject({ ready: true, counts: { rows: 1 } });
+    expect(jsonOf(await on('import', headed, '--no-header', '--columns', 'date=1,reading=2', '--json'))).toMatchObject({ detected: { hasHeader: { value: false, by: 'choice' } }, counts: { rows: 2, refused: 1 } });
   });
 
   test('reads standard input, and bytes of an old encoding', async () => {
@@ -107,6 +109,6 @@ describe('import', () => {
   });
 
   test('tells how it is used', async () => {
-    expect((await runCommand('import', '--help')).out).toMatch(/--columns .*date, reading, unit, car, work, cost, place, by, note\n[^]*--withdraw/);
+    expect((await runCommand('import', '--help')).out).toMatch(/--columns .*date, reading, unit, car, work, outcome, cost, place, by, note\n[^]*--withdraw/);
   });
 });

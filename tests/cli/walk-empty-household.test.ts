@@ -45,9 +45,9 @@ test('an empty household, filled by commands alone, goes through every stage to 
   }
   expect((await run('reading', 'pip', '3310', '--date', '2026-11-20', ...household)).json).toMatchObject({ state: 'set-aside', code: 'decrease' });
   const csv = file('alder.csv', 'date,km\n2025-01-10,120000\n2025-07-10,131000\nnever,1\n2026-06-10,148000\n');
-  expect((await run('import', csv, '--car', 'alder', ...household)).json).toMatchObject({ kind: 'readings', accepted: 3, refused: 1, rows: [{}, {}, { line: 4, code: 'not-a-date' }, {}] });
+  expect((await run('import', csv, '--car', 'alder', ...household)).json).toMatchObject({ kind: 'readings', counts: { stored: 3, refused: 1 }, rows: [{ line: 4, code: 'import-not-a-date' }] });
   expect((await run('due', ...household)).json).toMatchObject({ cars: [{ id: 'pip' }, { id: 'alder', odometer: null }] });
-  expect((await run('import', csv, '--car', 'alder', '--keep', ...household)).json).toMatchObject({ accepted: 3 });
+  expect((await run('import', csv, '--car', 'alder', '--keep', ...household)).json).toMatchObject({ counts: { stored: 3 } });
 
   const due = await run('due', ...household);
   expect(due.json).toMatchObject({

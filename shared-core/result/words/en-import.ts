@@ -32,6 +32,7 @@ export const IMPORT_WORDS: Readonly<Record<string, string>> = {
   'import-currency': '{value} is in another currency than the {currency} of the household. Write the amount in {currency}.',
   'import-formula': 'Column {column} holds a formula ({value}), not a text. Write what it comes to.',
   'import-cell-long': 'Column {column} is longer than {most} characters. Shorten it.',
+  'import-outcome': '{value} is no outcome of work. Write done, good, watch, acted or not done.',
   'import-row-empty': 'The row has neither a reading nor work done. Write one in, or leave the row out.',
   'import-known': 'It stands already and is skipped.',
   'import-twice': 'Line {line} says the same, so this one is skipped.',

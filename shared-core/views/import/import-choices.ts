@@ -5,7 +5,7 @@ import { refusedBy } from '../../result/refused-by.ts';
 import { distanceUnitSchema } from '../../units/distance-schema.ts';
 
 /** What a column of an imported table may hold. */
-export const importColumns = ['date', 'reading', 'unit', 'car', 'work', 'cost', 'place', 'by', 'note'] as const;
+export const importColumns = ['date', 'reading', 'unit', 'car', 'work', 'outcome', 'cost', 'place', 'by', 'note'] as const;
 export type ImportColumn = (typeof importColumns)[number];
 
 export const MOST_COLUMNS = 200;

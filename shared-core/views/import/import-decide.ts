@@ -64,12 +64,14 @@ interface FurtherMeaning {
 /** What a row means once the unit is known and the work is read. */
 function furtherMeaning(row: MeantRow, unit: FoundUnit, work: WorkReader, shown: UnitShown): FurtherMeaning {
   const { car, date, refused } = row;
-  const lines = car === null || refused !== null ? [] : work.read(car, row.work);
+  const read = car === null || refused !== null ? [] : work.read(car, row.work);
+  // What was found good, or to be watched, was looked at and not renewed.
+  const lines = row.outcome === 'good' || row.outcome === 'watch' ? read.map((line) => ({ ...line, work: 'check' as const })) : read;
   const own = row.reading?.unit ?? unit.value ?? (car === null || date === null || unit.question !== null ? null : shown(car, date));
   const reading = row.reading === null || own === null ? null : { value: row.reading.value, unit: own };
   const open = row.waits.size > 0 || (row.reading !== null && own === null) || lines.some(({ how }) => how === 'several');
   if (refused !== null || open || car === null || date === null) return { reading, lines, refused, whole: null };
-  const whole = { line: row.line, car, date, reading, work: row.work, lines, costMinor: row.costMinor, note: row.note, ...meantPlace(row.place, row.by) };
+  const whole = { line: row.line, car, date, reading, work: row.work, lines, outcome: row.outcome, costMinor: row.costMinor, note: row.note, ...meantPlace(row.place, row.by) };
   return { reading, lines, refused: null, whole };
 }
 

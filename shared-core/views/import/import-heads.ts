@@ -9,6 +9,7 @@ const HEADS: Readonly<Record<ImportColumn, readonly string[]>> = {
   unit: ['unit', 'units', 'distance unit', 'odometer unit'],
   car: ['car', 'vehicle', 'car name', 'registration', 'reg', 'plate', 'number plate'],
   work: ['line', 'work done', 'work', 'item', 'items', 'description', 'job', 'task', 'service', 'what', 'title', 'details'],
+  outcome: ['outcome'],
   cost: ['cost', 'price', 'amount', 'total', 'paid', 'total cost', 'cost total', 'sum'],
   place: ['garage', 'place', 'workshop', 'where', 'location', 'done at', 'shop'],
   by: ['by', 'done by', 'who', 'mechanic'],

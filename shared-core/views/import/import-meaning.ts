@@ -3,6 +3,7 @@ import type { LocalDate } from '../../calendar/local-date.ts';
 import { findCar } from '../../fleet/find-car.ts';
 import { cars, type Car } from '../../fleet/car.ts';
 import type { Facts } from '../../journal/facts.ts';
+import type { RecordLine } from '../../records/work-record.ts';
 import { ok, refuse, type Refusal, type Result } from '../../result/result.ts';
 import { amountMark, minorOf, writtenAmount } from '../../units/amount-text.ts';
 import type { DistanceUnit } from '../../units/distance.ts';
@@ -12,6 +13,7 @@ import type { ImportColumn } from './import-choices.ts';
 import type { GridRow } from './import-grid.ts';
 import { unitOfWord } from './import-heads.ts';
 import type { ImportLayout } from './import-layout.ts';
+import { meantOutcome } from './import-outcome.ts';
 import type { ImportQuestion } from './import-view.ts';
 
 /** What a row is read with. */
@@ -35,6 +37,7 @@ export interface MeantRow {
   /** `unit` is what stands in the row itself. */
   readonly reading: { readonly value: number; readonly unit: DistanceUnit | null } | null;
   readonly work: string;
+  readonly outcome: RecordLine['outcome'];
   readonly costMinor: number | null;
   readonly place: string;
   readonly by: string;
@@ -50,7 +53,7 @@ export function meaningOf(reading: RowReading, row: GridRow): MeantRow {
   const waits = new Set<ImportQuestion['answer']>();
   const cell = (column: ImportColumn) => row.cells[reading.layout.at.get(column)?.index ?? -1] ?? '';
   const texts = { work: textIn(reading, row, 'work'), place: textIn(reading, row, 'place'), by: textIn(reading, row, 'by'), note: textIn(reading, row, 'note') };
-  const parts = { wide: widthOf(reading, row), date: dateIn(reading, cell('date'), waits), car: carIn(reading, cell('car'), waits), reading: readingIn(reading, cell, waits), cost: costIn(reading, cell('cost'), waits), ...texts };
+  const parts = { wide: widthOf(reading, row), date: dateIn(reading, cell('date'), waits), car: carIn(reading, cell('car'), waits), reading: readingIn(reading, cell, waits), cost: costIn(reading, cell('cost'), waits), outcome: meantOutcome(cell('outcome')), ...texts };
   const bad = Object.values(parts).find((part) => !part.ok);
   const text = (part: Result<CleanText>) => (part.ok ? part.value.text : '');
   return {
@@ -59,6 +62,7 @@ export function meaningOf(reading: RowReading, row: GridRow): MeantRow {
     date: parts.date.ok ? parts.date.value : null,
     reading: parts.reading.ok ? parts.reading.value : null,
     costMinor: parts.cost.ok ? parts.cost.value : null,
+    outcome: parts.outcome.ok ? parts.outcome.value : 'done',
     work: text(texts.work), place: text(texts.place), by: text(texts.by), note: text(texts.note),
     cleaned: Object.values(texts).flatMap((part) => (part.ok ? part.value.cleaned : [])),
   };

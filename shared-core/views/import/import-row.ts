@@ -4,7 +4,7 @@ import { recordReading, recordReadingRequest } from '../../fleet/record-reading.
 import { newEntry, type NewEntry } from '../../journal/entry-kind.ts';
 import type { Moment } from '../../journal/operation.ts';
 import { addRecord, addRecordRequest } from '../../records/add-record.ts';
-import { workRecorded } from '../../records/work-record.ts';
+import { workRecorded, type RecordLine } from '../../records/work-record.ts';
 import { parseRequest } from '../../result/parse-request.ts';
 import { ok, refuse, type Refusal, type Result } from '../../result/result.ts';
 import type { DistanceAsTyped } from '../../units/distance.ts';
@@ -22,6 +22,7 @@ export interface WholeRow {
   /** As it stands in the file. */
   readonly work: string;
   readonly lines: readonly MeantLine[];
+  readonly outcome: RecordLine['outcome'];
   readonly costMinor: number | null;
   readonly place: 'home' | 'garage';
   readonly placeName: string | null;
@@ -82,7 +83,8 @@ function recordFor(row: WholeRow, reading: DistanceAsTyped | null): unknown {
   return {
     car: row.car.id, date: row.date, reading, place: row.place, placeName: row.placeName, doneBy: row.by,
     title: cutName(row.work.replace(/\s*\n\s*/g, ', ')),
-    lines: row.lines.map(({ item, name, work }) => ({ item: item?.id ?? null, name, work })),
+    // What was to be watched long ago is not looked at again now.
+    lines: row.lines.map(({ item, name, work }) => ({ item: item?.id ?? null, name, work, outcome: row.outcome, recheckOn: null })),
     printedTotalMinor: row.costMinor,
     note: cut ? [row.work, row.note].filter((text) => text !== '').join('\n') : row.note,
     reconstructed: true,

@@ -7,6 +7,7 @@ import type { EntryKinds } from '../../journal/replay.ts';
 import { ok, refuse, type Result } from '../../result/result.ts';
 import { amountMark, writtenAmount } from '../../units/amount-text.ts';
 import { markShown, numberFromText } from '../../units/number-text.ts';
+import { importCars, type ImportCar } from './import-cars.ts';
 import { withoutUnit } from './import-cells.ts';
 import type { ImportChoices, ImportColumn } from './import-choices.ts';
 import { cutTable, type CutTable } from './import-cut.ts';
@@ -31,6 +32,7 @@ export interface DecidedTable extends CutTable, DecidedRows {
   readonly car: Car | null;
   readonly questions: readonly ImportQuestion[];
   readonly texts: readonly ImportView['items'][number][];
+  readonly cars: readonly ImportCar[];
 }
 
 /**
@@ -55,7 +57,7 @@ export function decideTable(facts: Facts, text: string, choices: ImportChoices, 
   const work = workReader(over, choices.items);
   const decided = decideRows({ facts: over, known: knownRows(over), moment }, rows, unit, work, kinds);
   const asked = [...columnQuestions(layout), carQuestion(facts, rows), order.question, mark.question, unit.question, ...itemQuestions(work.texts())];
-  return ok({ layout, delimiter, order, mark, unit, car: car.value, questions: asked.filter((one) => one !== null), texts: work.texts(), ...decided });
+  return ok({ layout, delimiter, order, mark, unit, car: car.value, questions: asked.filter((one) => one !== null), texts: work.texts(), cars: importCars(facts, decided.entries), ...decided });
 }
 
 /** The car chosen, or the only one there is; null where there are several. */

@@ -3,6 +3,7 @@ import { dateSchema } from '../../calendar/date-schema.ts';
 import { DATE_ORDERS } from '../../calendar/date-text.ts';
 import { sha256Schema } from '../../result/id.ts';
 import { distanceUnitSchema } from '../../units/distance-schema.ts';
+import { importCarSchema } from './import-cars.ts';
 import { delimiters, importColumns } from './import-choices.ts';
 
 /** Something said of a row or a table: a code, and its sentence. */
@@ -23,6 +24,7 @@ export const importedRowSchema = z.object({
   date: dateSchema.nullable(),
   reading: z.object({ value: z.number(), unit: distanceUnitSchema }).nullable(),
   lines: z.array(importedLineSchema),
+  outcome: z.enum(['done', 'good', 'watch', 'acted', 'not-done']).nullable(),
   costMinor: z.int().nullable(),
   place: z.enum(['home', 'garage']).nullable(),
   placeName: z.string().nullable(),
@@ -78,6 +80,8 @@ export const importViewSchema = z.object({
   columns: z.array(z.object({ number: z.int(), head: z.string().nullable(), holds: z.enum(importColumns).nullable(), by: z.enum(['choice', 'header', 'values', 'none']), examples: z.array(z.string()) })),
   questions: z.array(importQuestionSchema),
   counts: z.object({ rows: z.int(), stored: z.int(), setAside: z.int(), duplicates: z.int(), refused: z.int(), waiting: z.int(), readings: z.int(), records: z.int() }),
+  /** Every car of the household by its name, with what it would be brought. */
+  cars: z.array(importCarSchema),
   /** Each text in the column of work, once for a car, and what it is taken for. */
   items: z.array(z.object({
     text: z.string(), car: z.string(), item: z.string().nullable(), name: z.string(),

@@ -4,14 +4,14 @@ import { matchItem, slipsBetween, speaksOfCheck } from '../../../shared-core/car
 import type { ServiceItem } from '../../../shared-core/care/service-item.ts';
 
 const named = (...names: readonly string[]) => names.map((name) => ({ id: name.toLowerCase().replace(/\W+/g, '-'), name }) as ServiceItem);
-const ITEMS = named('Engine oil and filter', 'Brake fluid', 'Brake pads, front', 'Brake pads, rear', 'Timing belt 1', 'Coolant', 'Service', 'Café fridge');
+const ITEMS = named('Engine oil and filter', 'Brake fluid', 'Brake pads, front', 'Brake pads, rear', 'Timing belt 1', 'Coolant', 'Service', 'Crème wax');
 
 describe('a text of a table', () => {
   test.each([
     { text: 'brake fluid', how: 'name', item: 'brake-fluid', source: 'the name in another case' },
     { text: 'Changed the oil & engine filter', how: 'name', item: 'engine-oil-and-filter', source: 'the same words but for small ones' },
     { text: 'service', how: 'name', item: 'service', source: 'a name of small words only' },
-    { text: 'Cafe fridge', how: 'name', item: 'caf-fridge', source: 'marks on letters do not count' },
+    { text: 'Creme wax', how: 'name', item: 'cr-me-wax', source: 'marks on letters do not count' },
     { text: 'Brake fliud', how: 'spelling', item: 'brake-fluid', source: 'one swap' },
     { text: 'Vrake fluid', how: 'spelling', item: 'brake-fluid', source: 'a slip in the first letter' },
     { text: 'Fluid, vrake', how: 'none', source: 'a slip in a first letter and another order: too far' },
@@ -30,6 +30,10 @@ describe('a text of a table', () => {
     const twins = named('Wiper blades', 'Blades, wiper', 'Horn');
     expect(matchItem('new wiper blades', twins)).toMatchObject({ how: 'several', items: [{ id: 'wiper-blades' }, { id: 'blades-wiper' }] });
     expect(matchItem('hose ab', named('hose aa', 'hose cc', 'hose bb'))).toMatchObject({ how: 'several', items: [{ name: 'hose aa' }, { name: 'hose bb' }] });
+  });
+
+  test('that is nearest to one of several means that one', () => {
+    expect(matchItem('rear wiper blad', named('rear wiper blades', 'rear wiper blade'))).toMatchObject({ how: 'spelling', item: { name: 'rear wiper blade' } });
   });
 
   test('that shares words with items names them as near', () => {

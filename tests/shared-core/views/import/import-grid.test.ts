@@ -24,6 +24,7 @@ describe('a table as text', () => {
     { case: 'lines that end in three ways', text: 'a,b\rc,d\r\ne,f\ng,h', rows: [1, 2, 3, 4].map((line) => ({ line, cells: ['ab', 'cd', 'ef', 'gh'][line - 1]?.split('') })), source: 'ours' },
     { case: 'a mark of byte order', text: '\ufeffa,b\n', rows: [{ line: 1, cells: ['a', 'b'] }], source: 'Unicode 16 s23.8, from memory' },
     { case: 'a quote within an unquoted cell', text: 'a 17" rim,b\n', rows: [{ line: 1, cells: ['a 17" rim', 'b'] }], source: 'ours: it is plain what is meant' },
+    { case: 'a mark of byte order before a line that names the delimiter', text: '\ufeffsep=,\na,b\n', rows: [{ line: 2, cells: ['a', 'b'] }], source: 'ours' },
     { case: 'a line that names the delimiter', text: 'sep=,\na,b\n', rows: [{ line: 2, cells: ['a', 'b'] }], source: 'practice of spreadsheets, from memory' },
   ])('$case', ({ text, rows }) => {
     expect(rowsOf(text)).toEqual({ ok: true, value: rows });
@@ -65,5 +66,10 @@ describe('what parts the columns', () => {
     { case: 'nothing', text: 'a\nb\n', value: ',', source: 'ours' },
   ])('$case', ({ text, value }) => {
     expect(findDelimiter(text, day('2026-11-25')).value).toBe(value);
+  });
+
+  test('names the others that cut the table too, and no more', () => {
+    expect(findDelimiter('date;km\n2026-01-05;41,5\n2026-01-06;42,5\n', day('2026-11-25')).others).toEqual([',']);
+    expect(findDelimiter('date,km\n2026-01-05,1\n', day('2026-11-25')).others).toEqual([]);
   });
 });

@@ -35,6 +35,7 @@ describe('a table of readings', () => {
     { case: 'no reading', row: '2026-01-05,', code: 'import-row-empty' },
     { case: 'words for a reading', row: '2026-01-05,about 40000', code: 'not-a-distance' },
     { case: 'a negative reading', row: '2026-01-05,-5', code: 'not-a-distance' },
+    { case: 'less than nothing, however little', row: '2026-01-05,-0', code: 'not-a-distance' },
     { case: 'an absurd reading', row: '2026-01-05,99999999999', code: 'not-a-distance' },
     { case: 'an unknown unit', row: '2026-01-05,41500,furlong', code: 'import-unknown-unit' },
     { case: 'an unknown car', row: '2026-01-05,41500,,Nobody', code: 'unknown-car' },
@@ -106,6 +107,7 @@ describe('a table that leaves something open', () => {
     { case: 'readings that go with the other unit', text: 'date,reading\n2024-05-01,18900\n2024-09-01,24000\n2024-12-31,28600\n', answer: 'unit', suggested: 'km' },
     { case: 'no column of dates', text: 'reading,note\n41500,a\n', answer: 'columns', suggested: null },
     { case: 'two columns of numbers and no head', text: '2026-01-05,41500,12.50\n', answer: 'columns', suggested: null },
+    { case: 'one column of numbers under a head that is not known', text: 'Datum,Preis\n2026-01-05,12.50\n', answer: 'columns', suggested: 'reading=2' },
     { case: 'heads that are not known', text: 'Datum,Stand,Preis\n2026-01-05,41500,12.50\n', answer: 'columns', suggested: null },
   ])('of $case asks', ({ text, answer, suggested }) => {
     const view = preview(withPip(KNOWN), text);
@@ -202,8 +204,22 @@ describe('a table of work', () => {
     { case: 'no amount', row: '2026-01-05,wash,cheap', code: 'import-amount' },
     { case: 'a place longer than a name', row: `2026-01-05,wash,12.00,${'x'.repeat(81)}`, code: 'text-too-long' },
     { case: 'neither work nor reading', row: '2026-01-05,,12.00', code: 'import-row-empty' },
+    { case: 'an outcome that is none', row: '2026-01-05,wash,12.00,,perhaps', code: 'import-outcome' },
   ])('names a row with $case', ({ row, code }) => {
-    expect(preview(withPip(), `date,work,cost,garage\n${row}\n2026-02-05,wax,3.50\n`)).toMatchObject({ counts: { stored: 1 }, rows: [{ line: 2, code }] });
+    expect(preview(withPip(), `date,work,cost,garage,outcome\n${row}\n2026-02-05,wax,3.50\n`)).toMatchObject({ counts: { stored: 1 }, rows: [{ line: 2, code }] });
+  });
+
+  test('takes what was left undone as undone, and what was found good as looked at', () => {
+    // Source: records.csv of a history pack; its column of work says replace or check, its lines stand under line.
+    const text = '"date","title","line","work","outcome","odometer"\r\n"2025-01-05","Service","Brake fluid","replace","not-done","18\u202f000 mi"\r\n"2025-01-05","Service","Engine oil and filter","check","good","18\u202f000 mi"\r\n';
+    const decided = decide(withPip(), text);
+    const records = (decided.ok ? decided.value.entries : []).filter(({ kind }) => kind === 'work-recorded').map(({ values }) => values);
+    expect(records).toMatchObject([{ lines: [{ item: 'fluid', outcome: 'not-done' }] }, { lines: [{ item: 'oil', outcome: 'good', work: 'check' }] }]);
+  });
+
+  test('notes nothing to be looked at again for what was watched long ago', () => {
+    const decided = decide(withPip(), 'date,work,outcome\n2023-01-05,Brake fluid,watch\n');
+    expect(decided.ok && decided.value.entries.map(({ kind }) => kind)).toEqual(['work-recorded']);
   });
 
   test('reads the head\'s currency', () => {
