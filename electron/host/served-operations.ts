@@ -11,6 +11,7 @@ import { keepPaper } from './serve/keep-paper.ts';
 import { leaveSample } from './serve/leave-sample.ts';
 import { serveOrder } from './serve/propose-order.ts';
 import { openSample } from './serve/open-sample.ts';
+import { standingImports } from './serve/standing-imports.ts';
 import { stateHousehold } from './serve/state-household.ts';
 import { withdrawImport } from './serve/withdraw-import.ts';
 import { withdrawEntry } from './serve/withdraw-entry.ts';
@@ -30,6 +31,7 @@ export const servedOperations: Servers = {
   'order.propose': serveOrder,
   'import.preview': previewImport,
   'import.keep': keepImport,
+  'import.standing': standingImports,
   'import.withdraw': withdrawImport,
   'pack.write': writeHistoryPack,
   'pack.check': checkHistoryPack,

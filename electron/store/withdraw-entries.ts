@@ -15,7 +15,7 @@ import type { Store } from './store.ts';
  */
 export function withdrawEntries(store: Store, seqs: readonly number[], why: string, at: string, making: RowMaking): Result<readonly Put[]> {
   const wanted = [...new Set(seqs)].sort((a, b) => a - b);
-  const allowed = check(store, wanted);
+  const allowed = mayWithdraw(store, wanted);
   if (!allowed.ok) return allowed;
   const subject = must(readRow(store, wanted[0] ?? -1), 'first entry').subject;
   const entry = appendEntry(store, newEntry(withdrawnKind, { entries: wanted, why, subject }), at, making);
@@ -24,7 +24,8 @@ export function withdrawEntries(store: Store, seqs: readonly number[], why: stri
   return ok(putBy(store, wanted).map((change) => restore(store, change)));
 }
 
-function check(store: Store, seqs: readonly number[]): Result<null> {
+/** Whether entries could be withdrawn together as all stands now; else the refusal that withdrawing them would meet. */
+export function mayWithdraw(store: Store, seqs: readonly number[]): Result<null> {
   const sealed = store.prepare<[], { size: number | null }>('SELECT max(tree_size) AS size FROM seal_given').get()?.size ?? 0;
   for (const seq of seqs) {
     const row = readRow(store, seq);

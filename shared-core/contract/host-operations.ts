@@ -8,6 +8,7 @@ import { householdSchema } from '../fleet/household.ts';
 import { withholdSchema } from '../handover/withheld-fields.ts';
 import { keepImportRequest, keptImportSchema, previewImportRequest } from '../views/import/import-request.ts';
 import { importViewSchema } from '../views/import/import-view.ts';
+import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view.ts';
 
@@ -39,6 +40,8 @@ export const hostOperations = {
   'import.preview': served('ask', previewImportRequest, importViewSchema),
   /** Stores an imported table; refused rows are left out, and the whole is undone in one step. */
   'import.keep': served('do', keepImportRequest, keptImportSchema),
+  /** The imports that stand, each with what keeps it from being withdrawn. */
+  'import.standing': served('ask', z.strictObject({}), standingImportsSchema),
   /** Withdraws a whole import by its id, while nothing stands upon what it brought. */
   'import.withdraw': served('do', z.strictObject({ id: idSchema, why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** Writes a car's history pack as a ZIP into a folder. */

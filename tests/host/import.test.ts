@@ -142,3 +142,44 @@ describe('a table in an old encoding', () => {
     expect(await host.must('import.withdraw', { id: kept.import })).toMatchObject({ withdrawn: 3001 });
   });
 });
+
+describe('the imports that stand', () => {
+  test('are listed with nothing that holds them, the latest first', async () => {
+    const host = await household();
+    const { import: first } = await host.must('import.keep', { text: 'date,miles\n2025-06-01,22000\n', name: 'a.csv' });
+    const { import: second } = await host.must('import.keep', { text: 'date,miles\n2025-07-01,22600\n', name: 'b.csv' });
+    expect(await host.must('import.standing', {})).toMatchObject({ imports: [{ id: second, file: 'b.csv', held: null }, { id: first, file: 'a.csv', held: null }] });
+  });
+
+  test('say which entry stands upon one, and no other import is held by it', async () => {
+    const host = await household();
+    await host.must('import.keep', { text: TABLE });
+    await host.must('import.keep', { text: 'date,miles\n2025-07-01,22600\n' });
+    const doubtful = (await host.must('due.show', {})).cars[0]?.doubtful[0];
+    const settled = await host.must('reading.settle', { reading: doubtful?.reading ?? '', verdict: 'wrong' });
+    const { imports } = await host.must('import.standing', {});
+    expect(imports).toMatchObject([{ held: null }, { held: { by: 'entry', entry: settled.undo[0], car: 'Pip' } }]);
+    await host.must('entry.withdraw', { entries: [...settled.undo] });
+    expect((await host.must('import.standing', {})).imports).toMatchObject([{ held: null }, { held: null }]);
+  });
+
+  test('are held by the seal of a history pack that went out with them, as withdrawing says too', async () => {
+    const host = await household();
+    const { import: id } = await host.must('import.keep', { text: TABLE });
+    await host.must('pack.write', { car: 'pip' });
+    expect(await host.must('import.standing', {})).toMatchObject({ imports: [{ id, held: { by: 'seal', entry: null } }] });
+    expect(await host.call('import.withdraw', { id })).toMatchObject({ ok: false, refusal: { code: 'entry-sealed' } });
+  });
+});
+
+describe('a preview', () => {
+  test('says what each car would be brought, and which items a text may mean', async () => {
+    const host = await household();
+    await host.must('car.add', { id: 'alder', name: 'Alder', unit: 'mi' });
+    const { cars } = await host.must('import.preview', { text: `car,${TABLE.replace(/\n(?=.)/g, '\npip,')}`, name: 'old.csv' });
+    expect(cars).toEqual([
+      { id: 'alder', name: 'Alder', registration: null, readings: 0, records: 0, items: [] },
+      { id: 'pip', name: 'Pip', registration: null, readings: 3, records: 1, items: [{ id: 'fluid', name: 'Brake fluid' }] },
+    ]);
+  });
+});
