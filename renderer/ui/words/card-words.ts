@@ -21,7 +21,7 @@ export const CARD_WORDS = {
   'card.sure': 'I have compared it',
   'card.sure-for': 'I have compared it: {name}',
   'card.correct': 'Correct it',
-  'card.correct-for': 'Correct {name}',
+  'card.correct-for': 'Correct it: {name}',
   'card.sure-done': '{name} stands as it is printed.',
 
   'figure-form.title': 'Enter {name}',
