@@ -8,6 +8,7 @@ import { shapeOfWindow } from '../ui/marks/mark-shape.ts';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { intervalWords } from './interval-words.ts';
+import { valueText } from './wear/value-words.ts';
 import styles from './car.module.css';
 
 type ItemView = CarView['items'][number];
@@ -55,6 +56,7 @@ function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
   const said = [
     intervalWords(item.interval, words),
     ...(severe === null ? [] : [tell('interval.severe', { interval: intervalWords(severe, words) })]),
+    ...(item.measure === null ? [] : [tell('items.measured', { what: item.measure.name ?? tell(`measured.${item.measure.kind}`), limit: valueText(item.measure.limit) })]),
     ...(item.confirmed && item.source !== null ? [item.source] : []),
   ];
   return (

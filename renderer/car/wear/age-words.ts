@@ -7,7 +7,7 @@ const MONTHS_A_YEAR = 12;
 export function ageWords(months: number): string {
   const [y, n] = [Math.floor(months / MONTHS_A_YEAR), months % MONTHS_A_YEAR];
   if (y === 0) return tell('age.months', { n });
-  return n === 0 ? tell('age.years', { n: y }) : tell('age.years-months', { y, n });
+  return n === 0 ? tell('age.years', { n: y }) : tell('age.both', { years: tell('age.years', { n: y }), months: tell('age.months', { n }) });
 }
 
 /** When a wheel's tyre was made, by its code, and how old it is; every decade that three digits leave open. */

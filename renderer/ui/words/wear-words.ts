@@ -172,7 +172,7 @@ export const WEAR_WORDS = {
   'tyre.no-code': 'tyre date code not entered',
   'age.months': { one: '{n} month', other: '{n} months' },
   'age.years': { one: '{n} year', other: '{n} years' },
-  'age.years-months': { one: '{y} years {n} month', other: '{y} years {n} months' },
+  'age.both': '{years} {months}',
 
   'wheel-form.add-title': 'Add a wheel to {car}',
   'wheel-form.change-title': 'Change wheel {name}',
@@ -203,6 +203,7 @@ export const WEAR_WORDS = {
   'move-form.now': 'now {place}',
   'move-form.on': 'Moved on',
 
+  'items.measured': '{what} measured, limit {limit}',
   'item-measure.legend': 'Measured',
   'item-measure.what': 'What is measured of it',
   'item-measure.hint': 'Whichever comes first makes it due: the interval, or the wear that was measured.',
