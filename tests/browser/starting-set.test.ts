@@ -1,0 +1,136 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startingSet } from '../../shared-core/care/starting-set.ts';
+import { axeFaults } from './axe-faults.ts';
+import { chromiumHere, launchChromium } from './launch-chromium.ts';
+import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+
+const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
+const PETROL = startingSet('petrol').items;
+const CAMPER = startingSet('camper').items;
+const MARK = 'not confirmed · common practice: check your handbook';
+
+/** A car used hard that starts empty; each test goes on where the one before it stopped. */
+describe.skipIf(chromiumHere === null)('a starting set, and what it brought confirmed', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'starting-set-'));
+  let served: ServedHousehold;
+  let browser: Browser;
+  let page: Page;
+  const complaints: string[] = [];
+
+  beforeAll(async () => {
+    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
+    browser = await launchChromium();
+    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
+    page.setDefaultTimeout(20_000);
+    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
+    page.on('pageerror', (error) => complaints.push(error.message));
+    await page.goto(served.link);
+    await page.getByLabel('Name of the household').fill('Ours');
+    await page.getByRole('button', { name: 'Start the household' }).click();
+    await page.getByRole('link', { name: 'Car', exact: true }).click();
+    await page.getByLabel('Name', { exact: true }).fill('Pip');
+    await page.getByRole('textbox', { name: 'First registered' }).fill('1/11/2026');
+    await page.getByLabel('How hard it is used').selectOption('0.5');
+    await page.getByLabel('Starting set').selectOption('none');
+    await page.getByRole('button', { name: 'Add the car' }).click();
+    await page.getByRole('heading', { name: 'Pip', level: 1 }).waitFor();
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.stop();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  const row = (name: string) => page.getByRole('row').filter({ has: page.getByRole('rowheader', { name: new RegExp(`^${name}`) }) });
+  const focusedLabel = () => page.evaluate(() => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent ?? null);
+  const sheetIsGone = () => page.getByRole('dialog').waitFor({ state: 'detached' });
+  const said = (text: string | RegExp) => page.getByRole('status').filter({ hasText: text }).waitFor();
+  const soundAtEverySize = async (where: string) => {
+    for (const [width, height] of SIZES) {
+      await page.setViewportSize({ width, height });
+      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${where} at ${width}`).toBe(true);
+    }
+    await page.setViewportSize({ width: 1280, height: 800 });
+  };
+
+  test('a car without items is offered the set that fits; lines are left out, a printed date is taken', async () => {
+    await page.getByRole('button', { name: 'Start from a set' }).click();
+    await expect.poll(() => page.getByLabel('Starting set').locator('option:checked').innerText()).toBe(`Petrol car: ${PETROL.length} items`);
+    await page.getByRole('checkbox', { name: 'Timing belt: its age, and its own interval' }).uncheck();
+    await page.getByRole('textbox', { name: 'Date printed on it' }).fill('31/3/2028');
+    await soundAtEverySize('the form of a set');
+    await page.getByRole('button', { name: 'Add the items' }).click();
+    await said(`${PETROL.length - 1} items are cared for now.`);
+    await sheetIsGone();
+    await row('Tyre sealant bottle').getByText('31 Mar 2028').first().waitFor();
+    expect(await row('Timing belt').count()).toBe(0);
+  });
+
+  test('severe use stands beside each interval, and what is not confirmed is marked', async () => {
+    // By hand: half of 60 and of 12 months, half of 10 000 miles.
+    await row('Coolant').getByText('every 60 months · for severe use every 30 months').waitFor();
+    await row('Engine oil and filter').getByText('for severe use every 6 months or 5000 mi').waitFor();
+    await expect.poll(() => page.getByText(MARK).count()).toBe(PETROL.length - 1);
+  });
+
+  test('a second set adds only what the car has not', async () => {
+    await page.getByRole('button', { name: 'Add from a set' }).click();
+    await page.getByLabel('Starting set').selectOption('camper');
+    const both = CAMPER.filter((item) => PETROL.some((one) => one.name === item.name)).length - 1;
+    await page.getByText(`The car has ${both} of this set already; they stay as they are.`).waitFor();
+    await expect.poll(() => page.getByRole('dialog').getByRole('checkbox').count()).toBe(CAMPER.length - both);
+    await page.getByRole('button', { name: 'Add the items' }).click();
+    await said(`${CAMPER.length - both} items are cared for now.`);
+    await sheetIsGone();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => page.getByText(MARK).count()).toBe(PETROL.length - 1);
+  });
+
+  test('confirming goes from one to the next by Enter; the source given last is offered again', async () => {
+    const count = PETROL.length - 1;
+    await page.getByRole('button', { name: `Confirm ${count} intervals` }).press('Enter');
+    await expect.poll(focusedLabel).toBe('Page');
+    const first = await page.getByRole('dialog').getByRole('status').locator('strong').innerText();
+    await page.keyboard.type('212');
+    await page.keyboard.press('Enter');
+    await page.getByText(`2 of ${count}`).waitFor();
+    await soundAtEverySize('the form of an interval');
+    const second = await page.getByRole('dialog').getByRole('status').locator('strong').innerText();
+    await expect.poll(focusedLabel).toBe('Page');
+    await page.getByLabel('Source', { exact: true }).fill('Maker’s sheet 7');
+    await page.getByLabel('Every so many months').fill('7');
+    await page.keyboard.press('Enter');
+    await page.getByText(`3 of ${count}`).waitFor();
+    await expect.poll(() => page.getByLabel('Source', { exact: true }).inputValue()).toBe('Maker’s sheet 7');
+    await page.getByRole('button', { name: 'Not this one now' }).press('Enter');
+    await page.getByText(`4 of ${count}`).waitFor();
+    await expect.poll(focusedLabel).toBe('Page');
+    await page.keyboard.press('Escape');
+    await sheetIsGone();
+    await row(first).getByText('Handbook, page 212').waitFor();
+    await row(second).getByText(/every 7 months.*Maker’s sheet 7/).waitFor();
+    await expect.poll(() => page.getByText(MARK).count()).toBe(count - 2);
+  });
+
+  test('one is confirmed from its own row, refused without a source, and undone', async () => {
+    await page.getByRole('button', { name: 'Confirm the interval of Coolant' }).click();
+    await page.getByLabel('Source', { exact: true }).fill('');
+    await page.keyboard.press('Enter');
+    await page.getByRole('alert').filter({ hasText: 'This is empty.' }).waitFor();
+    await page.getByLabel('Source', { exact: true }).fill('Handbook');
+    await page.keyboard.press('Enter');
+    await sheetIsGone();
+    await said('Coolant is confirmed: Handbook.');
+    await expect.poll(() => row('Coolant').getByText(MARK).count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await row('Coolant').getByText(MARK).waitFor();
+    await soundAtEverySize('the car');
+  });
+
+  test('nothing complained', () => expect(complaints).toEqual([]));
+});
