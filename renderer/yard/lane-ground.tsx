@@ -6,7 +6,7 @@ import styles from './lanes.module.css';
 export function LaneGround({ lane, scale }: { readonly lane: Lane; readonly scale: TimeScale }) {
   return (
     <div className={styles.ground} aria-hidden="true">
-      {laidUpStretches(scale, lane.laidUpMonths).map(({ from, to }) => (
+      {laidUpStretches(scale, lane.laidUpMonths, lane.layUps).map(({ from, to }) => (
         <div key={from} className={styles.hatch} style={{ left: from, width: to - from }} />
       ))}
       {monthTicks(scale).map((tick) => (

@@ -73,21 +73,38 @@ export interface Stretch {
 }
 
 /**
- * The laid-up months on the paper, neighbours joined.
+ * The laid-up months and dated lay-ups on the paper, neighbours joined; a lay-up without a last day goes on to the edge.
  *
  * @example laidUpStretches(timeScale('2026-11-25', 12, 900), [11, 12, 1, 2, 3]).length //=> 2
  */
-export function laidUpStretches(scale: TimeScale, months: readonly number[]): readonly Stretch[] {
-  const stretches: { from: number; to: number }[] = [];
+export function laidUpStretches(scale: TimeScale, months: readonly number[], layUps: readonly LayUpDays[] = []): readonly Stretch[] {
+  const dated = layUps.map(({ from, to }) => ({ from: scale.x(from), to: to === null ? scale.width : scale.x(addDays(to, 1)) }));
+  const all = [...monthStretches(scale, months), ...dated]
+    .map(({ from, to }) => ({ from: Math.max(0, from), to: Math.min(scale.width, to) }))
+    .filter((one) => one.to > one.from)
+    .sort((a, b) => a.from - b.from);
+  const apart: { from: number; to: number }[] = [];
+  for (const { from, to } of all) {
+    const last = apart.at(-1);
+    if (last !== undefined && from - last.to < 1) last.to = Math.max(last.to, to);
+    else apart.push({ from, to });
+  }
+  return apart;
+}
+
+/** Days of a lay-up, both included; `to` null: nobody knows until when. */
+interface LayUpDays {
+  readonly from: LocalDate;
+  readonly to: LocalDate | null;
+}
+
+function monthStretches(scale: TimeScale, months: readonly number[]): readonly Stretch[] {
+  const stretches: Stretch[] = [];
   let date = addMonths(firstOfNextMonth(scale.start), -1);
   for (; months.length > 0 && date <= scale.end; date = addMonths(date, 1)) {
-    if (!months.includes(Number(date.slice(5, 7)))) continue;
-    const [from, to] = [Math.max(0, scale.x(date)), Math.min(scale.width, scale.x(addMonths(date, 1)))];
-    const last = stretches.at(-1);
-    if (last !== undefined && Math.abs(last.to - from) < 1) last.to = to;
-    else stretches.push({ from, to });
+    if (months.includes(Number(date.slice(5, 7)))) stretches.push({ from: scale.x(date), to: scale.x(addMonths(date, 1)) });
   }
-  return stretches.filter((one) => one.to > one.from);
+  return stretches;
 }
 
 /** A year is named over the first of its months whose name leaves room for the word "today" and for the year before. */

@@ -13,7 +13,8 @@ import { unitChoices } from '../../ui/household-choices.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { ReadingQuestion } from '../../ui/reading-question.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { readingDraft, sendReading, unitOfDraft, unitOfLast, type ReadingDraft, type RecordedReading } from './reading-draft.ts';
+import { sendReading, type ReadingDraft, type RecordedReading } from './reading-draft.ts';
+import { readingDraft, unitOfDraft, unitOfLast } from './reading-units.ts';
 
 interface ReadingFormProps {
   readonly view: CarView;

@@ -51,6 +51,7 @@ export const DUE_WORDS = {
   'odometer.last-read': 'last read {date}',
   'odometer.never': 'no reading yet',
   'odometer.replaced': 'instrument replaced {year}',
+  'laid-up.open': 'laid up',
   'laid-up.until': 'laid up to {month}',
 
   'reading.question': '{value} on {date}: {doubt}',

@@ -59,5 +59,14 @@ describe('laid-up months', () => {
     expect(second?.to).toBe(1000);
   });
 
+  test('lay-ups of their own join them, end where they end, and go on to the edge where nobody knows', () => {
+    const scale = timeScale(TODAY, 12, 1000);
+    const layUp = (from: string, to: string | null) => ({ from: day(from), to: to === null ? null : day(to) });
+    const [joined, once, open] = laidUpStretches(scale, [1], [layUp('2027-06-01', '2027-06-10'), layUp('2027-09-01', null), layUp('2026-12-20', '2027-02-03'), layUp('2020-01-01', '2020-02-01')]);
+    expect([joined?.from, joined?.to]).toEqual([scale.x(day('2026-12-20')), scale.x(day('2027-02-04'))]);
+    expect([once?.from, once?.to]).toEqual([scale.x(day('2027-06-01')), scale.x(day('2027-06-11'))]);
+    expect([open?.from, open?.to]).toEqual([scale.x(day('2027-09-01')), 1000]);
+  });
+
   test('are none where the car never sleeps', () => expect(laidUpStretches(timeScale(TODAY, 12, 1000), [])).toEqual([]));
 });

@@ -10,7 +10,7 @@ import { unitChoices } from '../../../ui/household-choices.ts';
 import { useWords } from '../../../ui/household.tsx';
 import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
-import { unitOn } from '../../forms/reading-draft.ts';
+import { unitOn } from '../../forms/reading-units.ts';
 
 interface InstrumentFormProps {
   readonly view: CarView;
