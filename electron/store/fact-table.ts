@@ -4,6 +4,7 @@ import type { Entry, Put } from '../../shared-core/journal/entry-kind.ts';
 import type { Facts, Stamp } from '../../shared-core/journal/facts.ts';
 import type { Family } from '../../shared-core/journal/family.ts';
 import { putsOf, referencesOf } from '../../shared-core/journal/replay.ts';
+import { keptStatement } from './kept-statement.ts';
 import { DamagedValueError } from './store-refusal.ts';
 import type { Store } from './store.ts';
 
@@ -45,20 +46,19 @@ function valueOf<Value>(row: FactRow): Value {
 /** Puts one fact, or takes it away, as entry `seq` says; `firstSeq` is the entry that first put what stands now. */
 export function writeFact(store: Store, change: Put, seq: number, firstSeq: number): void {
   if (change.value === null) {
-    store.prepare('DELETE FROM fact WHERE family = ? AND id = ?').run(change.family, change.id);
+    keptStatement<unknown[]>(store, 'DELETE FROM fact WHERE family = ? AND id = ?').run(change.family, change.id);
     return;
   }
-  store
-    .prepare(
-      `INSERT INTO fact (family, id, car, seq, first_seq, value) VALUES (:family, :id, :car, :seq, :firstSeq, :value)
-       ON CONFLICT (family, id) DO UPDATE SET car = :car, seq = :seq, first_seq = :firstSeq, value = :value`,
-    )
-    .run({ family: change.family, id: change.id, car: change.car, seq, firstSeq, value: canonicalJson(change.value) });
+  keptStatement<unknown[]>(
+    store,
+    `INSERT INTO fact (family, id, car, seq, first_seq, value) VALUES (:family, :id, :car, :seq, :firstSeq, :value)
+     ON CONFLICT (family, id) DO UPDATE SET car = :car, seq = :seq, first_seq = :firstSeq, value = :value`,
+  ).run({ family: change.family, id: change.id, car: change.car, seq, firstSeq, value: canonicalJson(change.value) });
 }
 
 /** The entry that first put what stands under a key, or null where nothing stands. */
 export function firstSeqOf(store: Store, family: string, id: string): number | null {
-  return store.prepare<[string, string], { firstSeq: number }>('SELECT first_seq AS firstSeq FROM fact WHERE family = ? AND id = ?').get(family, id)?.firstSeq ?? null;
+  return keptStatement<[string, string], { firstSeq: number }>(store, 'SELECT first_seq AS firstSeq FROM fact WHERE family = ? AND id = ?').get(family, id)?.firstSeq ?? null;
 }
 
 /** A fact that an entry puts, or stands upon. */
@@ -78,7 +78,7 @@ export function touchesOf(entry: Entry): readonly Touch[] {
 
 /** Notes what an entry touches. */
 export function writeTouches(store: Store, entry: Entry): void {
-  const insert = store.prepare('INSERT INTO touch (family, id, seq, role) VALUES (:family, :id, :seq, :role)');
+  const insert = keptStatement<unknown[]>(store, 'INSERT INTO touch (family, id, seq, role) VALUES (:family, :id, :seq, :role)');
   for (const touch of touchesOf(entry)) insert.run(touch);
 }
 

@@ -5,6 +5,7 @@ import type { Sha256 } from '../../shared-core/journal/digest.ts';
 import { hexText } from '../../shared-core/journal/hex-text.ts';
 import { rowText, rowTextHash } from '../../shared-core/journal/row.ts';
 import { assert } from '../../shared-core/result/assert.ts';
+import { keptStatement } from './kept-statement.ts';
 import type { Store } from './store.ts';
 
 /** What writing a row takes from outside. */
@@ -39,15 +40,15 @@ const ROW_COLUMNS = 'seq, row, hash, at, kind, version, subject, withdrawn_by AS
 /** Writes one entry at the end of the chain and answers it with its number. Runs inside the caller's transaction. */
 export function appendEntry(store: Store, entry: NewEntry, at: string, making: RowMaking): Entry {
   assert(store.inTransaction, 'an entry is written in a transaction');
-  const last = store.prepare<[], { seq: number; hash: Buffer }>('SELECT seq, hash FROM journal ORDER BY seq DESC LIMIT 1').get();
+  const last = keptStatement<[], { seq: number; hash: Buffer }>(store, 'SELECT seq, hash FROM journal ORDER BY seq DESC LIMIT 1').get();
   const seq = last === undefined ? 0 : last.seq + 1;
   const salts = Object.fromEntries(Object.keys(entry.values).map((name) => [name, making.newSalt()]));
   const row = composeRow({ ...entry, seq, at, salts, prev: last === undefined ? null : hexText(last.hash) }, making.sha256);
   const text = rowText(row);
   const hash = Buffer.from(rowTextHash(text, making.sha256), 'hex');
-  const written = store.prepare('INSERT INTO journal (seq, row, hash, at, kind, version, subject) VALUES (?, ?, ?, ?, ?, ?, ?)').run(seq, text, hash, at, entry.kind, entry.version, entry.subject);
+  const written = keptStatement<unknown[]>(store, 'INSERT INTO journal (seq, row, hash, at, kind, version, subject) VALUES (?, ?, ?, ?, ?, ?, ?)').run(seq, text, hash, at, entry.kind, entry.version, entry.subject);
   assert(written.changes === 1, 'one row written');
-  const insert = store.prepare('INSERT INTO journal_value (seq, name, salt, value) VALUES (?, ?, ?, ?)');
+  const insert = keptStatement<unknown[]>(store, 'INSERT INTO journal_value (seq, name, salt, value) VALUES (?, ?, ?, ?)');
   for (const [name, value] of Object.entries(entry.values)) insert.run(seq, name, salts[name], canonicalJson(value));
   return { ...entry, seq, at };
 }
@@ -77,12 +78,12 @@ export function readHashes(store: Store): readonly Uint8Array[] {
 
 /** One row, or null. */
 export function readRow(store: Store, seq: number): JournalRow | null {
-  return store.prepare<[number], JournalRow>(`SELECT ${ROW_COLUMNS} FROM journal WHERE seq = ?`).get(seq) ?? null;
+  return keptStatement<[number], JournalRow>(store, `SELECT ${ROW_COLUMNS} FROM journal WHERE seq = ?`).get(seq) ?? null;
 }
 
 /** Values with salts: of one entry, or of all, in order of entry and name. */
 export function readValues(store: Store, seq: number): readonly JournalValue[] {
-  return store.prepare<[number], JournalValue>('SELECT seq, name, salt, value FROM journal_value WHERE seq = ? ORDER BY name').all(seq);
+  return keptStatement<[number], JournalValue>(store, 'SELECT seq, name, salt, value FROM journal_value WHERE seq = ? ORDER BY name').all(seq);
 }
 
 /** One entry, or null. */
