@@ -53,9 +53,11 @@ export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
 /** The interval as its source has it, as it is counted under severe use, and the source; what is not confirmed says so. */
 function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
   const words = useWords();
+  const printed = intervalWords(item.interval, words);
+  const counted = severe === null ? printed : intervalWords(severe, words);
   const said = [
-    intervalWords(item.interval, words),
-    ...(severe === null ? [] : [tell('interval.severe', { interval: intervalWords(severe, words) })]),
+    printed,
+    ...(counted === printed ? [] : [tell('interval.severe', { interval: counted })]),
     ...(item.measure === null ? [] : [tell('items.measured', { what: item.measure.name ?? tell(`measured.${item.measure.kind}`), limit: valueText(item.measure.limit) })]),
     ...(item.confirmed && item.source !== null ? [item.source] : []),
   ];

@@ -40,14 +40,14 @@ export const showStartingSets = ask({
     history: historySchema,
     sets: z.array(z.object({ key: startingSetKeySchema, name: z.string(), source: z.string(), items: z.array(offeredSchema) })),
   }),
-  answer: (facts, request) => {
+  answer: (facts, request, moment) => {
     const car = 'car' in request ? findCar(facts, request.car) : null;
     if (car?.ok === false) return car;
     const names = car === null ? [] : namesOn(facts, car.value.id);
     const known = car?.value ?? (request as NewCar);
     const there = (name: string) => names.some((one) => sameName(one, name));
     const sets = STARTING_SETS.map((set) => ({ ...set, items: set.items.map(({ anchor: _anchor, access: _access, ...item }) => ({ ...item, there: there(item.name) })) }));
-    return ok({ suggested: suggestedSet(known), history: suggestedHistory(known), sets });
+    return ok({ suggested: suggestedSet(known), history: suggestedHistory(known, moment.today), sets });
   },
 });
 

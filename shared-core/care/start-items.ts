@@ -23,7 +23,7 @@ import { startingSet, startingSetKeySchema, suggestedSet, type SetItem, type Set
 export const setChoice = {
   /** Keys of the set's items that the car does not have. */
   omit: z.array(idSchema).max(100).default([]),
-  /** Never done for a car kept from new, else unknown, unless given. */
+  /** Never done for a car kept from new and no older than a year, else unknown, unless given. */
   history: historySchema.optional(),
   /** Dates printed on the things themselves, by the item's key. */
   printedDates: z.record(idSchema, dateSchema).default({}),
@@ -80,7 +80,7 @@ function startFrom(facts: Facts, car: Car, household: Household, set: StartingSe
   const entries: NewEntry[] = [];
   const items: ServiceItem[] = [];
   for (const item of wanted.filter((one) => !has(one))) {
-    const asked = parseRequest(addItem.request, { ...proposal(item, car, household, moment.today), source: set.source, history: request.history ?? suggestedHistory(car), printedDate: request.printedDates[item.key] ?? null });
+    const asked = parseRequest(addItem.request, { ...proposal(item, car, household, moment.today), source: set.source, history: request.history ?? suggestedHistory(car, moment.today), printedDate: request.printedDates[item.key] ?? null });
     if (!asked.ok) return asked;
     const decided = addItem.decide(facts, asked.value, moment);
     if (!decided.ok) return decided;

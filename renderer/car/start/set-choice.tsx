@@ -37,7 +37,7 @@ export function HistoryChoice({ chosen, place, onChange }: Pick<SetChoiceProps, 
       {...place('history')}
       label={tell('set.history')}
       description={tell('set.history-what')}
-      data={choices('history.', ['unknown', 'from-purchase', 'never-done'])}
+      data={choices('set.history-', ['unknown', 'from-purchase', 'never-done'])}
       value={chosen.history}
       onChange={(event) => onChange({ history: event.currentTarget.value as History })}
     />

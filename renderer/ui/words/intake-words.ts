@@ -22,7 +22,7 @@ export const INTAKE_LEAF_WORDS = {
   'answer.from-purchase-what': 'counted from when I got the car',
 
   'stand.open': 'not answered yet',
-  'stand.past': 'taken as never done, though it would be due',
+  'stand.past': 'taken as never done',
   'stand.proven': 'proven, done {date}',
   'stand.said': 'said to be done {date}',
   'stand.unknown': 'nobody knows when',

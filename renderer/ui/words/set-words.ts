@@ -8,6 +8,9 @@ export const SET_WORDS = {
   'set.marked': 'Every interval in it is {source}. It stays marked so until you confirm it.',
   'set.history': 'Before these records',
   'set.history-what': 'of every item; each can be answered later',
+  'set.history-unknown': 'not known',
+  'set.history-from-purchase': 'count from when I got it',
+  'set.history-never-done': 'nothing done so far',
   'set.which': { one: 'Which items: {n} of {all}', other: 'Which items: {n} of {all}' },
   'set.asking': 'The starting sets are fetched …',
 

@@ -62,7 +62,7 @@ describe('a car with all it starts from', () => {
   });
 
   test('names what would have passed were it never done', () => {
-    const { items, past } = start(memoryHousehold(), { keptSince: null, set: 'petrol' });
+    const { items, past } = start(memoryHousehold(), { keptSince: null, set: 'petrol', history: 'never-done' });
     expect(items.filter((item) => past.includes(item.id)).map((item) => item.name)).toContain('Brake fluid');
   });
 
@@ -87,7 +87,8 @@ describe('the sets for a car that is not added yet', () => {
 
   test.each([
     { case: 'nothing known', request: {}, suggested: 'petrol', history: 'unknown' },
-    { case: 'a diesel from new', request: { power: 'diesel', firstRegistered: day('2024-01-01') }, suggested: 'diesel', history: 'never-done' },
+    { case: 'a new diesel', request: { power: 'diesel', firstRegistered: day('2026-03-01') }, suggested: 'diesel', history: 'never-done' },
+    { case: 'a diesel kept from new for years', request: { power: 'diesel', firstRegistered: day('2020-01-01') }, suggested: 'diesel', history: 'unknown' },
     { case: 'an old car', request: { year: 1972 }, suggested: 'before-1980', history: 'unknown' },
     { case: 'bought used', request: { firstRegistered: day('2020-01-01'), keptSince: day('2026-01-01') }, suggested: 'petrol', history: 'unknown' },
     { case: 'driven otherwise', request: { power: 'other' }, suggested: null, history: 'unknown' },

@@ -18,7 +18,7 @@ describe('starting from a set', () => {
   test('adds all in one step, by the set that fits, each marked and unconfirmed', () => {
     const household = withPip();
     const before = household.entries.length;
-    const { items, kept } = start(household);
+    const { items, kept } = start(household, { history: 'never-done' });
     expect([items.length, household.entries.length - before, kept]).toEqual([startingSet('petrol').items.length, items.length, []]);
     expect(new Set(items.map((item) => `${item.source ?? ''}/${String(item.confirmed)}/${item.history}`))).toEqual(new Set(['common practice: check your handbook/false/never-done']));
     expect(items[0]).toMatchObject({
@@ -32,8 +32,10 @@ describe('starting from a set', () => {
   });
 
   test.each([
-    { case: 'kept from new', car: {}, history: 'never-done' },
-    { case: 'kept since the day it was registered', car: { keptSince: day('2022-11-01') }, history: 'never-done' },
+    { case: 'kept from new for a year', car: { firstRegistered: day('2025-11-25') }, history: 'never-done' },
+    { case: 'kept from new for a year and a day', car: { firstRegistered: day('2025-11-24') }, history: 'unknown' },
+    { case: 'kept since the day it was registered', car: { firstRegistered: day('2026-11-01'), keptSince: day('2026-11-01') }, history: 'never-done' },
+    { case: 'bought soon after it was registered', car: { firstRegistered: day('2026-10-01'), keptSince: day('2026-11-01') }, history: 'unknown' },
     { case: 'bought later', car: { keptSince: day('2024-01-10') }, history: 'unknown' },
     { case: 'of which nobody knows since when', car: { firstRegistered: null }, history: 'unknown' },
   ])('a car $case: $history', ({ car, history }) => {
@@ -53,7 +55,7 @@ describe('starting from a set', () => {
 
   test('the missed brake fluid of a car past its fourth birthday is late by a year; what has passed is named to be asked about', () => {
     const household = withPip();
-    const { items, past } = start(household);
+    const { items, past } = start(household, { history: 'never-done' });
     expect(windowOf(household, 'Brake fluid')).toMatchObject({ state: 'late', lateBy: { months: 12 } });
     expect(windowOf(household, 'Coolant')).toMatchObject({ state: 'ahead', likely: '2027-11-01' });
     const named = items.filter((item) => past.includes(item.id)).map((item) => item.name);
@@ -65,7 +67,7 @@ describe('starting from a set', () => {
 
   test('severe use shortens the intervals as the car has it, and the items keep theirs', () => {
     const household = withPip({ severeUse: 0.5 });
-    const { items } = start(household);
+    const { items } = start(household, { history: 'never-done' });
     expect(items.find((item) => item.name === 'Coolant')?.interval.first.months).toBe(60);
     expect(windowOf(household, 'Coolant')).toMatchObject({ state: 'late', lateBy: { months: 18 } });
   });
@@ -101,10 +103,10 @@ describe('starting from a set', () => {
   });
 
   test('a printed date is taken with it; without one the bottle has passed its four years', () => {
-    const { items, past } = start(withPip(), { printedDates: { 'tyre-sealant': day('2027-03-31') } });
+    const { items, past } = start(withPip(), { history: 'never-done', printedDates: { 'tyre-sealant': day('2027-03-31') } });
     const sealant = items.find((item) => item.name === 'Tyre sealant bottle');
     expect([sealant?.printedDate, past.includes(sealant?.id ?? '')]).toEqual(['2027-03-31', false]);
-    const without = start(withPip());
+    const without = start(withPip(), { history: 'never-done' });
     expect(without.past).toContain(without.items.find((item) => item.name === 'Tyre sealant bottle')?.id);
   });
 
