@@ -79,9 +79,12 @@ function restore(store: Store, gone: Put): Put {
        WHERE family = ? AND id = ? AND role = 'puts' AND withdrawn_by IS NULL ORDER BY touch.seq`,
     )
     .all(gone.family, gone.id);
+  const putIn = (seq: number) => samePut(putsOf(entryKinds, must(readEntry(store, seq), 'entry')), gone);
   const last = standing.at(-1);
-  const change = last === undefined ? { ...gone, value: null } : samePut(putsOf(entryKinds, must(readEntry(store, last.seq), 'entry')), gone);
-  writeFact(store, change, last?.seq ?? 0, standing[0]?.seq ?? 0);
+  const change = last === undefined ? { ...gone, value: null } : putIn(last.seq);
+  // What was taken away and stated again begins with its second statement.
+  const removed = standing.findLastIndex(({ seq }) => putIn(seq).value === null);
+  writeFact(store, change, last?.seq ?? 0, standing[removed + 1]?.seq ?? 0);
   return change;
 }
 

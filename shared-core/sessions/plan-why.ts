@@ -72,7 +72,9 @@ function legalReason({ problem, session, task }: Placed): PlanReason | null {
   return { about: keeps ? 'legal-keeps' : 'legal', values: { date: legal.lastDay, opens: legal.opens }, worthMinor: null };
 }
 
+/** What must be done by law is not weighed against leaving it. */
 function waitingReason({ problem, account, task, currency }: Placed): PlanReason | null {
+  if (isLegalNow(task, problem.lastDay)) return null;
   const now = account.terms.get(task.key)?.lateMinor ?? 0;
   const worthMinor = (problem.left.get(task.key)?.lateMinor ?? 0) - now;
   if (worthMinor <= 0) return null;

@@ -20,10 +20,12 @@ export interface Made {
   readonly undo: readonly (readonly number[])[];
 }
 
-export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper';
+export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session';
 
 /** A day of the six years before 2026-11-25. */
 const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_400_000).toISOString().slice(0, 10);
+/** A day of the two months after it. */
+const aheadOf = (n: number) => new Date(Date.UTC(2026, 10, 25) + (n % 60) * 86_400_000).toISOString().slice(0, 10);
 /** One of a list; an id of nothing where it is empty, which is refused. */
 const one = (list: readonly string[], n: number) => list[n % list.length] ?? 'nothing';
 /** Some of a list: none, one or two. */
@@ -78,6 +80,21 @@ const CALLS = {
   'note observation': ({ ids }, { a, b, c }) => ({ operation: 'observation.note', request: { id: id('seen', c), car: one(ids.car, a), text: `seen ${b % 9}`, record: b % 3 === 0 ? one(ids.record, b) : null, papers: some(ids.paper, b) } }),
   'close observation': ({ ids }, { a, b }) => ({ operation: 'observation.close', request: { observation: one(ids.observation, a), record: one(ids.record, b) } }),
   'import readings': ({ ids }, { a, b }) => ({ operation: 'import.keep', request: { car: one(ids.car, a), text: `date,km\n${dayOf(b)},${1000 + (b % 2180) * 30}\n${dayOf(b + 40)},${1000 + ((b + 40) % 2180) * 30}\n` } }),
+  'set place': (_made, { a, b, c }) => ({ operation: 'place.set', request: { id: a % 3 === 0 ? 'home' : `garage-${a % 3}`, name: `Place ${b % 4}`, kind: a % 3 === 0 ? 'home' : 'garage', openingMinor: b % 4000, closedWeekdays: c % 2 === 0 ? [7] : [] } }),
+  'remove place': (_made, { a }) => ({ operation: 'place.remove', request: { id: `garage-${a % 3}` } }),
+  'set place days': (_made, { a, b, c }) => ({ operation: 'place-days.set', request: { id: `days-${c % 3}`, place: a % 2 === 0 ? 'home' : `garage-${a % 3}`, from: aheadOf(b), to: aheadOf(b + (c % 5)), open: c % 2 === 0, reason: 'a holiday' } }),
+  'remove place days': (_made, { a }) => ({ operation: 'place-days.remove', request: { id: `days-${a % 3}` } }),
+  'set car days': ({ ids }, { a, b, c }) => ({ operation: 'car-days.set', request: { id: `needed-${c % 3}`, car: one(ids.car, a), from: aheadOf(b), why: c % 2 === 0 ? 'needed' : 'away' } }),
+  'remove car days': (_made, { a }) => ({ operation: 'car-days.remove', request: { id: `needed-${a % 3}` } }),
+  'set plan settings': (_made, { a, b }) => ({ operation: 'plan-settings.set', request: { horizonDays: 1 + (a % 366), lateMinorADay: { comfort: b % 50 } } }),
+  'set access': ({ ids }, { a, b, c }) => ({ operation: 'access.set', request: { id: `access-${c % 3}`, car: one(ids.car, a), name: `Way ${b % 3}`, minutes: b % 90 } }),
+  'remove access': (_made, { a }) => ({ operation: 'access.remove', request: { id: `access-${a % 3}` } }),
+  'set pair': ({ ids }, { a, b }) => ({ operation: 'worth-while.set', request: { id: 'pair', when: { kind: 'item', id: one(ids.item, a) }, also: { kind: 'item', id: one(ids.item, b) } } }),
+  'remove pair': () => ({ operation: 'worth-while.remove', request: { id: 'pair' } }),
+  'keep session': ({ ids }, { a, b, c }) => ({ operation: 'session.keep', request: { sessions: [{ day: aheadOf(b), place: c % 3 === 0 ? 'garage-1' : 'home', tasks: [{ kind: 'item', id: one(ids.item, a) }] }] } }),
+  'propose sessions': ({ ids }, { a, b, c }) => ({ operation: 'session.propose', request: { sessions: [...new Set([one(ids.item, a), one(ids.item, b)])].map((item, at) => ({ day: aheadOf(c + at), place: 'home', tasks: [{ kind: 'item', id: item }] })) } }),
+  'move session': ({ ids }, { a, b, c }) => ({ operation: 'session.move', request: { session: one(ids.session, a), day: aheadOf(b), ...(c % 2 === 0 ? { place: 'home' } : {}) } }),
+  'end session': ({ ids }, { a, b }) => ({ operation: 'session.end', request: { session: one(ids.session, a), as: b % 2 === 0 ? 'cancelled' : 'done' } }),
   'withdraw the last': ({ undo }) => ({ operation: 'entry.withdraw', request: { entries: undo.at(-1) ?? [0], why: 'a slip' } }),
   'withdraw': ({ undo }, { a, b }) => ({ operation: 'entry.withdraw', request: { entries: [...new Set([...(undo[a % undo.length] ?? [0]), ...(b % 4 === 0 ? (undo[b % undo.length] ?? []) : [])])] } }),
 } as const satisfies Record<string, (made: Made, action: Action) => Call>;

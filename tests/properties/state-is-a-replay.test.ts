@@ -15,18 +15,20 @@ import { callOf, lives, type Action, type Call, type Made, type Named } from './
 // Source: own property, after DESIGN.md section 5: what stands is always a replay of the journal, in the tables as in memory.
 const RUNS = Number(process.env['STORM_LIVES'] ?? 24);
 const SEED = Number(process.env['STORM_SEED'] ?? 20_261_125);
-const LONGEST_LIFE = 120;
+const LONGEST_LIFE = 220;
 
 const NAMES: Readonly<Record<string, Named>> = {
   'car.add': 'car', 'reading.record': 'reading', 'item.add': 'item', 'obligation.add': 'obligation', 'specification.set': 'specification', 'part.set': 'part',
-  'supplier.set': 'supplier', 'lot.set': 'lot', 'record.add': 'record', 'observation.note': 'observation', 'paper.keep': 'paper',
+  'supplier.set': 'supplier', 'lot.set': 'lot', 'record.add': 'record', 'observation.note': 'observation', 'paper.keep': 'paper', 'session.keep': 'session', 'session.propose': 'session',
 };
 const tally = new Map<string, { accepted: number; refused: number }>();
 
 /** The id that a reply gave to what was made. */
 function idIn(operation: string, value: Record<string, unknown>): string | null {
   const named = operation.endsWith('.set') ? 'set' : NAMES[operation];
-  return named === undefined ? null : ((value[named] as { id: string } | undefined)?.id ?? null);
+  if (named === undefined) return null;
+  const [first] = (value[`${named}s`] as readonly { id: string }[] | undefined) ?? [value[named] as { id: string } | undefined];
+  return first?.id ?? null;
 }
 
 function after(made: Made, call: Call, reply: Result<unknown>): Made {
@@ -39,7 +41,7 @@ function after(made: Made, call: Call, reply: Result<unknown>): Made {
 }
 
 async function live(host: TestHost, actions: readonly Action[]): Promise<void> {
-  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [] }, undo: [] };
+  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [] }, undo: [] };
   await host.must('household.start', { unit: 'km' });
   for (const action of actions) {
     const call = callOf(made, action);

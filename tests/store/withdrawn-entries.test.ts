@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { openHouseholdWithPip, openTestHost } from '../host/open-test-host.ts';
+import { layUps } from '../../shared-core/fleet/lay-up.ts';
+import { day, openHouseholdWithPip, openTestHost } from '../host/open-test-host.ts';
 
 describe('the start of a household', () => {
   test('cannot be withdrawn from under what stands upon it', async () => {
@@ -61,4 +62,19 @@ test.each([
   const host = openTestHost();
   expect(await host.composed.call(operation, request)).toMatchObject({ ok: false, refusal: { code: 'household-not-started' } });
   expect(await host.must('household.examine', {})).toMatchObject({ entries: 0, papers: 0, faults: [] });
+});
+
+describe('what was taken away and stated again', () => {
+  test('begins with its second statement, also once a later one is withdrawn', async () => {
+    const host = await openHouseholdWithPip();
+    const rest = (note: string) => host.must('lay-up.set', { id: 'rest', car: 'pip', from: day('2026-01-01'), to: day('2026-02-01'), note });
+    await rest('one');
+    await host.must('lay-up.remove', { id: 'rest' });
+    const [again = 0] = (await rest('two')).undo;
+    const third = await rest('three');
+    await host.must('entry.withdraw', { entries: [...third.undo] });
+    const stamp = host.composed.context.household().facts.stamps(layUps, 'pip').get('rest');
+    expect(stamp).toMatchObject({ seq: again, firstSeq: again });
+    expect(await host.must('household.examine', {})).toMatchObject({ faults: [] });
+  });
 });

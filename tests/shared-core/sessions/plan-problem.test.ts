@@ -143,6 +143,7 @@ describe('the baseline', () => {
   test.each([
     { case: 'on the first open day at or after likely', of: baseline([named('oil', '2026-12-01')]), expected: ['oil 2026-12-05 home'] },
     { case: 'late: from today', of: baseline([named('oil', '2025-12-01', { late: true, likely: day('2025-12-01') })]), expected: ['oil 2026-11-28 home'] },
+    { case: 'late by its wear, though likely later: from today too', of: baseline([named('oil', '2026-12-10', { late: true })]), expected: ['oil 2026-11-28 home'] },
     { case: 'at the cheaper place', of: baseline([named('oil', '2026-12-01', { prices: new Map([['home', 5000], ['hill', 4999]]) })]), expected: ['oil 2026-12-02 hill'] },
     { case: 'due after the horizon: left', of: baseline([named('oil', '2026-12-26')], { asked: ['item/oil'] }), expected: [] },
     { case: 'a full day is not open', of: baseline([named('oil', '2026-12-01', { minutes: 80 }), named('pads', '2026-12-01', { minutes: 80 })]), expected: ['oil 2026-12-05 home', 'pads 2026-12-06 home'] },
