@@ -14,7 +14,7 @@ import { taskKey } from '../sessions/task-ref.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
 import type { LeadTimes } from './notice-days.ts';
-import { garagePrice, homePrice, isOnShelf, type PriceBook } from './price-book.ts';
+import { garagePrice, homePrice, type PriceBook } from './price-book.ts';
 
 /** What tasks are made from beside the care of their car. */
 export interface TaskSources {
@@ -100,7 +100,6 @@ function takes(place: Place, car: string): boolean {
 }
 
 function partsFrom({ today, book, leads }: TaskSources, { item }: ItemCare): LocalDate | null {
-  if (item.needs.length === 0 || isOnShelf(book, item)) return null;
   const days = item.needs.flatMap(({ specification, quantity }) => ((book.onShelf.get(specification) ?? 0) >= quantity ? [] : (leads.get(specification) ?? [])));
   const soonest = Math.max(0, ...days);
   return soonest === 0 || !Number.isFinite(soonest) ? null : addDays(today, soonest);

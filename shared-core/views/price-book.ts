@@ -65,8 +65,3 @@ function lastPaid(item: string, records: readonly WorkRecord[], place: 'home' | 
   if (last === null) return null;
   return Math.max(0, last.costs.filter((cost) => WORK_COSTS.has(cost.kind) || cost.kind === 'discount').reduce((sum, cost) => sum + cost.amountMinor, 0));
 }
-
-/** Whether the shelf holds all that an item needs. */
-export function isOnShelf(book: PriceBook, item: ServiceItem): boolean {
-  return item.needs.every(({ specification, quantity }) => (book.onShelf.get(specification) ?? 0) >= quantity);
-}
