@@ -18,7 +18,9 @@ const PLACES: readonly Place[] = [
 /** The way to every screen there is, by its full name. */
 export function Rail() {
   const [location] = useLocation();
-  const here = (href: string) => (href === '/' ? location === '/' : location === href || location.startsWith(`${href}/`));
+  // A table that is taken in for the whole household belongs to what is kept, which stands in Settings.
+  const place = location === '/import' ? '/settings' : location;
+  const here = (href: string) => (href === '/' ? place === '/' : place === href || place.startsWith(`${href}/`));
   return (
     <nav className={styles.rail} aria-label={tell('app.screens')}>
       <p className={styles.name}>{tell('app.name')}</p>

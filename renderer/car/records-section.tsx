@@ -5,6 +5,7 @@ import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { RecordEntry } from './record-entry.tsx';
 import { Section } from './section.tsx';
+import { TakeInLink } from './take-in-link.tsx';
 import styles from './car.module.css';
 
 interface RecordsSectionProps {
@@ -21,7 +22,7 @@ export function RecordsSection({ view, open }: RecordsSectionProps) {
   const papers = new Map(view.papers.map((paper) => [paper.id, paper]));
   const readings = new Map(view.readings.map((reading) => [reading.id, reading]));
   return (
-    <Section title={tell('records.title')} add={{ label: tell('records.add'), onAdd: () => open({ kind: 'record', item: null }) }}>
+    <Section title={tell('records.title')} more={<TakeInLink car={view.car.id} />} add={{ label: tell('records.add'), onAdd: () => open({ kind: 'record', item: null }) }}>
       {records.length === 0 && <p className={styles.soft}>{tell('records.none')}</p>}
       <ol className={styles.list}>
         {(all ? records : records.slice(0, SHOWN)).map((one) => (

@@ -1,5 +1,6 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import { change } from '../ui/change.ts';
@@ -21,6 +22,10 @@ export function DataSection({ folder, sample }: DataSectionProps) {
     <section className={styles.section} aria-labelledby="settings-data">
       <h2 id="settings-data">{tell('settings.data')}</h2>
       <p className={styles.soft}>{tell('settings.folder', { folder })}</p>
+      <div className={styles.task}>
+        <p>{tell('import.open-what')}</p>
+        <Button component={Link} href="/import" variant="default">{tell('import.open')}</Button>
+      </div>
       <div className={styles.task}>
         <p>{tell('settings.examine-what')}</p>
         <Button variant="default" onClick={examine.run} aria-disabled={examine.running}>{examine.running ? tell('settings.examining') : tell('settings.examine')}</Button>

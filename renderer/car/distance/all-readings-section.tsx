@@ -6,6 +6,7 @@ import { useWords } from '../../ui/household.tsx';
 import { ReadingQuestion } from '../../ui/reading-question.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { Section } from '../section.tsx';
+import { TakeInLink } from '../take-in-link.tsx';
 import carStyles from '../car.module.css';
 import type { OpenDistanceSheet } from './distance-sheet.ts';
 import { ReadingRow } from './reading-row.tsx';
@@ -26,7 +27,7 @@ export function AllReadingsSection({ view, onRead, open }: AllReadingsSectionPro
   const { readings, due, car } = view;
   const papers = new Map(view.papers.map((paper) => [paper.id, paper]));
   return (
-    <Section title={tell('readings.title')} add={{ label: tell('readings.add'), onAdd: onRead }}>
+    <Section title={tell('readings.title')} more={<TakeInLink car={car.id} />} add={{ label: tell('readings.add'), onAdd: onRead }}>
       {readings.length === 0 && <p className={carStyles.soft}>{tell('readings.none')}</p>}
       {due.doubtful.map((doubtful) => (
         <div key={doubtful.reading} className={carStyles.doubt}><ReadingQuestion car={car.name} doubtful={doubtful} /></div>

@@ -1,5 +1,6 @@
 import { refuse, type Result } from '../../../shared-core/result/result.ts';
 import { change } from '../../ui/change.ts';
+import { fileBase64 } from '../../ui/file-base64.ts';
 
 /** The largest file taken, in bytes; the host refuses more. */
 const LARGEST_BYTES = 25_000_000;
@@ -35,7 +36,7 @@ async function keepPaper(file: File) {
   const at = ['papers'];
   if (file.size === 0) return refuse('file-empty', { name: file.name }, at);
   if (file.size > LARGEST_BYTES) return refuse('file-too-large', { name: file.name }, at);
-  const base64 = await base64Of(file);
+  const base64 = await fileBase64(file);
   if (base64 === null) return refuse('file-unreadable', { name: file.name }, at);
   const result = await change('paper.keep', { name: file.name.slice(-LONGEST_NAME), base64 });
   return result.ok ? result : ({ ok: false, refusal: { ...result.refusal, path: at } } as const);
@@ -43,14 +44,4 @@ async function keepPaper(file: File) {
 
 async function takeBack(entries: readonly number[]): Promise<void> {
   if (entries.length > 0) await change('entry.withdraw', { entries: [...entries], why: '' });
-}
-
-/** A file's bytes as base64; null where it cannot be read. */
-function base64Of(file: File): Promise<string | null> {
-  return new Promise((resolve) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(typeof reader.result === 'string' ? reader.result.slice(reader.result.indexOf(',') + 1) : null);
-    reader.onerror = () => resolve(null);
-    reader.readAsDataURL(file);
-  });
 }

@@ -6,7 +6,7 @@ export const IMPORT_WORDS: Readonly<Record<string, string>> = {
   'import-no-values': 'The table has dates, and no column for a reading or for the work done. Add one, or choose what parts the columns.',
   'import-too-long': 'The table has more than {most} rows. Cut it into parts.',
   'import-too-wide': 'Line {line} has more than {most} columns. Choose what stands between the columns, or take the others out.',
-  'import-file-large': 'The file is larger than {most} megabytes. Cut it into parts.',
+  'import-file-large': 'The file is larger than 20 megabytes. Cut it into parts.',
   'import-spreadsheet': 'The file is a spreadsheet or an archive, not a table as text. Save it as CSV and choose that file.',
   'import-nul': 'Line {line} holds a NUL character, which no table as text holds. Save it anew as CSV in UTF-8.',
   'import-encoding': 'The bytes of the file are not {encoding} text as its beginning says. Save it anew as CSV in UTF-8.',
@@ -45,7 +45,7 @@ export const IMPORT_WORDS: Readonly<Record<string, string>> = {
   // What a table leaves open.
   'import-without-date': 'Which column holds the date?',
   'import-without-values': 'Which column holds the reading, or the work done?',
-  'import-without-car': 'Which car are the rows of that name none?',
+  'import-without-car': 'Of which car are the rows that name none?',
   'import-column-number': 'column {number}',
   'import-column-headed': 'column {number}, {head}',
   'import-ask-order': 'Every date can be read in more than one way, such as {value} in line {line}. In which order are they written?',
