@@ -58,7 +58,7 @@ function readFile(base64: string | null, text: string | null): Result<DecodedTab
   if ((base64 === null) === (text === null)) return refuse('import-text-or-bytes');
   if (base64 !== null && !BASE64.test(base64)) return refuse('paper-not-base64', {}, ['base64']);
   const bytes = base64 === null ? Buffer.from(text ?? '', 'utf8') : Buffer.from(base64, 'base64');
-  if (bytes.length > LARGEST_TABLE_BYTES) return refuse('import-file-large', { most: LARGEST_TABLE_BYTES / 1_000_000 });
+  if (bytes.length > LARGEST_TABLE_BYTES) return refuse('import-file-large', {});
   const decoded = decodeTable(bytes);
   return decoded.ok ? ok({ ...decoded.value, digest: hexText(sha256(bytes)) }) : decoded;
 }

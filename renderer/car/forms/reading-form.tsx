@@ -14,7 +14,8 @@ import { note } from '../../ui/notices/notice-store.ts';
 import { ReadingQuestion } from '../../ui/reading-question.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { sendReading, type ReadingDraft, type RecordedReading } from './reading-draft.ts';
-import { readingDraft, unitOfDraft, unitOfLast } from './reading-units.ts';
+import { readingDraft } from './reading-start.ts';
+import { unitOfDraft, unitOfLast } from './reading-units.ts';
 
 interface ReadingFormProps {
   readonly view: CarView;

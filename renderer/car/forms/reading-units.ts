@@ -1,12 +1,6 @@
 import type { CarView } from '../../../shared-core/views/car-view.ts';
-import type { ReadingDraft } from './reading-draft.ts';
 
 type Unit = CarView['car']['unit'];
-
-/** The form as it opens. */
-export function readingDraft(today: string): ReadingDraft {
-  return { value: '', unit: '', date: today, source: 'keeper', note: '', files: [], replaced: false, lastShown: '', lastUnit: '', sure: false };
-}
 
 /**
  * The unit that a car's odometer showed on a date; a date that is none yet counts as the latest.
@@ -19,12 +13,12 @@ export function unitOn(units: CarView['units'], date: string): Unit {
 }
 
 /** The unit a reading is in: as chosen, or the one shown on its day. */
-export function unitOfDraft({ unit, date }: ReadingDraft, { units }: Pick<CarView, 'units'>): Unit {
+export function unitOfDraft({ unit, date }: { readonly unit: string; readonly date: string }, { units }: Pick<CarView, 'units'>): Unit {
   return unit === '' ? unitOn(units, date) : (unit as Unit);
 }
 
 /** The unit of what the old instrument last showed: as chosen, or the one shown on the days before. */
-export function unitOfLast({ lastUnit, date }: ReadingDraft, { units }: Pick<CarView, 'units'>): Unit {
+export function unitOfLast({ lastUnit, date }: { readonly lastUnit: string; readonly date: string }, { units }: Pick<CarView, 'units'>): Unit {
   const before = units.filter(({ from }) => from === null || from < date);
   return lastUnit === '' ? unitOn(before, date) : (lastUnit as Unit);
 }

@@ -46,7 +46,6 @@ export const CAR_WORDS = {
   'interval.distance': 'every {distance}',
   'interval.both': { one: 'every {n} month or {distance}', other: 'every {n} months or {distance}' },
   'interval.first': '{repeat}; the first time {first}',
-  'interval.unconfirmed': 'not yet compared with its source',
 
   'obligations.title': 'Obligations',
   'obligations.add': 'Add an obligation',

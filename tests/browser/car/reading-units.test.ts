@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
-import { readingDraft, unitOfDraft, unitOfLast, unitOn } from '../../../renderer/car/forms/reading-units.ts';
+import { readingDraft } from '../../../renderer/car/forms/reading-start.ts';
+import { unitOfDraft, unitOfLast, unitOn } from '../../../renderer/car/forms/reading-units.ts';
 
 const UNITS = [{ from: null, unit: 'mi' }, { from: '2024-05-01', unit: 'km' }] as CarView['units'];
 
