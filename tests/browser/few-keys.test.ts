@@ -50,7 +50,7 @@ describe.skipIf(chromiumHere === null)('a car with a believable schedule, from a
     served = await serveHousehold(join(folder, 'household'), '2026-11-25');
     browser = await launchChromium();
     page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(25_000);
     page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
     page.on('pageerror', (error) => complaints.push(error.message));
     await page.goto(served.link);
