@@ -12,7 +12,6 @@ import styles from './import.module.css';
 interface ChooseSectionProps {
   readonly table: ChosenTable | null;
   readonly drop: Drop;
-  readonly onTable: (table: ChosenTable) => void;
   readonly onPutAway: () => void;
 }
 

@@ -6,6 +6,7 @@ import type { PartProps } from './questions-section.tsx';
 import { SheetSection } from './sheet-section.tsx';
 import { holdColumn, type Holding } from './table-draft.ts';
 import styles from './import.module.css';
+import rowStyles from './rows.module.css';
 
 const HOLDINGS = ['date', 'reading', 'unit', 'car', 'work', 'outcome', 'cost', 'place', 'by', 'note'] as const satisfies readonly Holding[];
 const PAGE = 15;
@@ -19,7 +20,7 @@ export function ColumnsSection({ draft, view, onChoices }: PartProps) {
     <SheetSection id="import-columns" title={tell('import.columns')} hint={tell('import.columns-what')}>
       <Paged items={view.columns} size={PAGE} label={tell('import.columns')}>
         {(shown) => (
-          <Table className={styles.columnsTable ?? ''}>
+          <Table className={`${rowStyles.table} ${rowStyles.columnsTable}`}>
             <Table.Thead>
               <Table.Tr>
                 <Table.Th scope="col">{tell('import.column')}</Table.Th>
@@ -41,13 +42,13 @@ function ColumnRow({ column, onHold }: { readonly column: ImportView['columns'][
   const { number, head, holds, by, examples } = column;
   const named = head !== null && head !== '';
   return (
-    <Table.Tr className={holds === null ? styles.leftOut ?? '' : ''}>
-      <Table.Th scope="row" className={styles.headCell ?? ''}>
+    <Table.Tr className={holds === null ? rowStyles.leftOut ?? '' : ''}>
+      <Table.Th scope="row" className={rowStyles.headCell ?? ''}>
         <span className={styles.small}>{tell('import.column-n', { number })}</span>
         {named && <span>{head.length < LONGEST_HEAD ? head : `${head} …`}</span>}
       </Table.Th>
-      <Table.Td>{examples.length === 0 ? <span className={styles.small}>{tell('import.no-cells')}</span> : examples.slice(0, EXAMPLES).map((cell, at) => <span key={at} className={styles.cell}>{cell}</span>)}</Table.Td>
-      <Table.Td className={styles.holdsCell ?? ''}>
+      <Table.Td>{examples.length === 0 ? <span className={styles.small}>{tell('import.no-cells')}</span> : examples.slice(0, EXAMPLES).map((cell, at) => <span key={at} className={rowStyles.cell}>{cell}</span>)}</Table.Td>
+      <Table.Td className={rowStyles.holdsCell ?? ''}>
         <NativeSelect
           aria-label={tell('import.column-holds', { number, head: head ?? '' })}
           value={holds ?? ''}

@@ -7,6 +7,7 @@ import { understoodWords, type ImportedRow } from './row-words.ts';
 import { SheetSection } from './sheet-section.tsx';
 import { WrittenCells } from './written-cells.tsx';
 import styles from './import.module.css';
+import rowStyles from './rows.module.css';
 
 const SHOWN = 6;
 
@@ -16,7 +17,7 @@ export function FirstRowsSection({ view }: { readonly view: ImportView }) {
   const { first } = view;
   return (
     <SheetSection id="import-first" title={tell('import.first')}>
-      <Table className={styles.rowsTable ?? ''}>
+      <Table className={`${rowStyles.table} ${rowStyles.rowsTable}`}>
         <Table.Thead>
           <Table.Tr>
             <Table.Th scope="col">{tell('import.line')}</Table.Th>
@@ -36,10 +37,10 @@ function Row({ row, view }: { readonly row: ImportedRow; readonly view: ImportVi
   const parts = understoodWords(row, view.cars, words);
   return (
     <Table.Tr>
-      <Table.Th scope="row" className={styles.lineCell ?? ''}>{row.line}</Table.Th>
+      <Table.Th scope="row" className={rowStyles.lineCell ?? ''}>{row.line}</Table.Th>
       <Table.Td><WrittenCells cells={row.cells} columns={view.columns} /></Table.Td>
-      <Table.Td className={styles.understood ?? ''}>
-        {row.state !== 'refused' && (parts.length === 0 ? <span className={styles.small}>{tell('import.nothing-understood')}</span> : parts.map((part, at) => <span key={at} className={at === 0 ? styles.main : styles.part}>{part}</span>))}
+      <Table.Td className={rowStyles.understood ?? ''}>
+        {row.state !== 'refused' && (parts.length === 0 ? <span className={styles.small}>{tell('import.nothing-understood')}</span> : parts.map((part, at) => <span key={at} className={at === 0 ? rowStyles.main : rowStyles.part}>{part}</span>))}
         {row.state !== 'stored' && <span className={row.state === 'refused' ? styles.fault : styles.look}>{tell(`import-state.${row.state}`)}{row.text === '' ? '' : `: ${row.text}`}</span>}
         {row.cleaned.map(({ code, text }) => <span key={`${code} ${text}`} className={styles.small}>{text}</span>)}
       </Table.Td>

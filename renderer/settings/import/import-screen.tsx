@@ -31,7 +31,7 @@ export function ImportScreen({ car }: { readonly car: string | null }) {
         <ScreenTitle>{tell('import.title')}</ScreenTitle>
         <p className={styles.soft}>{tell('import.lead')}{name !== null && ` ${tell('import.lead-car', { car: name })}`}</p>
       </div>
-      <ChooseSection table={draft?.table ?? null} drop={drop} onTable={onTable} onPutAway={() => keep(null)} />
+      <ChooseSection table={draft?.table ?? null} drop={drop} onPutAway={() => keep(null)} />
       {draft !== null && <LookedAt key={draft.table.key} draft={draft} onChoices={(choices: TableChoices) => keep({ ...draft, choices })} onTaken={() => keep(null)} />}
       <EarlierSection />
     </div>

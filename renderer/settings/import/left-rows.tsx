@@ -6,6 +6,7 @@ import { understoodWords, type ImportedRow } from './row-words.ts';
 import { SheetSection } from './sheet-section.tsx';
 import { WrittenCells } from './written-cells.tsx';
 import styles from './import.module.css';
+import rowStyles from './rows.module.css';
 
 interface LeftRowsProps {
   readonly view: ImportView;
@@ -33,7 +34,7 @@ function LeftRow({ row, view }: { readonly row: ImportedRow; readonly view: Impo
   const words = useWords();
   const [main] = understoodWords(row, view.cars, words);
   return (
-    <li className={styles.left}>
+    <li className={rowStyles.left}>
       <strong>{tell('import.row-line', { line: row.line })}</strong>
       <div>
         <p>{row.state === 'set-aside' && main !== undefined && <strong>{main}. </strong>}{row.text}</p>

@@ -36,8 +36,8 @@ export function OutcomeSection({ draft, view, asking, again, onTaken }: OutcomeS
         {counts.duplicates > 0 && <li><a href="#import-duplicate" onClick={goTo('import-duplicate')}>{tell('import.already', { n: counts.duplicates })}</a></li>}
       </ul>
       <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault !== null && <><strong>{tell('import.not-taken')}</strong> {fault}</>}</p>
-      {(what !== null || open) && (
-        <Button variant={view.ready ? 'filled' : 'default'} onClick={taking.take} aria-disabled={taking.sending || asking || !view.ready}>
+      {(view.ready || open) && (
+        <Button variant={view.ready ? 'filled' : 'default'} onClick={taking.take} aria-disabled={taking.sending || asking}>
           {taking.sending ? tell('import.taking') : open || brought === null ? tell('import.take-later') : tell('import.take', { what: brought })}
         </Button>
       )}

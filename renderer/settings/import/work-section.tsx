@@ -6,6 +6,7 @@ import type { PartProps } from './questions-section.tsx';
 import { SheetSection } from './sheet-section.tsx';
 import { takeFor, type WorkText } from './table-draft.ts';
 import styles from './import.module.css';
+import rowStyles from './rows.module.css';
 
 const PAGE = 12;
 /** What most needs a look comes first. */
@@ -21,7 +22,7 @@ export function WorkSection({ draft, view, onChoices }: PartProps) {
     <SheetSection id="import-work" title={tell('import.work')} hint={tell('import.work-what')}>
       <Paged items={texts} size={PAGE} label={tell('import.work')}>
         {(shown) => (
-          <Table className={styles.workTable ?? ''}>
+          <Table className={`${rowStyles.table} ${rowStyles.workTable}`}>
             <Table.Thead>
               <Table.Tr>
                 <Table.Th scope="col">{tell('import.text')}</Table.Th>
@@ -56,11 +57,11 @@ function TextRow({ one, car, named, onTake }: TextRowProps) {
   const said = how === 'none' && near.length > 0 ? tell('import-how.near', { names: near.map((one) => one.name).join(', ') }) : tell(`import-how.${how}`);
   return (
     <Table.Tr>
-      <Table.Th scope="row" className={styles.headCell ?? ''}>
+      <Table.Th scope="row" className={rowStyles.headCell ?? ''}>
         <span>{text}</span>
         <span className={styles.small}>{named && `${name}, `}{tell('import.rows', { n: rows })}</span>
       </Table.Th>
-      <Table.Td className={styles.holdsCell ?? ''}>
+      <Table.Td className={rowStyles.holdsCell ?? ''}>
         <NativeSelect
           aria-label={tell('import.text-of', { text, car: name })}
           value={how === 'several' ? '?' : (item ?? '')}
