@@ -37,7 +37,7 @@ function Row({ row, view }: { readonly row: ImportedRow; readonly view: ImportVi
   const parts = understoodWords(row, view.cars, words);
   return (
     <Table.Tr>
-      <Table.Th scope="row" className={rowStyles.lineCell ?? ''}>{row.line}</Table.Th>
+      <Table.Th scope="row" className={rowStyles.lineCell ?? ''}><span className={rowStyles.lineWord}>{tell('import.line')} </span>{row.line}</Table.Th>
       <Table.Td><WrittenCells cells={row.cells} columns={view.columns} /></Table.Td>
       <Table.Td className={rowStyles.understood ?? ''}>
         {row.state !== 'refused' && (parts.length === 0 ? <span className={styles.small}>{tell('import.nothing-understood')}</span> : parts.map((part, at) => <span key={at} className={at === 0 ? rowStyles.main : rowStyles.part}>{part}</span>))}

@@ -68,7 +68,7 @@ export const IMPORT_SCREEN_WORDS = {
   'import-delimiter.semicolon': 'a semicolon',
   'import-delimiter.tab': 'a tab',
   'import-delimiter.line': 'an upright line',
-  'import-head.yes': 'a head over the columns',
+  'import-head.yes': 'a head',
   'import-head.no': 'a row like the others',
   'import-order.ymd': 'year, month, day',
   'import-order.dmy': 'day, month, year',
