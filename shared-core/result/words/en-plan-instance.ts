@@ -1,4 +1,25 @@
 /** Sentences for what a plan instance may be refused for, and for the faults that the verifier finds in a plan. */
 export const PLAN_INSTANCE_WORDS: Readonly<Record<string, string>> = {
   'not-minutes': '{field} is not a whole number of minutes. Give 0 to 1 000 000.',
+  'day-twice': 'The day {date} stands twice among the days. Name each once.',
+  'access-twice': 'The access {id} of {car} stands twice. Give it once.',
+  'cost-at-no-place': 'The task {task} has costs at {place}, which is none of the places. Name a place that is given.',
+  'costs-unlike-days': 'The task {task} has {given} costs at {place}, and there are {days} days. Give one for each day, null where it is not allowed.',
+  'access-not-given': 'The task {task} needs the access {access}, which is not given for {car}. Give it, or leave it out of the task.',
+  'plan-must-do-no-day': 'The task {task} must be done, and no day at any place can take it. Allow a day, open a place, or free its car.',
+  'plan-must-do-too-long': 'The task {task} must be done and takes {minutes} minutes with its access; no day that could take it has more than {most}. Allow more minutes a day, or another place.',
+  'plan-must-do-not-all': 'What must be done does not all fit: no room is left for {tasks}. Allow another day or place, more minutes a day, or take something out.',
+
+  'plan-unknown-task': 'There is no task {id}.',
+  'plan-unknown-day': 'The day {date} is none of the days.',
+  'plan-unknown-place': 'There is no place {id}.',
+  'plan-session-empty': 'The session of {date} holds nothing.',
+  'plan-task-not-once': 'The task {task} is not exactly once in a session or left out.',
+  'plan-must-do-left': 'The task {task} must be done, and is left out.',
+  'plan-all-at-once': 'On {date} none of the cars {cars} is left free.',
+  'plan-place-closed': '{place} is closed on {date}.',
+  'plan-car-away': 'The car {car} cannot be worked on on {date}.',
+  'plan-not-allowed-then': 'The task {task} is not allowed at {place} on {date}.',
+  'plan-minutes-wrong': 'The minutes come to {is}, not {said}.',
+  'plan-day-too-full': '{place} has {most} minutes on {date}, and the session takes {minutes}.',
 };
