@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { faultInWords } from './fault-in-words.ts';
 import { ok, refuse, type Refusal, type Result } from './result.ts';
 import { codeIn } from './refused-by.ts';
 
@@ -20,7 +21,7 @@ function refusalOf(issue: z.core.$ZodIssue): Refusal {
   const code = codeIn(issue.message);
   if (code !== null) return refuse(code, { field }, path).refusal;
   if (issue.code === 'unrecognized_keys') return refuse('unknown-field', { field: [...path, issue.keys[0] ?? ''].join('.') }, path).refusal;
-  return refuse('not-understood', { field, why: issue.message }, path).refusal;
+  return refuse('not-understood', { field, why: faultInWords(issue) }, path).refusal;
 }
 
 /** The first issue; within a union, the issue that reaches deepest, for that is what the sender meant. */

@@ -28,6 +28,39 @@ describe('a request', () => {
   });
 });
 
+/** What no check of ours has a code for is still said in our own words. */
+describe('why a request is not understood', () => {
+  const wide = z.strictObject({
+    number: z.number().gt(0).max(12).multipleOf(0.5), month: z.int().min(1), word: z.string().min(1).max(4), yes: z.boolean(), list: z.array(z.int()).min(1).max(2),
+    unit: z.enum(['km', 'mi']), day: z.string().regex(/^x/), only: z.literal('whole'), inside: z.strictObject({}),
+  }).partial().extend({ needed: z.number() });
+
+  test.each([
+    { case: 'text for a number', request: { number: '5' }, why: 'it must be a number' },
+    { case: 'no number at all', request: { number: Number.NaN }, why: 'it must be a number' },
+    { case: 'null', request: { number: null }, why: 'it must be a number' },
+    { case: 'too much', request: { number: 13 }, why: 'it must be at most 12' },
+    { case: 'not enough', request: { number: 0 }, why: 'it must be more than 0' },
+    { case: 'between the steps', request: { number: 0.7 }, why: 'it must be a multiple of 0.5' },
+    { case: 'part of a whole', request: { month: 1.5 }, why: 'it must be a whole number' },
+    { case: 'below the first', request: { month: 0 }, why: 'it must be at least 1' },
+    { case: 'a number for text', request: { word: 5 }, why: 'it must be text' },
+    { case: 'empty text', request: { word: '' }, why: 'it must not be empty' },
+    { case: 'long text', request: { word: 'words' }, why: 'it must have at most 4 characters' },
+    { case: 'neither yes nor no', request: { yes: 'yes' }, why: 'it must be true or false' },
+    { case: 'no list', request: { list: 1 }, why: 'it must be a list' },
+    { case: 'an empty list', request: { list: [] }, why: 'it must not be empty' },
+    { case: 'a long list', request: { list: [1, 2, 3] }, why: 'it must hold at most 2' },
+    { case: 'another word', request: { unit: 'mm' }, why: 'it must be km or mi' },
+    { case: 'not the one word', request: { only: 'half' }, why: 'it must be whole' },
+    { case: 'not the pattern', request: { day: 'y' }, why: 'it is not written as it must be' },
+    { case: 'no fields', request: { inside: [] }, why: 'it must be an object with named fields' },
+    { case: 'missing', request: { needed: undefined }, why: 'it is missing' },
+  ])('$case: $why', ({ request, why }) => {
+    expect(parseRequest(wide, { needed: 1, ...request })).toMatchObject({ ok: false, refusal: { code: 'not-understood', values: { why } } });
+  });
+});
+
 describe('text as typed', () => {
   test.each([
     { case: 'marks put together', text: 'Zoe\u0308', taken: 'Zoë' },
