@@ -8,7 +8,7 @@ import { readings } from './reading.ts';
 
 /**
  * The unit in which a car's odometer showed its distance on a date: that of the instrument then in it. The first
- * instrument's is the car's own or, once an instrument was replaced, the one its last reading was typed in.
+ * instrument's is the car's own or, once an instrument was replaced, the one in which most of its readings were typed.
  *
  * @example unitShownOn(facts, car, date) //=> 'mi' before the instrument that shows km was put in
  */
@@ -30,6 +30,9 @@ export function unitsShown(facts: Facts, car: Car): readonly UnitFrom[] {
 
 function unitOfTheFirst(facts: Facts, car: Car): DistanceUnit {
   if (facts.ofCar(instruments, car.id).length === 0) return car.unit;
-  const ofTheFirst = facts.ofCar(readings, car.id).filter((reading) => reading.instrument === null && reading.standing === 'accepted');
-  return ofTheFirst.sort((a, b) => (a.date < b.date ? -1 : 1)).at(-1)?.typed.unit ?? car.unit;
+  const typedIn = facts.ofCar(readings, car.id).filter((reading) => reading.instrument === null && reading.standing === 'accepted').map((reading) => reading.typed.unit);
+  const miles = typedIn.filter((unit) => unit === 'mi').length;
+  // As many of one as of the other say nothing: a garage may write km of an odometer that shows miles.
+  if (miles * 2 === typedIn.length) return car.unit;
+  return miles * 2 > typedIn.length ? 'mi' : 'km';
 }

@@ -95,4 +95,14 @@ describe('a replaced instrument', () => {
     household.must('reading.record', { car: 'camper', value: 10, date: day('2025-07-01'), replaced: { lastShown: { value: 104_000, unit: 'km' } } });
     expect(household.must('reading.record', { car: 'camper', value: 102_000, date: day('2025-04-01') })).toMatchObject({ state: 'accepted', reading: { instrument: null } });
   });
+
+  // Source: by hand. The last reading of the old odometer came from a garage that writes km.
+  test('one reading in another unit does not change what the old one showed', () => {
+    const household = memoryHousehold({ unit: 'mi' });
+    household.must('car.add', { id: 'camper', name: 'Camper' });
+    for (const [on, value, unit] of [['2024-01-10', 30_000, 'mi'], ['2025-01-10', 35_000, 'mi'], ['2025-06-16', 59_500, 'km']] as const) household.must('reading.record', { car: 'camper', value, unit, date: day(on) });
+    household.must('reading.record', { car: 'camper', value: 12, date: day('2025-09-01'), replaced: { lastShown: { value: 38_000, unit: 'mi' } } });
+    expect(household.must('car.show', { car: 'camper' }).units).toEqual([{ from: null, unit: 'mi' }, { from: '2025-09-01', unit: 'mi' }]);
+    expect(household.must('reading.record', { car: 'camper', value: 32_500, date: day('2024-07-10') }).reading.typed.unit).toBe('mi');
+  });
 });
