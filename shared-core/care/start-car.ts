@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { addCar } from '../fleet/add-car.ts';
-import { carSchema, type Car } from '../fleet/car.ts';
+import { carSchema, powerSchema, type Car } from '../fleet/car.ts';
 import { decideReading, recordReadingRequest } from '../fleet/record-reading.ts';
 import { recordReadingReply, type RecordReadingReply } from '../fleet/recorded-reading.ts';
 import { withEntries } from '../fleet/release-readings.ts';
@@ -17,6 +17,8 @@ const reading = recordReadingRequest.shape;
 
 const startCarRequest = z.strictObject({
   ...addCar.request.shape,
+  /** What drives it; unless given, what the set is for. */
+  power: powerSchema.optional(),
   /** What its odometer shows; null: not read yet. */
   reading: z.strictObject({ value: reading.value, unit: reading.unit, date: reading.date, source: reading.source }).nullable().default(null),
   /** The set its schedule starts from: by its key, or the one that fits it, where one does; null: it starts empty. */
@@ -36,7 +38,7 @@ export const startCar = change({
   reply: z.object({ car: carSchema, reading: recordReadingReply.nullable(), ...startedItems.shape }),
   decide: (facts, request, moment) => {
     const { reading: read, set, omit, history, printedDates, ...described } = request;
-    const added = addCar.decide(facts, described, moment);
+    const added = addCar.decide(facts, { ...described, power: described.power ?? powerOf(set) }, moment);
     if (!added.ok) return added;
     const { car } = added.value.reply;
     const first = firstReading(withEntries(facts, added.value.entries), car, read, moment);
@@ -47,6 +49,12 @@ export const startCar = change({
     return ok({ entries: [...entries, ...started.value.entries], reply: { car, reading: first.value.reply, ...started.value.reply } });
   },
 });
+
+/** A set that bears the name of what drives a car is for such a car; the others fit whatever does. */
+function powerOf(set: StartCarRequest['set']): Car['power'] {
+  const named = powerSchema.safeParse(set);
+  return named.success ? named.data : 'petrol';
+}
 
 interface FirstReading {
   readonly entries: readonly NewEntry[];

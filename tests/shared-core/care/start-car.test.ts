@@ -54,6 +54,16 @@ describe('a car with all it starts from', () => {
     expect(start(memoryHousehold(), { ...request, set: 'fitting' }).items.map((item) => item.name)).toEqual(set === null ? [] : startingSet(set).items.map((item) => item.name));
   });
 
+  test.each([
+    { case: 'the set names it', request: { set: 'diesel' }, power: 'diesel' },
+    { case: 'the set names it, though another is usual', request: { set: 'electric' }, power: 'electric' },
+    { case: 'said by the keeper', request: { set: 'electric', power: 'hybrid' }, power: 'hybrid' },
+    { case: 'the set fits whatever drives it', request: { set: 'camper' }, power: 'petrol' },
+    { case: 'no set', request: {}, power: 'petrol' },
+  ] as const)('is driven by what is said, else by what its set is for: $case', ({ request, power }) => {
+    expect(start(memoryHousehold(), request).car.power).toBe(power);
+  });
+
   test('without a set or a reading is the car alone', () => {
     const household = memoryHousehold();
     const before = household.entries.length;
