@@ -15,7 +15,8 @@ export function helpOfAll(): string {
   return ['trunnion COMMAND [options]', '', ...lines, '', 'Every command takes:', ...GLOBAL_LINES, '  --help            how the command is called', ''].join('\n');
 }
 
-/** How one command is called. */
+/** How one command is called; what is said of its options and files stands below, without the program's name. */
 export function helpOfOne(command: Command): string {
-  return [command.does, '', ...command.usage.map((line) => `  trunnion ${line}`), '', ...GLOBAL_LINES, ''].join('\n');
+  const usage = command.usage.map((line) => (line.startsWith(`${command.name} `) || line === command.name ? `  trunnion ${line}` : `  ${line}`.trimEnd()));
+  return [command.does, '', ...usage, '', ...GLOBAL_LINES, ''].join('\n');
 }

@@ -33,6 +33,14 @@ describe('help', () => {
   });
 });
 
+describe('a line of help that begins with the program', () => {
+  test.each(commands)('is a call of it: $name', async ({ name }) => {
+    const calls = (await runCommand(name, '--help')).out.split('\n').filter((line) => /^\s*trunnion\b/.test(line));
+    expect(calls).not.toEqual([]);
+    for (const call of calls) expect(call).toMatch(new RegExp(`^ {2}trunnion ${name}( |$)`));
+  });
+});
+
 describe('wrong use', () => {
   test.each([
     { case: 'a command that is not there', words: ['sell'], why: 'There is no command "sell".' },
