@@ -1,6 +1,6 @@
 import { Link, Route, Switch } from 'wouter';
 import { CarScreen } from '../car/car-screen.tsx';
-import { leafNamed } from '../car/leaf.ts';
+import { leafNamed, leafOfPlace } from '../car/leaf.ts';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { SettingsScreen } from '../settings/settings-screen.tsx';
 import { Asked } from '../ui/asked.tsx';
@@ -46,7 +46,7 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/car/:car/import">{({ car }) => <ImportScreen key={car} car={car} />}</Route>
       <Route path="/import"><ImportScreen key="" car={null} /></Route>
       <Route path="/car/:car/:leaf">{({ car, leaf }) => <CarScreen car={car} leaf={leafNamed(leaf)} place={null} />}</Route>
-      <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafNamed(kind)} place={`${kind}-${id}`} />}</Route>
+      <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafOfPlace(kind)} place={`${kind}-${id}`} />}</Route>
       <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
       <Route>
         <ScreenTitle>{tell('screen.lost')}</ScreenTitle>

@@ -1,7 +1,7 @@
 import { Button, Table } from '@mantine/core';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { WindowView } from '../../shared-core/views/due-view.ts';
-import { dueWords, isExact, lateWords } from '../ui/due-words.ts';
+import { dueWords, isExact, stateWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { shapeOfWindow } from '../ui/marks/mark-shape.ts';
@@ -26,7 +26,7 @@ export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
   const { item, doneOn } = one;
   const last = doneOn.at(-1);
   const shape = shapeOfWindow(window);
-  const state = window.lateBy === null ? tell(`state.${window.state}`) : lateWords(window.lateBy, words);
+  const state = stateWords(window, words);
   return (
     <Table.Tr id={`item-${item.id}`} tabIndex={-1} data-place className={styles.place ?? ''}>
       <Table.Th scope="row" className={styles.itemName ?? ''}>

@@ -12,3 +12,8 @@ export function leafNamed(name: string | null): Leaf {
 export function leafAddress(car: string, leaf: Leaf): string {
   return leaf === 'care' ? `/car/${car}` : `/car/${car}/${leaf}`;
 }
+
+/** Where on a car's file a place of a kind stands: what is measured out by distance on its own leaf, else where the address says. */
+export function leafOfPlace(kind: string): Leaf {
+  return kind === 'allowance' ? 'distance' : leafNamed(kind);
+}

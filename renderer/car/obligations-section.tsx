@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import { daysBetween } from '../../shared-core/calendar/local-date.ts';
 import type { CarView } from '../../shared-core/views/car-view.ts';
+import { arrangeFromWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { shapeOfObligation } from '../ui/marks/mark-shape.ts';
@@ -28,7 +29,7 @@ export function ObligationsSection({ view, open }: ObligationsSectionProps) {
             <div className={styles.rowWords}>
               <strong>{one.name}</strong>
               <p>{[...(one.late ? [tell('obligation.late-days', { n: daysBetween(one.on, view.today) })] : []), tell('obligation.by', { date: words.date(one.on) })].join(' · ')}</p>
-              <p className={styles.small}>{one.opens === null ? tell('obligations.arrange', { date: words.date(one.from) }) : tell('obligation.opens', { date: words.date(one.opens) })}</p>
+              {!(one.late && one.opens === null) && <p className={styles.small}>{one.opens === null ? arrangeFromWords(one.from, view.today, words) : tell('obligation.opens', { date: words.date(one.opens) })}</p>}
             </div>
             <div className={styles.rowActions}>
               <Button size="compact-sm" variant="default" aria-label={tell('obligations.renew-for', { name: one.name })} onClick={() => open({ kind: 'renew', obligation: one.id })}>{tell('obligations.renew')}</Button>

@@ -1,5 +1,7 @@
 import { Button } from '@mantine/core';
 import type { CarView } from '../../shared-core/views/car-view.ts';
+import { recheckWords } from '../ui/due-words.ts';
+import type { HouseholdWords } from '../ui/household-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { tell } from '../ui/words/tell.ts';
@@ -25,7 +27,7 @@ export function ObservationsSection({ view, open }: ObservationsSectionProps) {
             <MarkGlyph shape="eye" filled={false} tone={seen.closedOn === null && seen.severity === 'unsafe' ? 'late' : 'plain'} />
             <div className={styles.rowWords}>
               {seen.closedOn === null ? <strong>{seen.text}</strong> : <span>{seen.text}</span>}
-              <p className={styles.small}>{remarks(seen, words.date).join(' · ')}</p>
+              <p className={styles.small}>{remarks(seen, view.today, words).join(' · ')}</p>
             </div>
             {seen.closedOn === null && <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text: seen.text })} onClick={() => open({ kind: 'close', observation: seen.id })}>{tell('observations.close')}</Button>}
           </li>
@@ -35,8 +37,7 @@ export function ObservationsSection({ view, open }: ObservationsSectionProps) {
   );
 }
 
-function remarks(seen: CarView['observations'][number], date: (date: string) => string): string[] {
-  if (seen.closedOn !== null) return [tell('observations.closed', { date: date(seen.closedOn) })];
-  const recheck = seen.recheckOn === null ? [] : [tell('observations.recheck', { date: date(seen.recheckOn) })];
-  return [tell(`severity.${seen.severity}`), tell('observations.seen', { date: date(seen.date) }), ...recheck];
+function remarks(seen: CarView['observations'][number], today: CarView['today'], words: HouseholdWords): string[] {
+  if (seen.closedOn !== null) return [tell('observations.closed', { date: words.date(seen.closedOn) })];
+  return [tell(`severity.${seen.severity}`), tell('observations.seen', { date: words.date(seen.date) }), ...recheckWords(seen.recheckOn, today, words)];
 }

@@ -1,8 +1,10 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { CarView } from '../../shared-core/views/car-view.ts';
+import { arrangeFromWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { shapeOfRecall } from '../ui/marks/mark-shape.ts';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { Section } from './section.tsx';
@@ -33,23 +35,23 @@ export function RecallsSection({ view, open }: RecallsSectionProps) {
 
 interface RecallRowProps {
   readonly one: RecallView;
-  readonly today: string;
+  readonly today: CarView['today'];
   readonly open: OpenSheet;
 }
 
-function RecallRow({ one: { recall, state, late, arrangeFrom, text }, today, open }: RecallRowProps) {
+function RecallRow({ one, today, open }: RecallRowProps) {
+  const { recall, state, late, arrangeFrom, text } = one;
   const words = useWords();
   const { id, number, what, how, doneBy } = recall;
-  const soon = arrangeFrom !== null && arrangeFrom <= today;
   const edit = () => open({ kind: 'recall', recall: id });
   return (
     <li id={`recall-${id}`} tabIndex={-1} data-place className={styles.row}>
-      <MarkGlyph shape={late ? 'flag' : 'pin'} filled={late || soon} tone={late ? 'late' : state === 'done' ? 'plain' : soon ? 'soon' : 'later'} />
+      <MarkGlyph {...shapeOfRecall(one, today)} />
       <div className={styles.rowWords}>
         <strong>{number}</strong> {what}
         <p>{text}</p>
         {how !== null && <p className={styles.small}>{doneBy === null ? how : tell('recalls.done-by', { how, name: doneBy })}</p>}
-        {state === 'open' || arrangeFrom === null ? null : <p className={styles.small}>{tell('obligations.arrange', { date: words.date(arrangeFrom) })}</p>}
+        {state === 'open' || late || arrangeFrom === null ? null : <p className={styles.small}>{arrangeFromWords(arrangeFrom, today, words)}</p>}
       </div>
       {state === 'open' || state === 'booked'
         ? <Button size="compact-sm" variant="default" aria-label={tell('recalls.done-for', { number })} onClick={edit}>{tell('recalls.done')}</Button>

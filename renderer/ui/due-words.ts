@@ -17,6 +17,17 @@ export function isExact({ earliest, likely, latest, limb }: Dates): boolean {
   return earliest !== null && earliest === likely && likely === latest && (limb === 'time' || limb === 'printed-date');
 }
 
+/** Whether an exact date is today's: no reading makes that surer. */
+export function dueToday(window: Dates & Pick<WindowView, 'state'>): boolean {
+  return window.state === 'probably-due' && isExact(window);
+}
+
+/** How a due window stands: by how much it is late, or its state in a word. */
+export function stateWords(window: Dates & Pick<WindowView, 'state' | 'lateBy'>, words: HouseholdWords): string {
+  if (window.lateBy !== null) return lateWords(window.lateBy, words);
+  return tell(dueToday(window) ? 'state.due-today' : `state.${window.state}`);
+}
+
 /** Whether the likely date is an exact limit that a forecast may come before. */
 function endsExactly({ likely, latest, limb }: Dates): boolean {
   return likely !== null && likely === latest && (limb === 'time' || limb === 'printed-date');
@@ -69,6 +80,16 @@ function lateTime(days: number, months: number): string | null {
   if (months >= YEARS_FROM_MONTHS) return rest === 0 ? tell('late.years', { n: years }) : tell('late.years-months', { y: years, n: rest });
   if (months > 0) return tell('late.months', { n: months });
   return days > 0 ? tell('late.days', { n: days }) : null;
+}
+
+/** By when to look again at what was seen; a day that has passed is said so. */
+export function recheckWords(on: LocalDate | null, today: LocalDate, words: HouseholdWords): readonly string[] {
+  return on === null ? [] : [tell(on < today ? 'recheck.past' : 'recheck.by', { date: words.date(on) })];
+}
+
+/** From when to arrange something dated; what is to be arranged by now says no day of the past. */
+export function arrangeFromWords(from: LocalDate, today: LocalDate, words: HouseholdWords): string {
+  return from <= today ? tell('arrange.now') : tell('arrange.from', { date: words.date(from) });
 }
 
 /** Minutes as people say them. @example minutesWords(320) //=> '5 h 20 min' */

@@ -5,13 +5,15 @@ import { tell } from '../ui/words/tell.ts';
 /**
  * What lies ahead, in one sentence.
  *
- * @example aheadSentence({ days: 90, items: 7, late: 2, obligations: 1, minutes: 320, withoutMinutes: 0 })
+ * @example aheadSentence({ days: 90, items: 7, late: 2, obligations: 1, recalls: 0, allowances: 0, minutes: 320, withoutMinutes: 0 })
  * //=> 'Next 90 days: 7 items fall due, 2 of them late already; 1 obligation ends; about 5 h 20 min of work.'
  */
-export function aheadSentence({ days, items, late, obligations, minutes, withoutMinutes }: YardView['ahead']): string {
-  if (items === 0 && obligations === 0) return tell('ahead.nothing', { days });
+export function aheadSentence({ days, items, late, obligations, recalls, allowances, minutes, withoutMinutes }: YardView['ahead']): string {
+  if (items + obligations + recalls + allowances === 0) return tell('ahead.nothing', { days });
   const parts = [items === 0 ? tell('ahead.no-items') : tell('ahead.items', { n: items }) + lateOf(items, late)];
   if (obligations > 0) parts.push(tell('ahead.obligations', { n: obligations }));
+  if (recalls > 0) parts.push(tell('ahead.recalls', { n: recalls }));
+  if (allowances > 0) parts.push(tell('ahead.allowances', { n: allowances }));
   if (minutes > 0) parts.push(tell(withoutMinutes > 0 ? 'ahead.minutes-known' : 'ahead.minutes', { time: minutesWords(minutes) }));
   return `${tell('ahead.start', { days })}${parts.join('; ')}.`;
 }

@@ -14,7 +14,7 @@ export function MarkNote({ note }: { readonly note: MarkNoteControl }) {
   return (
     <div className={styles.note} style={placeOf(noted)} aria-hidden="true" onMouseEnter={note.keep} onMouseLeave={note.hideSoon}>
       <p className={styles.title}><MarkGlyph {...mark} /> {tell('waiting.row', { car: mark.carName, name: mark.name })}</p>
-      <p><strong className={styles[mark.tone]}>{mark.late ?? tell(`state.${mark.state}`)}</strong> · {mark.when}</p>
+      <p><strong className={styles[mark.tone]}>{mark.standing}</strong> · {mark.when}</p>
       {mark.why !== '' && <p>{mark.why}</p>}
       {mark.work.length > 0 && <p className={styles.soft}>{mark.work.join(' · ')}</p>}
       <p className={styles.soft}>{tell('mark.opens')}</p>

@@ -33,7 +33,7 @@ function MarkRow({ mark }: { readonly mark: YardMark }) {
     <Table.Tr>
       <Table.Td>{mark.carName}</Table.Td>
       <Table.Th scope="row" className={styles.what ?? ''}><Link href={mark.href}>{mark.name}</Link></Table.Th>
-      <Table.Td><span className={styles.state}><MarkGlyph {...mark} /> {mark.late ?? tell(`state.${mark.state}`)}</span></Table.Td>
+      <Table.Td><span className={styles.state}><MarkGlyph {...mark} /> {mark.standing}</span></Table.Td>
       <Table.Td>{mark.when}</Table.Td>
       <Table.Td>{mark.why}</Table.Td>
       <Table.Td>{mark.work.join(', ')}</Table.Td>

@@ -12,7 +12,9 @@ export interface WaitingGroups {
   readonly unsafe: readonly { readonly lane: Lane; readonly seen: Seen }[];
   readonly late: readonly YardMark[];
   readonly questions: readonly { readonly lane: Lane; readonly doubtful: DoubtfulView }[];
+  /** Obligations, recalls and distance allowances. */
   readonly obligations: readonly YardMark[];
+  readonly today: readonly YardMark[];
   readonly probably: readonly YardMark[];
   readonly soon: readonly YardMark[];
   readonly seen: readonly { readonly lane: Lane; readonly seen: Seen }[];
@@ -20,21 +22,23 @@ export interface WaitingGroups {
   readonly next: YardMark | null;
 }
 
-/** Obligations are listed this far ahead. */
+/** Obligations, recalls and distance allowances are listed this far ahead, as far as the sentence on top counts them. */
 const OBLIGATION_DAYS = 90;
 
 /** Sorts everything that waits in the yard. */
 export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate): WaitingGroups {
   const marks = lanes.flatMap((one) => one.marks);
-  const duties = marks.filter((mark) => isObligation(mark) && mark.likely !== null && mark.likely <= addDays(today, OBLIGATION_DAYS));
-  const items = marks.filter((mark) => !isObligation(mark));
+  const duties = marks.filter((mark) => mark.kind !== 'item' && mark.likely !== null && mark.likely <= addDays(today, OBLIGATION_DAYS));
+  const items = marks.filter((mark) => mark.kind === 'item');
+  const now = items.filter((mark) => mark.state === 'probably-due');
   const seen = lanes.flatMap(({ lane }) => lane.observations.map((one) => ({ lane, seen: one })));
   return {
     unsafe: seen.filter((one) => one.seen.severity === 'unsafe'),
     late: [...items.filter((mark) => mark.state === 'late'), ...duties.filter((mark) => mark.state === 'late')],
     questions: lanes.flatMap(({ lane }) => lane.doubtful.map((doubtful) => ({ lane, doubtful }))),
+    today: now.filter(isDated),
     obligations: byDate(duties.filter((mark) => mark.state !== 'late')),
-    probably: byDate(items.filter((mark) => mark.state === 'probably-due')),
+    probably: byDate(now.filter((mark) => !isDated(mark))),
     soon: byDate(items.filter((mark) => mark.state === 'open')),
     seen: seen.filter((one) => one.seen.severity !== 'unsafe'),
     next: byDate(marks.filter((mark) => mark.state === 'ahead'))[0] ?? null,
@@ -46,8 +50,9 @@ export function nothingWaits({ next: _next, ...groups }: WaitingGroups): boolean
   return Object.values(groups).every((group) => group.length === 0);
 }
 
-function isObligation(mark: YardMark): boolean {
-  return mark.id.includes('/obligation/');
+/** Its date is exact: no reading makes it surer. */
+function isDated(mark: YardMark): boolean {
+  return mark.shape === 'wedge';
 }
 
 function byDate(marks: readonly YardMark[]): readonly YardMark[] {

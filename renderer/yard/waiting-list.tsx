@@ -1,6 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
+import { recheckWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { ReadingQuestion } from '../ui/reading-question.tsx';
@@ -23,7 +24,7 @@ export function WaitingList({ today, lanes }: WaitingListProps) {
     <section className={styles.panel} aria-labelledby={id}>
       <h2 id={id}>{tell('waiting.title')}</h2>
       {nothingWaits(groups) && <NothingWaits groups={groups} />}
-      <SeenGroup title="waiting.unsafe" rows={groups.unsafe} />
+      <SeenGroup title="waiting.unsafe" rows={groups.unsafe} today={today} />
       <MarkGroup title="waiting.late" marks={groups.late} second={(mark) => [mark.late ?? '', ...mark.effort]} />
       <Group title="waiting.questions" show={groups.questions.length > 0}>
         {groups.questions.map(({ lane, doubtful }) => (
@@ -36,10 +37,11 @@ export function WaitingList({ today, lanes }: WaitingListProps) {
           </li>
         ))}
       </Group>
-      <MarkGroup title="waiting.obligations" marks={groups.obligations} second={(mark) => [mark.when]} />
+      <MarkGroup title="waiting.obligations" marks={groups.obligations} second={(mark) => [mark.state === 'probably-due' ? mark.standing : mark.when, ...(mark.kind === 'recall' ? [mark.why] : [])]} />
+      <MarkGroup title="waiting.today" marks={groups.today} second={(mark) => mark.effort} />
       <MarkGroup title="waiting.probably" marks={groups.probably} second={(mark) => [tell('waiting.probably-what'), ...mark.effort]} />
       <MarkGroup title="waiting.soon" marks={groups.soon} second={(mark) => [mark.when, ...mark.effort]} />
-      <SeenGroup title="waiting.seen" rows={groups.seen} />
+      <SeenGroup title="waiting.seen" rows={groups.seen} today={today} />
     </section>
   );
 }
@@ -82,7 +84,7 @@ function MarkGroup({ title, marks, second }: MarkGroupProps) {
   );
 }
 
-function SeenGroup({ title, rows }: { readonly title: WordKey; readonly rows: WaitingGroups['seen'] }) {
+function SeenGroup({ title, rows, today }: { readonly title: WordKey; readonly rows: WaitingGroups['seen']; readonly today: LocalDate }) {
   const words = useWords();
   return (
     <Group title={title} show={rows.length > 0}>
@@ -91,7 +93,7 @@ function SeenGroup({ title, rows }: { readonly title: WordKey; readonly rows: Wa
           <MarkGlyph shape="eye" filled={false} tone={seen.severity === 'unsafe' ? 'late' : 'plain'} />
           <div className={styles.words}>
             <Link href={`/car/${lane.id}/observation/${seen.id}`}>{tell('waiting.row', { car: lane.name, name: seen.text })}</Link>
-            <p className={styles.soft}>{[tell(`severity.${seen.severity}`), ...(seen.recheckOn === null ? [] : [tell('waiting.recheck', { date: words.date(seen.recheckOn) })])].join(' · ')}</p>
+            <p className={styles.soft}>{[tell(`severity.${seen.severity}`), ...recheckWords(seen.recheckOn, today, words)].join(' · ')}</p>
           </div>
         </li>
       ))}

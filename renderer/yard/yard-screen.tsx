@@ -10,9 +10,9 @@ import { aheadSentence } from './ahead-sentence.ts';
 import { EmptyYard } from './empty-yard.tsx';
 import { LaneSheet } from './lane-sheet.tsx';
 import { MarkTable } from './mark-table.tsx';
+import { marksOfLane } from './marks-of-lane.ts';
 import { SPANS, type Span } from './time-scale.ts';
 import { WaitingList } from './waiting-list.tsx';
-import { marksOfLane } from './yard-mark.ts';
 import styles from './yard.module.css';
 
 /** The yard: all cars at a glance, on one calendar. */

@@ -37,6 +37,8 @@ export const allowanceViewSchema = z.object({
   passes: span,
   /** When it ends: by its last day or by distance, whichever comes first. */
   ends: span,
+  /** When it is likely passed, or its last day; null where neither is to be seen to: a year that the next one follows, a warranty that is over. */
+  runsOut: date,
   /** From when to talk to the insurer, the lessor or the maker; null where nothing calls for it. */
   arrangeFrom: date,
   /** How much the likely distance on the last day lies above it; negative where some is left. */
@@ -74,9 +76,15 @@ function allowanceView(allowance: DistanceAllowance, use: AllowanceUse): Allowan
     estimated: use.estimated,
     passes: use.passes,
     ends: endsOn(use),
+    runsOut: runsOut(allowance, use),
     // The end of a year that is followed by the next calls for nothing.
     arrangeFrom: use.state === 'ended' ? null : arrangeFrom(LEAST_NOTICE_DAYS, use.passes.earliest, allowance.to),
     over: whole(use.overAtEnd),
     text: sayAllowance(allowance, use),
   };
+}
+
+function runsOut({ kind, to }: DistanceAllowance, { state, passes }: AllowanceUse): LocalDate | null {
+  if (state === 'ended' || (state === 'passed' && kind === 'warranty')) return null;
+  return passes.likely ?? to;
 }

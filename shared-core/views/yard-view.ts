@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
-import { addDays, daysBetween, type LocalDate } from '../calendar/local-date.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
 import { cars, type Car } from '../fleet/car.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import { householdSchema } from '../fleet/household.ts';
@@ -13,6 +13,7 @@ import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { leadTimes } from './notice-days.ts';
 import { sessionViews, sessionViewSchema } from './session-view.ts';
+import { aheadOf, aheadSchema } from './yard-ahead.ts';
 
 /** What a lane of the yard shows. */
 export const laneSchema = carDueSchema.extend({
@@ -35,12 +36,9 @@ export const yardViewSchema = z.object({
   lanes: z.array(laneSchema),
   /** The sessions that stand, by day: proposed, kept and moved. */
   sessions: z.array(sessionViewSchema),
-  /** The next 90 days: what falls due, how much of it is late, the obligations, and the minutes known. */
-  ahead: z.object({ days: z.int(), items: z.int(), late: z.int(), obligations: z.int(), minutes: z.int(), withoutMinutes: z.int() }),
+  ahead: aheadSchema,
 });
 export type YardView = z.infer<typeof yardViewSchema>;
-
-const DAYS_AHEAD = 90;
 
 /** All cars at a glance. */
 export const showYard = ask({
@@ -68,18 +66,5 @@ function laneOf(facts: Facts, car: Car, care: CarCare, today: LocalDate): Lane {
     instrumentReplacedOn: care.use.instruments.map((one) => one.date).sort().at(-1) ?? null,
     observations: facts.ofCar(observations, car.id).filter((seen) => seen.closedOn === null).map(({ id, text, severity, recheckOn }) => ({ id, text, severity, recheckOn })),
     work: Object.fromEntries(care.items.map(({ item }) => [item.id, { minutes: item.minutes, place: item.place, harm: item.harm }])),
-  };
-}
-
-function aheadOf(lanes: readonly Lane[], today: LocalDate): YardView['ahead'] {
-  const end = addDays(today, DAYS_AHEAD);
-  const due = lanes.flatMap((lane) => lane.windows.filter((window) => window.state === 'late' || (window.likely !== null && window.likely <= end)).map((window) => ({ window, work: lane.work[window.item] })));
-  return {
-    days: daysBetween(today, end),
-    items: due.length,
-    late: due.filter((one) => one.window.state === 'late').length,
-    obligations: lanes.flatMap((lane) => lane.obligations).filter((one) => one.on <= end).length,
-    minutes: due.reduce((sum, one) => sum + (one.work?.minutes ?? 0), 0),
-    withoutMinutes: due.filter((one) => one.work?.minutes == null).length,
   };
 }

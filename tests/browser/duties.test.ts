@@ -58,5 +58,21 @@ describe.skipIf(chromiumHere === null)('obligations and recalls of a car', () =>
     await page.getByText('by 10 Jun 2028').waitFor();
   });
 
+  test('recalls and distance allowances stand in the yard, are counted, and lead to their place in Car', async () => {
+    const { page } = sample;
+    const { ahead } = await sample.must('yard.show', {});
+    await page.getByRole('navigation').getByRole('link', { name: 'Yard', exact: true }).click();
+    await page.getByText(`${ahead.recalls} recalls wait`).waitFor();
+    const waiting = page.getByRole('region', { name: 'What waiting costs' });
+    await expect.poll(() => waiting.getByRole('link', { name: /: recall / }).count()).toBe(ahead.recalls);
+    await page.locator('[data-mark="ember/recall/ember-recall-2207"]').click();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('recall-ember-recall-2207');
+    await page.getByRole('navigation').getByRole('link', { name: 'Yard', exact: true }).click();
+    await page.getByRole('button', { name: 'Unfold all lanes' }).click();
+    await page.locator('[data-mark="ember/allowance/ember-insured"]').click();
+    await page.locator('a[aria-current=page]', { hasText: 'Distance and use' }).waitFor();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('allowance-ember-insured');
+  });
+
   test('nothing complained', () => expect(sample.complaints).toEqual([]));
 });

@@ -20,7 +20,7 @@ export function CoverageColumns({ coverage, open, openOwn }: CoverageColumnsProp
         <LinesSection coverage={coverage} openOwn={openOwn} />
       </div>
       <div className={styles.column}>
-        <WatchedSection watched={coverage.watched} open={open} />
+        <WatchedSection watched={coverage.watched} today={coverage.today} open={open} />
         <ExtrasSection extras={coverage.extras} />
       </div>
     </div>

@@ -24,3 +24,16 @@ export function shapeOfObligation(obligation: { readonly late: boolean; readonly
   const soon = obligation.from <= today;
   return { shape: 'pin', filled: soon, tone: soon ? 'soon' : 'later' };
 }
+
+/** The shape of a recall: late, not booked or to be arranged now, or later. */
+export function shapeOfRecall(recall: { readonly state: string; readonly late: boolean; readonly arrangeFrom: string | null }, today: string): MarkShape {
+  if (recall.state === 'done') return { shape: 'pin', filled: false, tone: 'plain' };
+  return shapeOfObligation({ late: recall.late, from: recall.arrangeFrom ?? today }, today);
+}
+
+/** The shape of a distance allowance: passed; a forecast of when it is; or the pin of its last day. */
+export function shapeOfAllowance(allowance: { readonly passes: { readonly likely: string | null } }, state: WindowView['state']): MarkShape {
+  if (state === 'late') return { shape: 'flag', filled: true, tone: 'late' };
+  const filled = state !== 'ahead';
+  return { shape: allowance.passes.likely === null ? 'pin' : 'bar', filled, tone: filled ? 'soon' : 'later' };
+}

@@ -52,7 +52,6 @@ export const CAR_WORDS = {
   'obligations.none': 'Dated duties stand here: roadworthiness test, road tax, insurance, the end of a warranty, a printed expiry.',
   'obligations.renew': 'Renewed',
   'obligations.renew-for': 'Record that {name} was renewed',
-  'obligations.arrange': 'arrange from {date}',
 
   'recalls.title': 'Recalls',
   'recalls.add': 'Enter a recall',
@@ -109,7 +108,6 @@ export const CAR_WORDS = {
   'observations.title': 'Observations',
   'observations.add': 'Note something seen',
   'observations.none': 'Note what needs another look, such as a brake pad getting thin.',
-  'observations.recheck': 'look again by {date}',
   'observations.seen': 'seen {date}',
   'observations.closed': 'settled {date}',
   'observations.close': 'Settled',

@@ -2,6 +2,7 @@
 export const DUE_WORDS = {
   'state.late': 'late',
   'state.probably-due': 'probably due',
+  'state.due-today': 'due today',
   'state.open': 'soon',
   'state.ahead': 'later',
   'state.unknown': 'not known',
@@ -22,6 +23,10 @@ export const DUE_WORDS = {
   'due.not-before': 'not before {from}',
   'due.not-foreseeable': 'not within five years',
   'due.unknown': 'nobody knows when it was last done',
+  'recheck.by': 'look again by {date}',
+  'recheck.past': 'was to be looked at again by {date}',
+  'arrange.from': 'arrange from {date}',
+  'arrange.now': 'arrange it now',
   'due.arrange': 'arrange it from {date}',
 
   'late.years': { one: '{n} year late', other: '{n} years late' },
@@ -45,6 +50,23 @@ export const DUE_WORDS = {
   'obligation.late-days': { one: '{n} day late', other: '{n} days late' },
   'obligation.by': 'by {date}',
   'obligation.opens': 'A renewal from {date} on keeps the day.',
+
+  'recall.open': 'not done',
+  'recall.open-near': 'not done',
+  'recall.open-when': 'not done: book it',
+  'recall.booked': 'booked',
+  'recall.booked-near': 'booked for {date}',
+  'recall.booked-when': 'booked for {date}',
+  'recall.booked-late': { one: '{n} day past its booking', other: '{n} days past its booking' },
+  'recall.again': 'due again',
+  'recall.again-near': 'due again {date}',
+  'recall.again-when': 'due again by {date}',
+  'recall.again-late': { one: '{n} day late', other: '{n} days late' },
+
+  'allowance.probably': 'probably passed',
+  'allowance.passed': 'passed',
+  'allowance.passed-by': 'passed by about {distance}',
+  'allowance.passed-on': 'passed in {date}',
 
   'odometer.band': '{low} to {high} {unit}',
   'odometer.one': '{low} {unit}',

@@ -17,7 +17,7 @@ const ROOM = { rows: 4, marks: 100 };
 
 function mark(change: Partial<YardMark>): YardMark {
   return {
-    shape: 'bar', filled: false, tone: 'later', id: 'a', car: 'pip', carName: 'Pip', href: '/car/pip', name: 'oil', rest: '', state: 'ahead', late: null,
+    kind: 'item', shape: 'bar', filled: false, tone: 'later', standing: 'later', id: 'a', car: 'pip', carName: 'Pip', href: '/car/pip', name: 'oil', rest: '', state: 'ahead', late: null,
     when: '', why: '', effort: [], work: [], from: day('2027-01-10'), likely: day('2027-02-10'), to: day('2027-03-10'), ...change,
   };
 }

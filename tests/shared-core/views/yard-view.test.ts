@@ -22,7 +22,7 @@ function yard(): MemoryHousehold {
 describe('the yard', () => {
   // By hand: late, today and the last day are three; 30 + 45 minutes known, one without.
   test('counts what falls due within 90 days, late ones among them', () => {
-    expect(yard().must('yard.show', {}).ahead).toEqual({ days: 90, items: 3, late: 1, obligations: 1, minutes: 75, withoutMinutes: 1 });
+    expect(yard().must('yard.show', {}).ahead).toEqual({ days: 90, items: 3, late: 1, obligations: 1, recalls: 0, allowances: 0, minutes: 75, withoutMinutes: 1 });
   });
 
   test('has a lane for each car, by name', () => {
