@@ -9,6 +9,7 @@ import { dueDates, FORESEEABLE_DAYS } from '../fleet/odometer-forecast.ts';
 import type { Message } from '../result/result.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { ItemCare } from './car-care.ts';
+import { sayMonth } from './say-window.ts';
 
 /**
  * How something is known of an item: a paper proves it; the keeper recorded it when it was done; someone says so; nobody
@@ -22,7 +23,15 @@ export interface IntakeAdvice {
   readonly when: 'now' | 'look' | 'wait';
   /** Until when it may wait; null where no day is foreseen. */
   readonly until: LocalDate | null;
+  /** A forecast is said by its month, never by a bare day. */
+  readonly exact: boolean;
   readonly reason: Message;
+}
+
+/** A day, and whether it is exact or a forecast. */
+export interface FirstDay {
+  readonly date: LocalDate;
+  readonly exact: boolean;
 }
 
 /** What the advice stands on. */
@@ -32,7 +41,7 @@ export interface IntakeCase {
   /** The day of the last completion. */
   readonly doneOn: LocalDate | null;
   /** Before this day it cannot be due, however little was ever done; null where that cannot be said. */
-  readonly notBefore: LocalDate | null;
+  readonly notBefore: FirstDay | null;
   readonly today: LocalDate;
 }
 
@@ -42,30 +51,37 @@ export interface IntakeCase {
  * is ours, no source.
  */
 export function intakeAdvice(one: IntakeCase): IntakeAdvice {
-  const { state, likely } = one.care.window;
+  const { state } = one.care.window;
   const { work } = one.care.item;
-  if (state === 'late' || state === 'probably-due') return { when: work === 'check' ? 'look' : 'now', until: null, reason: one.care.reason };
+  if (state === 'late' || state === 'probably-due') return { when: work === 'check' ? 'look' : 'now', until: null, exact: true, reason: one.care.reason };
   if (one.knowledge === 'unknown' || state === 'unknown') return ofUnknown(one);
-  return one.knowledge === 'said' ? ofSaid(one) : waits(one, likely, 'intake-waits');
+  return one.knowledge === 'said' ? ofSaid(one) : waits(one, 'intake-waits');
 }
 
 function ofUnknown({ care, knowledge, notBefore, today }: IntakeCase): IntakeAdvice {
   const { harm, work } = care.item;
-  if (notBefore !== null && notBefore > today) return { when: 'wait', until: notBefore, reason: said('intake-not-yet', { date: notBefore }) };
-  if (knowledge !== 'unknown' && knowledge !== 'never-done') return { when: 'wait', until: null, reason: care.reason };
-  if (work === 'check') return { when: 'look', until: null, reason: said(`intake-look-${harm}`) };
-  return { when: harm === 'comfort' ? 'wait' : 'now', until: null, reason: said(`intake-replace-${harm}`) };
+  if (notBefore !== null && notBefore.date > today) return { when: 'wait', until: notBefore.date, exact: notBefore.exact, reason: said('intake-not-yet', { date: saidDay(notBefore) }) };
+  if (knowledge !== 'unknown' && knowledge !== 'never-done') return { when: 'wait', until: null, exact: true, reason: care.reason };
+  if (work === 'check') return { when: 'look', until: null, exact: true, reason: said(`intake-look-${harm}`) };
+  return { when: harm === 'comfort' ? 'wait' : 'now', until: null, exact: true, reason: said(`intake-replace-${harm}`) };
 }
 
 function ofSaid(one: IntakeCase): IntakeAdvice {
-  if (one.care.item.harm === 'comfort') return waits(one, one.care.window.likely, 'intake-said-waits');
-  return { when: 'look', until: null, reason: said('intake-said-look', { since: one.doneOn }) };
+  if (one.care.item.harm === 'comfort') return waits(one, 'intake-said-waits');
+  return { when: 'look', until: null, exact: true, reason: said('intake-said-look', { since: one.doneOn }) };
 }
 
 /** Without a day, the forecast does not reach so far. */
-function waits({ doneOn }: IntakeCase, until: LocalDate | null, key: string): IntakeAdvice {
-  if (until === null) return { when: 'wait', until, reason: said('intake-waits-long') };
-  return { when: 'wait', until, reason: doneOn === null ? said('intake-waits-from', { date: until }) : said(key, { date: until, since: doneOn }) };
+function waits({ care: { window }, doneOn }: IntakeCase, key: string): IntakeAdvice {
+  const { likely: until, limb } = window;
+  if (until === null) return { when: 'wait', until, exact: true, reason: said('intake-waits-long') };
+  const exact = limb === 'time' || limb === 'printed-date';
+  const date = saidDay({ date: until, exact });
+  return { when: 'wait', until, exact, reason: doneOn === null ? said('intake-waits-from', { date }) : said(key, { date, since: doneOn }) };
+}
+
+function saidDay({ date, exact }: FirstDay): string {
+  return exact ? date : sayMonth(date);
 }
 
 function said(key: string, values: Message['values'] = {}): Message {
@@ -76,20 +92,26 @@ function said(key: string, values: Message['values'] = {}): Message {
  * The first day on which an item of unknown history can be due: counted from the car's first day and from 0 by the shorter of
  * its two intervals, for it may have been done once and be due again. Null where the car's first day or a reading is missing.
  *
- * @example notDueBefore(coolant, car, use, known) //=> '2027-11-01' for 60 months from 2022-11-01
+ * @example notDueBefore(coolant, car, use, known) //=> { date: '2027-11-01', exact: true } for 60 months from 2022-11-01
  */
-export function notDueBefore(item: ServiceItem, car: Car, use: CarUse, known: KnownDistance): LocalDate | null {
+export function notDueBefore(item: ServiceItem, car: Car, use: CarUse, known: KnownDistance): FirstDay | null {
   const { first, repeat } = item.interval;
   const days = [first, repeat].map((limit) => firstDay({ ...item, history: 'never-done', interval: { first: limit, repeat } }, limit, car, use, known));
-  return days.includes(null) ? null : earliest(...days);
+  const all = days.flatMap((one) => one ?? []);
+  return all.length < days.length ? null : soonestOf(all);
 }
 
-function firstDay(item: ServiceItem, limit: Limit, car: Car, use: CarUse, known: KnownDistance): LocalDate | null {
+function firstDay(item: ServiceItem, limit: Limit, car: Car, use: CarUse, known: KnownDistance): FirstDay | null {
   const target = limitTarget(item, car, [], known);
   if (target === null || (limit.months !== null && target.date === null)) return null;
-  if (target.metres === null) return earliest(target.date, item.printedDate);
+  const dated = earliest(target.date, item.printedDate);
+  if (target.metres === null) return dated === null ? null : { date: dated, exact: true };
   const last = use.points.at(-1);
   if (use.usage === null || last === undefined) return null;
   const reached = dueDates(use.usage, toKilometres(target.metres)).earliest ?? addDays(last.date, FORESEEABLE_DAYS);
-  return earliest(target.date, reached, item.printedDate);
+  return dated !== null && dated <= reached ? { date: dated, exact: true } : { date: reached, exact: false };
+}
+
+function soonestOf(days: readonly FirstDay[]): FirstDay | null {
+  return days.reduce<FirstDay | null>((soonest, one) => (soonest === null || one.date < soonest.date ? one : soonest), null);
 }

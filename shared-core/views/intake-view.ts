@@ -34,6 +34,8 @@ const intakeItemSchema = z.object({
   doneOn: date,
   record: z.string().nullable(),
   until: date,
+  /** Whether that day is exact; a forecast is said by its month. */
+  exact: z.boolean(),
   reason: saidSchema,
 });
 export type IntakeItem = z.infer<typeof intakeItemSchema>;
@@ -62,7 +64,7 @@ export const showIntake = ask({
     const care = careOf(facts, car.value, moment.today, leadTimes(facts));
     const items = itemsOf(facts, care, moment.today);
     const of = (when: 'now' | 'look' | 'wait') => items.filter((one) => one.when === when).map(({ when: _when, ...item }) => item);
-    const [now, look, wait] = [of('now'), of('look'), of('wait')];
+    const [now, look, wait] = [of('now'), of('look'), of('wait').sort(bySoonestEnd)];
     const { id, name, keptSince, firstRegistered } = car.value;
     return ok({ today: moment.today, car: { id, name, keptSince, firstRegistered }, first: missingOf(facts, care).map(saidView), now, look, wait, counts: countsOf(items), minutes: minutesOf(now, look) });
   },
@@ -80,10 +82,10 @@ function itemOf(care: CarCare, one: ItemCare, answer: IntakeAnswer | null, known
   const doneOn = one.completions.at(-1)?.date ?? null;
   const record = doneOn === null ? null : recordOf(care.records, one.item, doneOn);
   const knowledge = knowledgeOf(one.item, record);
-  const { when, until, reason } = intakeAdvice({ care: one, knowledge, doneOn, notBefore: notDueBefore(one.item, care.car, care.use, known), today });
+  const { when, until, exact, reason } = intakeAdvice({ care: one, knowledge, doneOn, notBefore: notDueBefore(one.item, care.car, care.use, known), today });
   const { id, name, work, harm, minutes } = one.item;
   const given = answer?.record == null ? null : (care.records.find((each) => each.id === answer.record)?.reading ?? null);
-  return { item: id, name, work, harm, minutes, knowledge, answered: answer?.answer ?? null, question: questionOf(one, knowledge, answer), readingGiven: given !== null, doneOn, record: record?.id ?? null, until, reason: saidView(reason), when };
+  return { item: id, name, work, harm, minutes, knowledge, answered: answer?.answer ?? null, question: questionOf(one, knowledge, answer), readingGiven: given !== null, doneOn, record: record?.id ?? null, until, exact, reason: saidView(reason), when };
 }
 
 /** The record of a day that holds the item; one with a paper goes before one without. */
@@ -116,6 +118,12 @@ function missingOf(facts: Facts, { car, use, items }: CarCare): readonly Message
 }
 
 const HARM = { safety: 0, damage: 1, comfort: 2 } as const;
+
+/** What may wait stands in the order in which it ends waiting. */
+function bySoonestEnd(a: IntakeItem, b: IntakeItem): number {
+  const until = (one: IntakeItem) => one.until ?? '9999';
+  return until(a) < until(b) ? -1 : until(a) > until(b) ? 1 : HARM[a.harm] - HARM[b.harm];
+}
 
 function bySafetyFirst(a: AdvisedItem, b: AdvisedItem): number {
   const until = (one: AdvisedItem) => one.until ?? '9999';

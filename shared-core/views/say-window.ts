@@ -41,7 +41,8 @@ function counted(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
-function sayMonth(date: LocalDate): string {
+/** A month in full. @example sayMonth('2027-08-02') //=> 'August 2027' */
+export function sayMonth(date: LocalDate): string {
   return `${MONTHS[Number(date.slice(5, 7)) - 1] ?? ''} ${date.slice(0, 4)}`;
 }
 

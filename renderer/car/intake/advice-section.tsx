@@ -35,8 +35,8 @@ export function AdviceSection({ when, items, minutes, open }: AdviceSectionProps
 
 function AdviceLine({ item, onRecord }: { readonly item: IntakeItem; readonly onRecord: (() => void) | null }) {
   const words = useWords();
-  const { name, minutes, until, reason } = item;
-  const facts = [...(until === null ? [] : [tell('advice.until', { date: words.date(until) })]), ...(minutes === null ? [] : [minutesWords(minutes)])];
+  const { name, minutes, until, exact, reason } = item;
+  const facts = [...(until === null ? [] : [tell('advice.until', { date: exact ? words.date(until) : words.month(until) })]), ...(minutes === null ? [] : [minutesWords(minutes)])];
   return (
     <li>
       <div>

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { answersFor, questionsOf, rowAfter, standing, type Intake, type IntakeItem } from '../../../renderer/car/intake/answers.ts';
 import { day } from '../../shared-core/calendar/day.ts';
 
-const ITEM: IntakeItem = { item: 'oil', name: 'Oil', work: 'replace', harm: 'damage', minutes: null, knowledge: 'unknown', answered: null, question: 'open', readingGiven: false, doneOn: null, record: null, until: null, reason: { code: '', values: {}, text: '' } };
+const ITEM: IntakeItem = { item: 'oil', name: 'Oil', work: 'replace', harm: 'damage', minutes: null, knowledge: 'unknown', answered: null, question: 'open', readingGiven: false, doneOn: null, record: null, until: null, exact: true, reason: { code: '', values: {}, text: '' } };
 const of = (item: string, change: Partial<IntakeItem> = {}): IntakeItem => ({ ...ITEM, item, name: item, ...change });
 
 /** Source for all: worked by hand from the stated rule. */

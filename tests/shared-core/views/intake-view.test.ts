@@ -106,6 +106,24 @@ describe('what is known', () => {
     expect(found.until).toBe('until' in row ? row.until : null);
   });
 
+  // By hand: 60 000 km on 1 November at about 10 000 km a year, so 10 000 km more a year on; a forecast is said by its month.
+  test.each([
+    { case: 'waits by distance', item: { history: 'never-done', interval: km(70_000) }, exact: false, text: /^It is not likely due before (October|November) 2027\.$/ },
+    { case: 'waits by time', item: { history: 'never-done', interval: months(84) }, exact: true, text: /^It is not likely due before 25 Nov 2027\.$/ },
+    { case: 'unknown, and cannot be due by distance yet', item: { interval: km(100_000) }, exact: false, text: /cannot be due before \w+ 20\d\d\.$/ },
+    { case: 'unknown, and cannot be due by time yet', item: { interval: months(96) }, exact: true, text: /cannot be due before 25 Nov 2028\.$/ },
+  ] as const)('$case: $text', ({ item, exact, text }) => {
+    const found = advised(bought(), item as unknown as Item);
+    expect(found.exact).toBe(exact);
+    expect(found.reason.text).toMatch(text);
+  });
+
+  test('what may wait stands in the order in which it ends waiting', () => {
+    const household = bought();
+    for (const [name, harm, at] of [['late', 'safety', 96], ['soon', 'comfort', 84]] as const) household.must('item.add', { id: name, car: 'pip', name, interval: months(at), history: 'never-done', harm });
+    expect(household.must('intake.show', { car: 'pip' }).wait.map((one) => one.item)).toEqual(['soon', 'late']);
+  });
+
   test('counted from the purchase, with nothing read: it says what is missing', () => {
     expect(advised(bought({}, false), { history: 'from-purchase', interval: km(10_000) })).toMatchObject({ when: 'wait', until: null, reason: { code: 'reason-no-reading' } });
   });
