@@ -30,9 +30,10 @@ export interface YardMark extends MarkShape {
   readonly to: LocalDate | null;
 }
 
-/** What a mark says beyond its label: for the ear; the note beside it shows the same to the eye. */
+/** What a mark says beyond its label, and not again what the label ends with: for the ear; the note beside it shows the same to the eye. */
 export function saidBeyondLabel(mark: YardMark): string {
-  return [mark.late === null ? mark.standing : '', mark.when, mark.why, mark.work.join(', ')].filter((part) => part !== '').map(withStop).join(' ');
+  const said = mark.late !== null || mark.rest.endsWith(mark.standing);
+  return [said ? '' : mark.standing, mark.when, mark.why, mark.work.join(', ')].filter((part) => part !== '').map(withStop).join(' ');
 }
 
 function withStop(text: string): string {

@@ -1,6 +1,5 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { execFileSync } from 'node:child_process';
 
 const ROOT = new URL('../../', import.meta.url).pathname;
 
@@ -10,9 +9,8 @@ export interface ServedHousehold {
   stop(): Promise<void>;
 }
 
-/** Builds the page where it is stale, and serves a household's folder on a fixed day. */
+/** Serves, with the page that was built before the tests (tests/build-page.ts), a household's folder on a fixed day. */
 export async function serveHousehold(folder: string, on: string): Promise<ServedHousehold> {
-  execFileSync(process.execPath, ['electron/start/build.ts'], { cwd: ROOT, stdio: 'ignore' });
   const program = spawn(process.execPath, ['electron/cli/trunnion.ts', 'serve', '--json', '--household', folder, '--on', on], { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
   let said = '';
   program.stderr.on('data', (piece: Buffer) => (said += piece.toString('utf8')));
