@@ -1,4 +1,5 @@
-import { useId, type ReactNode } from 'react';
+import { Button } from '@mantine/core';
+import { useId, useState, type ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { recheckWords } from '../ui/due-words.ts';
@@ -51,16 +52,20 @@ function NothingWaits({ groups: { next } }: { readonly groups: WaitingGroups }) 
   return <p className={styles.soft}>{tell('waiting.nothing', { row: tell('waiting.row', { car: next.carName, name: next.name }), when: next.when })}</p>;
 }
 
-function Group({ title, show, children }: { readonly title: WordKey; readonly show: boolean; readonly children: ReactNode }) {
+function Group({ title, show, after, children }: { readonly title: WordKey; readonly show: boolean; readonly after?: ReactNode; readonly children: ReactNode }) {
   const id = useId();
   if (!show) return null;
   return (
     <div className={styles.group}>
       <h3 id={id}>{tell(title)}</h3>
       <ul aria-labelledby={id}>{children}</ul>
+      {after}
     </div>
   );
 }
+
+/** So many lines of a group stand open; a neglected car does not push the rest out of sight. */
+const SHOWN = 12;
 
 interface MarkGroupProps {
   readonly title: WordKey;
@@ -69,9 +74,10 @@ interface MarkGroupProps {
 }
 
 function MarkGroup({ title, marks, second }: MarkGroupProps) {
+  const [all, setAll] = useState(false);
   return (
-    <Group title={title} show={marks.length > 0}>
-      {marks.map((mark) => (
+    <Group title={title} show={marks.length > 0} after={marks.length > SHOWN && <Button size="compact-sm" variant="subtle" aria-expanded={all} onClick={() => setAll(!all)}>{all ? tell('waiting.fewer') : tell('waiting.all', { n: marks.length })}</Button>}>
+      {(all ? marks : marks.slice(0, SHOWN)).map((mark) => (
         <li key={mark.id} className={styles.row}>
           <MarkGlyph {...mark} />
           <div className={styles.words}>

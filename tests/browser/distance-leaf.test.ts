@@ -220,7 +220,7 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     await keys.press('Record the allowance');
     const row = allowances.getByRole('listitem').filter({ hasText: 'policy of June' });
     await row.getByText(/8000 mi a year · 1 Jun 2026 to 31 May 2027/).waitFor();
-    await row.getByText(/^\d{4} mi used so far, \d{4} mi left\./).waitFor();
+    await row.getByText(/^About \d{4} mi used so far, \d{4} mi left\./).waitFor();
     await row.getByText(/^As the car is used now, the 8000 mi allowed will be passed .*2027.*, before 31 May 2027/).waitFor();
     await button('Change the allowance policy of June').click();
     await page.getByLabel('Distance allowed').fill('30 000');

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { chromiumHere } from './launch-chromium.ts';
+import { day } from '../shared-core/calendar/day.ts';
 import { openSamplePage, type SamplePage } from './sample-page.ts';
 
 describe.skipIf(chromiumHere === null)('obligations and recalls of a car', () => {
@@ -72,6 +73,22 @@ describe.skipIf(chromiumHere === null)('obligations and recalls of a car', () =>
     await page.locator('[data-mark="ember/allowance/ember-insured"]').click();
     await page.locator('a[aria-current=page]', { hasText: 'Distance and use' }).waitFor();
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('allowance-ember-insured');
+  });
+
+  test('a neglected car does not push the rest of the list out of sight; a long word does not push the page wide', async () => {
+    const { page } = sample;
+    await sample.must('car.add', { id: 'rook', name: 'Rook', firstRegistered: day('2019-03-02') });
+    for (let n = 1; n <= 14; n++) await sample.must('item.add', { id: `rook-${n}`, car: 'rook', name: n === 1 ? 'a'.repeat(80) : `item ${n}`, interval: { repeat: { months: 12, distance: null } }, history: 'never-done' });
+    await page.getByRole('navigation').getByRole('link', { name: 'Yard', exact: true }).click();
+    const late = page.getByRole('region', { name: 'What waiting costs' }).getByRole('list', { name: 'Late', exact: true }).getByRole('listitem');
+    const { lanes } = await sample.must('yard.show', {});
+    const all = lanes.flatMap((lane) => lane.windows).filter((window) => window.state === 'late').length;
+    await expect.poll(() => late.count()).toBe(12);
+    await page.getByRole('button', { name: `Show all ${all}`, exact: true }).press('Enter');
+    await expect.poll(() => late.count()).toBe(all);
+    await sample.goTo('Rook', 'What is known');
+    await page.getByText('Nobody has entered how many minutes these 14 items take.').waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
   });
 
   test('nothing complained', () => expect(sample.complaints).toEqual([]));

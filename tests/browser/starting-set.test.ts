@@ -118,7 +118,11 @@ describe.skipIf(chromiumHere === null)('a starting set, and what it brought conf
   });
 
   test('one is confirmed from its own row, refused without a source, and undone', async () => {
-    await page.getByRole('button', { name: 'Confirm the interval of Coolant' }).click();
+    await page.getByRole('button', { name: 'Confirm the interval of Coolant' }).press('Enter');
+    await expect.poll(focusedLabel).toBe('Page');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Confirm the interval of Coolant');
+    await page.keyboard.press('Enter');
     await page.getByLabel('Source', { exact: true }).fill('');
     await page.keyboard.press('Enter');
     await page.getByRole('alert').filter({ hasText: 'This is empty.' }).waitFor();

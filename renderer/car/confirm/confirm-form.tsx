@@ -18,15 +18,20 @@ interface ConfirmFormProps {
   readonly unit: CarView['car']['unit'];
   /** The source that is offered. */
   readonly source: string;
+  /** Another one was confirmed or put off in the same sheet before. */
+  readonly follows: boolean;
   readonly onConfirmed: (source: string) => void;
   readonly onLater?: () => void;
   readonly onClose: () => void;
 }
 
 /** Confirms one interval: as it stands with Enter alone, or with its page, or changed to what the source prints. */
-export function ConfirmForm({ item, unit, source, onConfirmed, onLater, onClose }: ConfirmFormProps) {
+export function ConfirmForm({ item, unit, source, follows, onConfirmed, onLater, onClose }: ConfirmFormProps) {
   const page = useRef<HTMLInputElement>(null);
-  useEffect(() => page.current?.focus(), []);
+  // The sheet itself puts the focus on the first one; taken before the sheet has it, it could not go back to where it came from.
+  useEffect(() => {
+    if (follows) page.current?.focus();
+  }, [follows]);
   const entry = useEntry({
     key: `item.confirm ${item.id}`,
     start: { source, page: '', ...intervalDraft(item.interval, unit) },

@@ -26,6 +26,7 @@ export function ConfirmRun({ view, items, onClose }: ConfirmRunProps) {
         item={item}
         unit={view.car.unit}
         source={source}
+        follows={at > 0}
         onConfirmed={(given) => {
           setSource(given);
           goOn();

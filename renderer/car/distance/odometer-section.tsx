@@ -2,6 +2,7 @@ import { Button, SegmentedControl, Table } from '@mantine/core';
 import { useId, useState } from 'react';
 import { addMonths } from '../../../shared-core/calendar/add-months.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
+import { dueToday } from '../../ui/due-words.ts';
 import { useWords } from '../../ui/household.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { Section } from '../section.tsx';
@@ -22,13 +23,13 @@ export function OdometerSection({ view: { curve, due, usage, today }, onRead }: 
   const tableId = useId();
   const words = useWords();
   const first = curve.points[0];
-  const probably = due.windows.filter((window) => window.state === 'probably-due');
+  const probably = due.windows.filter((window) => window.state === 'probably-due' && !dueToday(window));
   return (
     <Section title={tell('curve.title')}>
       {first === undefined && <p className={carStyles.soft}>{tell('curve.none')}</p>}
-      {(first === undefined || probably.length > 0) && (
+      {first !== undefined && probably.length > 0 && (
         <div className={styles.ask}>
-          {probably.length > 0 && <p>{tell('curve.probably', { names: probably.map(({ name }) => name).join(', ') })}</p>}
+          <p>{tell('curve.probably', { names: probably.map(({ name }) => name).join(', ') })}</p>
           <Button size="compact-md" onClick={onRead}>{tell('readings.add')}</Button>
         </div>
       )}

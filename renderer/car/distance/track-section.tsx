@@ -12,6 +12,8 @@ type Track = CarView['trackRecord'];
 
 /** How good the forecasts of this car were so far: in words, and row by row where one wants to see them. */
 export function TrackSection({ track: { readings, dates, unit } }: { readonly track: Track }) {
+  // Where both have only the same to say, it is said once.
+  if (readings.text === dates.text) return <Section title={tell('track.title')}><p className={carStyles.soft}>{readings.text}</p></Section>;
   return (
     <Section title={tell('track.title')}>
       <p className={carStyles.soft}>{tell('track.what')}</p>

@@ -50,5 +50,6 @@ function AdviceLine({ item, onRecord }: { readonly item: IntakeItem; readonly on
 
 function sumWords(items: readonly IntakeItem[], minutes: number): string {
   const without = items.filter((item) => item.minutes === null).length;
+  if (without === items.length) return tell('advice.sum-none', { n: without });
   return without === 0 ? tell('advice.sum', { time: minutesWords(minutes) }) : tell('advice.sum-without', { time: minutesWords(minutes), n: without });
 }

@@ -103,7 +103,7 @@ export const DISTANCE_WORDS = {
   'allowances.none': 'Where an insurance, a lease or a warranty allows only so much distance, add it: it is told here when that will be passed.',
   'allowances.year': '{distance} a year',
   'allowances.term': '{distance} in all',
-  'allowances.used': '{used} used so far, {left} left.',
+  'allowances.used': 'About {used} used so far, {left} left.',
   'allowances.estimated': 'Nobody read the odometer on the first day: what it showed then is worked out.',
   'allowances.arrange': 'Arrange for more from {date} on.',
   'allowances.change-for': 'Change the allowance {name}',

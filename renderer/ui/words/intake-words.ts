@@ -51,6 +51,7 @@ export const INTAKE_LEAF_WORDS = {
   'advice.none-look': 'Nothing needs a look.',
   'advice.none-wait': 'Nothing is known to be able to wait.',
   'advice.sum': '{time} together',
+  'advice.sum-none': { one: 'Nobody has entered its minutes.', other: 'Nobody has entered how many minutes these {n} items take.' },
   'advice.sum-without': { one: '{time}, and {n} item whose minutes nobody has entered', other: '{time}, and {n} items whose minutes nobody has entered' },
   'advice.record-for': 'Record work on {item}',
   'advice.record': 'Record',

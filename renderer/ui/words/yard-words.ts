@@ -64,6 +64,8 @@ export const YARD_WORDS = {
   'waiting.probably': 'Probably due',
   'waiting.soon': 'Soon',
   'waiting.seen': 'To look at again',
+  'waiting.all': { one: 'Show all {n}', other: 'Show all {n}' },
+  'waiting.fewer': 'Show the first',
   'waiting.row': '{car}: {name}',
   'waiting.probably-what': 'enter a reading to be sure',
   'waiting.nothing': 'Nothing waits. Soonest is {row}, {when}.',
