@@ -1,43 +1,26 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { Keyboard } from './keyboard.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openSample, openServedPage, type ServedPage } from './served-page.ts';
+import { soundAtEverySize } from './sound-at-every-size.ts';
 
 const THIN = '\u202f';
-/** Widths in CSS pixels: a small screen, a large one, and the small one at 200 %. */
-const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
 
 /** The leaf of distance and use on the sample, by mouse and by keyboard; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('distance and use of a car of the sample', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'distance-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
   let keys: Keyboard;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(20_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
-    await page.getByRole('button', { name: 'Open the sample household' }).click();
-    await page.getByRole('heading', { name: 'The yard' }).waitFor({ timeout: 50_000 });
+    served = await openServedPage();
+    page = served.page;
+    await openSample(page);
     keys = new Keyboard(page);
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   const button = (name: string | RegExp) => page.getByRole('button', { name });
   const region = (name: string) => page.getByRole('region', { name });
@@ -54,16 +37,6 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     await page.getByRole('link', { name: 'Distance and use' }).click();
     await page.getByRole('heading', { name: 'Track record' }).waitFor();
   }
-  async function axeAtEverySize(where: string): Promise<void> {
-    for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      await page.waitForFunction(() => document.getAnimations().every((one) => one.playState !== 'running'));
-      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), `${where} at ${width}: nothing sideways`).toBeLessThanOrEqual(0);
-    }
-    await page.setViewportSize({ width: 1280, height: 800 });
-  }
-
   test('a reading in doubt shows in its lane, and is answered there with a new instrument; it is undone', async () => {
     await button('1 reading of Heron in doubt').press('Enter');
     const lane = page.locator('[data-lane]').filter({ has: page.getByRole('heading', { name: 'Heron', exact: true }) });
@@ -88,10 +61,10 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     // By hand: 57 155 shown, and the car had gone 148 388 when the present instrument showed 4.
     await page.getByRole('img', { name: /^40 readings, the last 205.539 km on 12 Sep 2026\. By Nov 2027 it will have gone/ }).waitFor();
     await expect.poll(() => page.getByRole('table', { name: 'What its instrument will show' }).getByRole('row').count()).toBe(5);
-    await axeAtEverySize('the leaf');
+    await soundAtEverySize(page, 'the leaf');
     for (const summary of await page.locator('details summary').all()) await summary.press('Enter');
     await page.getByRole('table', { name: 'Readings against the range foreseen for them' }).getByText('inside').first().waitFor();
-    await axeAtEverySize('the track record unfolded');
+    await soundAtEverySize(page, 'the track record unfolded');
   });
 
   test('every control is reached by Tab, in order, and seen', async () => {
@@ -168,7 +141,7 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     const rest = region('Rest and changes of use');
     await keys.press('Lay it up');
     await keys.fill(/^First day of rest/, '20/11/2026');
-    await axeAtEverySize('the form of a lay-up');
+    await soundAtEverySize(page, 'the form of a lay-up');
     await keys.press('Record the lay-up');
     await said('Pip is laid up until you say otherwise.');
     await page.getByText('Laid up since 20 Nov 2026, and nobody has said until when.').waitFor();
@@ -216,7 +189,7 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     await keys.fill('Name', 'policy of June');
     await keys.fill(/^Distance allowed/, '8000');
     await keys.fill(/^First day/, '1/6/2026');
-    await axeAtEverySize('the form of an allowance');
+    await soundAtEverySize(page, 'the form of an allowance');
     await keys.press('Record the allowance');
     const row = allowances.getByRole('listitem').filter({ hasText: 'policy of June' });
     await row.getByText(/8000 mi a year · 1 Jun 2026 to 31 May 2027/).waitFor();
@@ -226,7 +199,7 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     await page.getByLabel('Distance allowed').fill('30 000');
     await button('Record the allowance').click();
     await row.getByText(/^The 30.000 mi allowed will do until 31 May 2027/).waitFor();
-    await axeAtEverySize('allowances');
+    await soundAtEverySize(page, 'allowances');
     await button('Remove the allowance policy of June').click();
     await said('policy of June is removed.');
     await expect.poll(() => row.count()).toBe(0);
@@ -239,7 +212,7 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     await page.getByLabel('This is the first value of a replaced instrument').check();
     await expect.poll(() => page.getByLabel('Unit of the old one').inputValue()).toBe('mi');
     await page.getByRole('textbox', { name: 'It last showed' }).fill('34 100');
-    await axeAtEverySize('the form of a reading');
+    await soundAtEverySize(page, 'the form of a reading');
     await button('Record the reading').click();
     await region('Readings').getByRole('row', { name: /^25 Nov 2026 40 km the keeper counts/ }).waitFor();
     await region('Readings').getByRole('row', { name: /^12 Nov 2026 33.856 mi the keeper counts/ }).waitFor();
@@ -256,7 +229,7 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
     const asked = page.getByRole('dialog').getByRole('group', { name: /^3400 mi on 20 Nov 2026/ });
     await asked.getByText(/It does not agree with 33.856 mi on 12 Nov 2026/).waitFor();
     await asked.getByRole('button', { name: 'The other one is wrong' }).waitFor();
-    await axeAtEverySize('the question');
+    await soundAtEverySize(page, 'the question');
     await asked.getByRole('button', { name: 'Strike out' }).click();
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await region('Readings').getByRole('row', { name: /^20 Nov 2026 3400 mi the keeper struck out/ }).waitFor();
@@ -264,6 +237,6 @@ describe.skipIf(chromiumHere === null)('distance and use of a car of the sample'
 
   test('no step of the keyboard was out of order, and nothing complained', () => {
     expect(keys.faults).toEqual([]);
-    expect(complaints).toEqual([]);
+    expect(served.complaints).toEqual([]);
   });
 });

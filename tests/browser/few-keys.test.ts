@@ -1,15 +1,12 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { addMonths } from '../../shared-core/calendar/add-months.ts';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { startingSet, type SetItem } from '../../shared-core/care/starting-set.ts';
 import { day } from '../shared-core/calendar/day.ts';
 import { axeFaults } from './axe-faults.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openServedPage, startHousehold, type ServedPage } from './served-page.ts';
 
 const MOST_KEYS = 25;
 const THIN = '\u202f';
@@ -40,29 +37,15 @@ class CountedKeys {
 }
 
 describe.skipIf(chromiumHere === null)('a car with a believable schedule, from an empty form', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'few-keys-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(25_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
-    await page.getByLabel('Name of the household').fill('Ours');
-    await page.getByRole('button', { name: 'Start the household' }).click();
-    await page.getByRole('heading', { name: 'The yard' }).waitFor();
+    served = await openServedPage();
+    page = served.page;
+    await startHousehold(page);
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   /** Every item of a set stands in the car's table with the dates that follow from the set, counted from a day. */
   async function windowsFollow(items: readonly SetItem[], which: 'first' | 'repeat', from: LocalDate): Promise<void> {
@@ -150,7 +133,7 @@ describe.skipIf(chromiumHere === null)('a car with a believable schedule, from a
     await page.getByText('Pip').first().waitFor();
   });
 
-  test('nothing complained', () => expect(complaints).toEqual([]));
+  test('nothing complained', () => expect(served.complaints).toEqual([]));
 });
 
 /** '1 Nov 2028' for 2028-11-01: the household writes as Britain does. */

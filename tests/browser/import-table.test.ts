@@ -1,18 +1,13 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { composeHost } from '../../electron/host/compose-host.ts';
 import { realWorld } from '../../electron/host/real-world.ts';
 import { day } from '../shared-core/calendar/day.ts';
-import { axeFaults } from './axe-faults.ts';
 import { Keyboard } from './keyboard.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openServedPage, type ServedPage } from './served-page.ts';
+import { soundAtEverySize } from './sound-at-every-size.ts';
 
-/** Widths in CSS pixels: a small screen, a large one, and the small one at 200 %. */
-const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
 
 const SEMICOLONS = 'Datum;Stand;Tank\n13.02.2020;17.000,5;voll\n05.03.2021;25.050,0;\n31.11.2021;30.000,0;\n05.03.2022;3.310,0;halb\n';
 const TABS = 'date\tmiles\tnote\n2023-03-01\t40500\tafter the trip\n2023-09-01\t44100\t\n';
@@ -50,30 +45,17 @@ async function fillHousehold(folder: string): Promise<void> {
 
 /** Tables of several shapes, taken in by mouse and by keyboard; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('a table taken in', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'import-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
   let keys: Keyboard;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    await fillHousehold(join(folder, 'household'));
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(20_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
+    served = await openServedPage({ fill: fillHousehold });
+    page = served.page;
     await page.getByRole('heading', { name: 'The yard' }).waitFor({ timeout: 50_000 });
     keys = new Keyboard(page);
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   const button = (name: string | RegExp) => page.getByRole('button', { name });
   const region = (name: string | RegExp) => page.getByRole('region', { name });
@@ -99,16 +81,6 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await region(leaf === 'Care' ? 'Work records' : 'Readings').getByRole('link', { name: 'Take in a table' }).click();
     await title();
   }
-  async function axeAtEverySize(where: string): Promise<void> {
-    for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      await page.waitForFunction(() => document.getAnimations().every((one) => one.playState !== 'running'));
-      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), `${where} at ${width}: nothing sideways`).toBeLessThanOrEqual(0);
-    }
-    await page.setViewportSize({ width: 1280, height: 800 });
-  }
-
   test('of semicolons, commas and unknown heads is asked about, shown row by row, and stored by the button alone', async () => {
     await page.getByRole('link', { name: 'Settings' }).click();
     await page.getByRole('link', { name: 'Take in a table' }).click();
@@ -118,7 +90,7 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await choose('old.csv', SEMICOLONS);
     await region('Answer first').getByText('2 things in the table are open.').waitFor();
     await expect.poll(focused).toBe('import-questions');
-    await axeAtEverySize('the questions');
+    await soundAtEverySize(page, 'the questions');
     await button('Take in the table').click();
     await outcome().getByRole('alert').filter({ hasText: 'Answer what is open first.' }).waitFor();
     await page.getByRole('group', { name: 'Which column holds the reading' }).getByRole('button', { name: /^column 2, Stand/ }).click();
@@ -136,7 +108,7 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await region('Rows that cannot be taken in').getByRole('listitem').filter({ hasText: 'Line 4' }).getByText('31.11.2021 is no date. Write it as 2026-11-25.').waitFor();
     await outcome().getByRole('link', { name: '1 reading is in doubt' }).waitFor();
     await region('Readings in doubt').getByRole('listitem').filter({ hasText: 'Line 5' }).getByText('Pip, 5 Mar 2022, 3310 mi. It is lower than the reading before it.').waitFor();
-    await axeAtEverySize('the table as understood');
+    await soundAtEverySize(page, 'the table as understood');
     expect(await entries()).toBe(before);
     await button('Take in 3 readings').click();
     await said('Taken in: 3 readings of Pip.');
@@ -168,10 +140,10 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await region(/^The first rows/).getByText('note: after the trip').waitFor();
     await keys.press('Take in 2 readings');
     await expect.poll(focused).toBe('import-earlier');
-    await axeAtEverySize('a table taken in before');
+    await soundAtEverySize(page, 'a table taken in before');
     await keys.press('Withdraw pasted rows, taken in on 25 Nov 2026');
     await region('Taken in before').getByText('Withdraw all of it?').waitFor();
-    await axeAtEverySize('the question before withdrawing');
+    await soundAtEverySize(page, 'the question before withdrawing');
     await keys.press('Leave it');
     await expect.poll(() => page.getByText('Withdraw all of it?').count()).toBe(0);
     expect(await readingsOfPip()).toHaveLength(4);
@@ -241,7 +213,7 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await expect.poll(() => rows.getByText('£45.00').count()).toBe(0);
     await page.getByLabel('Column 4, cost, holds').selectOption('what it cost');
     await rows.getByText('£45.00').waitFor();
-    await axeAtEverySize('a table of work');
+    await soundAtEverySize(page, 'a table of work');
     await button('Take in 4 readings and 4 records').click();
     await said('Taken in: 4 readings and 4 records of Pip.');
     await page.getByRole('link', { name: 'Back to Pip' }).click();
@@ -281,7 +253,7 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await outcome().getByText('1 reading of Pip will be taken in.').waitFor();
     await page.getByLabel('The first row is').selectOption('a head');
     await page.getByRole('alert').filter({ hasText: 'The table has a head and no rows under it.' }).waitFor();
-    await axeAtEverySize('a table that cannot be read');
+    await soundAtEverySize(page, 'a table that cannot be read');
     await page.getByLabel('The first row is').selectOption('as found in it');
     await outcome().getByText('1 reading of Pip will be taken in.').waitFor();
   });
@@ -299,11 +271,11 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await button('Show the first 20').click();
     await expect.poll(() => region(/^The first rows/).getByRole('row').count()).toBe(21);
     await expect.poll(() => region('What each column holds').getByRole('row').count()).toBe(13);
-    await axeAtEverySize('a long table');
+    await soundAtEverySize(page, 'a long table');
     await button('Take in 1950 readings').click();
     await said('Taken in: 1950 readings of Pip.');
     await region('Taken in before').getByText('1950 readings on 25 Nov 2026').waitFor();
   });
 
-  test('nothing complained', () => expect(complaints).toEqual([]));
+  test('nothing complained', () => expect(served.complaints).toEqual([]));
 });

@@ -1,34 +1,22 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startingSet } from '../../shared-core/care/starting-set.ts';
 import { axeFaults } from './axe-faults.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openServedPage, startHousehold, type ServedPage } from './served-page.ts';
+import { soundAtEverySize } from './sound-at-every-size.ts';
 
-const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
 const ASKED = startingSet('petrol').items.filter((item) => item.anchor === 'completion').length;
 
 /** A petrol car of 2020, bought on 1 November 2026 and met on the 25th; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('what is known of a car just bought', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'intake-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(20_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
-    await page.getByLabel('Name of the household').fill('Ours');
-    await page.getByRole('button', { name: 'Start the household' }).click();
+    served = await openServedPage();
+    page = served.page;
+    await startHousehold(page);
     await page.getByRole('link', { name: 'Car', exact: true }).click();
     await page.getByLabel('Name', { exact: true }).fill('Pip');
     await page.getByRole('textbox', { name: 'First registered' }).fill('1/3/2020');
@@ -36,11 +24,7 @@ describe.skipIf(chromiumHere === null)('what is known of a car just bought', () 
     await page.getByRole('button', { name: 'Add the car' }).click();
     await page.getByRole('heading', { name: 'Pip', level: 1 }).waitFor();
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   const rows = () => page.locator('[data-answer-row]');
   const row = (name: string) => rows().filter({ has: page.getByRole('toolbar', { name, exact: true }) });
@@ -56,12 +40,7 @@ describe.skipIf(chromiumHere === null)('what is known of a car just bought', () 
     await answered(0);
     await expect.poll(() => rows().count()).toBe(ASKED);
     expect(await part('What is missing of the car').getByRole('button').allInnerTexts()).toEqual(['Enter a reading', 'Add an obligation']);
-    for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      expect(await axeFaults(page), `${width} x ${height}`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${width} wide`).toBe(true);
-    }
-    await page.setViewportSize({ width: 1280, height: 800 });
+    await soundAtEverySize(page, 'the leaf');
   });
 
   test('nothing unknown that could be due is told to wait, but for comfort', async () => {
@@ -167,7 +146,7 @@ describe.skipIf(chromiumHere === null)('what is known of a car just bought', () 
     await expect.poll(() => page.getByRole('link', { name: 'Say what is known' }).count()).toBe(0);
   });
 
-  test('nothing complained', () => expect(complaints).toEqual([]));
+  test('nothing complained', () => expect(served.complaints).toEqual([]));
 });
 
 /** One red dot. */

@@ -1,69 +1,41 @@
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { checkPackAt } from '../../electron/pack/check-pack.ts';
-import { axeFaults } from './axe-faults.ts';
 import { Keyboard } from './keyboard.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openServedPage, type ServedPage } from './served-page.ts';
+import { soundAtEverySize } from './sound-at-every-size.ts';
 
-/** Widths in CSS pixels: a small screen, a large one, and the small one at 200 %. */
-const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
 
 describe.skipIf(chromiumHere === null)('a first hour by the keyboard alone', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'keyboard-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
   let keys: Keyboard;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
+    served = await openServedPage();
+    page = served.page;
     keys = new Keyboard(page);
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
-  /** No violation at any size. */
-  async function axeAtEverySize(where: string): Promise<void> {
-    for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      await settled();
-      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
-    }
-    await page.setViewportSize({ width: 1280, height: 800 });
-  }
-
-  /** Moving things have come to rest: axe measures the colours of what it sees. */
-  const settled = () => page.waitForFunction(() => document.getAnimations().every((one) => one.playState !== 'running'));
   const heading = (name: string) => page.getByRole('heading', { name }).first().waitFor();
 
   test('starts a household', async () => {
     await page.getByRole('heading', { level: 1 }).waitFor();
-    await axeAtEverySize('the first start');
+    await soundAtEverySize(page, 'the first start');
     await keys.fill(/^Name of the household/, 'Ours');
     await keys.press('Start the household');
     await heading('The yard');
-    await axeAtEverySize('the empty yard');
+    await soundAtEverySize(page, 'the empty yard');
   });
 
   test('adds a car', async () => {
     await keys.press(/^Add (a|the|your) (first )?car/i);
     await keys.fill(/^Name/, 'Pip');
     await keys.fill(/^First registered/, '2022-11-25');
-    await axeAtEverySize('the form of a car');
+    await soundAtEverySize(page, 'the form of a car');
     // No set: the item that follows is the only one.
     await keys.to(/^Starting set/);
     await page.keyboard.press('n');
@@ -77,7 +49,7 @@ describe.skipIf(chromiumHere === null)('a first hour by the keyboard alone', () 
       await keys.press('Enter a reading');
       await keys.fill(/^The odometer shows/, value);
       await keys.fill(/^On/, date);
-      if (value === '9000') await axeAtEverySize('the form of a reading');
+      if (value === '9000') await soundAtEverySize(page, 'the form of a reading');
       await keys.press('Record the reading');
       await page.getByRole('dialog').waitFor({ state: 'detached' });
     }
@@ -89,25 +61,25 @@ describe.skipIf(chromiumHere === null)('a first hour by the keyboard alone', () 
     await keys.press('Add an item');
     await keys.fill(/^What is cared for/, 'brake fluid');
     await keys.fill(/^Every so many months/, '24');
-    await axeAtEverySize('the form of an item');
+    await soundAtEverySize(page, 'the form of an item');
     await keys.press('Add the item');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await keys.press('Record work');
     await keys.to(/^brake fluid/);
     await page.keyboard.press('Space');
-    await axeAtEverySize('the form of work');
+    await soundAtEverySize(page, 'the form of work');
     await keys.press('Record the work');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     await page.getByText('by 25 Nov 2028').first().waitFor();
-    await axeAtEverySize('the car');
+    await soundAtEverySize(page, 'the car');
   });
 
   test('writes the pack, and it is sound', async () => {
     await keys.press('Write its history pack');
-    await axeAtEverySize('the form of the pack');
+    await soundAtEverySize(page, 'the form of the pack');
     await keys.press('Write the pack');
     await page.getByText('The pack is written').waitFor();
-    await axeAtEverySize('the written pack');
+    await soundAtEverySize(page, 'the written pack');
     const [path] = await page.getByText(/pip|history-2026-11-25\.zip/).last().allTextContents();
     expect(path !== undefined && existsSync(path)).toBe(true);
     expect(await checkPackAt(path ?? '')).toMatchObject({ ok: true, value: { faults: [] } });
@@ -118,12 +90,12 @@ describe.skipIf(chromiumHere === null)('a first hour by the keyboard alone', () 
     await keys.press('Yard');
     await heading('The yard');
     await page.getByText('Pip').first().waitFor();
-    await axeAtEverySize('the yard');
+    await soundAtEverySize(page, 'the yard');
   });
 
   test('kept the focus visible, on the screen and in order all the way, and nothing complained', () => {
     expect(keys.faults).toEqual([]);
-    expect(complaints).toEqual([]);
+    expect(served.complaints).toEqual([]);
   });
 
   async function openCar(): Promise<void> {

@@ -1,36 +1,23 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startingSet } from '../../shared-core/care/starting-set.ts';
-import { axeFaults } from './axe-faults.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openServedPage, startHousehold, type ServedPage } from './served-page.ts';
+import { soundAtEverySize } from './sound-at-every-size.ts';
 
-const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
 const PETROL = startingSet('petrol').items;
 const CAMPER = startingSet('camper').items;
 const MARK = 'not confirmed · common practice: check your handbook';
 
 /** A car used hard that starts empty; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('a starting set, and what it brought confirmed', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'starting-set-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(20_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
-    await page.getByLabel('Name of the household').fill('Ours');
-    await page.getByRole('button', { name: 'Start the household' }).click();
+    served = await openServedPage();
+    page = served.page;
+    await startHousehold(page);
     await page.getByRole('link', { name: 'Car', exact: true }).click();
     await page.getByLabel('Name', { exact: true }).fill('Pip');
     await page.getByRole('textbox', { name: 'First registered' }).fill('1/11/2026');
@@ -39,31 +26,19 @@ describe.skipIf(chromiumHere === null)('a starting set, and what it brought conf
     await page.getByRole('button', { name: 'Add the car' }).click();
     await page.getByRole('heading', { name: 'Pip', level: 1 }).waitFor();
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   const row = (name: string) => page.getByRole('row').filter({ has: page.getByRole('rowheader', { name: new RegExp(`^${name}`) }) });
   const focusedLabel = () => page.evaluate(() => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent ?? null);
   const sheetIsGone = () => page.getByRole('dialog').waitFor({ state: 'detached' });
   const said = (text: string | RegExp) => page.getByRole('status').filter({ hasText: text }).waitFor();
-  const soundAtEverySize = async (where: string) => {
-    for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `${where} at ${width}`).toBe(true);
-    }
-    await page.setViewportSize({ width: 1280, height: 800 });
-  };
 
   test('a car without items is offered the set that fits; lines are left out, a printed date is taken', async () => {
     await page.getByRole('button', { name: 'Start from a set' }).click();
     await expect.poll(() => page.getByLabel('Starting set').locator('option:checked').innerText()).toBe(`Petrol car: ${PETROL.length} items`);
     await page.getByRole('checkbox', { name: 'Timing belt: its age, and its own interval' }).uncheck();
     await page.getByRole('textbox', { name: 'Date printed on it' }).fill('31/3/2028');
-    await soundAtEverySize('the form of a set');
+    await soundAtEverySize(page, 'the form of a set');
     await page.getByRole('button', { name: 'Add the items' }).click();
     await said(`${PETROL.length - 1} items are cared for now.`);
     await sheetIsGone();
@@ -99,7 +74,7 @@ describe.skipIf(chromiumHere === null)('a starting set, and what it brought conf
     await page.keyboard.type('212');
     await page.keyboard.press('Enter');
     await page.getByText(`2 of ${count}`).waitFor();
-    await soundAtEverySize('the form of an interval');
+    await soundAtEverySize(page, 'the form of an interval');
     const second = await page.getByRole('dialog').getByRole('status').locator('strong').innerText();
     await expect.poll(focusedLabel).toBe('Page');
     await page.getByLabel('Source', { exact: true }).fill('Maker’s sheet 7');
@@ -133,8 +108,8 @@ describe.skipIf(chromiumHere === null)('a starting set, and what it brought conf
     await expect.poll(() => row('Coolant').getByText(MARK).count()).toBe(0);
     await page.getByRole('button', { name: 'Undo' }).click();
     await row('Coolant').getByText(MARK).waitFor();
-    await soundAtEverySize('the car');
+    await soundAtEverySize(page, 'the car');
   });
 
-  test('nothing complained', () => expect(complaints).toEqual([]));
+  test('nothing complained', () => expect(served.complaints).toEqual([]));
 });

@@ -1,43 +1,26 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { Keyboard } from './keyboard.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openSample, openServedPage, type ServedPage } from './served-page.ts';
+import { soundAtEverySize } from './sound-at-every-size.ts';
 
-/** Widths in CSS pixels: a small screen, a large one, and the small one at 200 %. */
-const SIZES = [[1280, 800], [1920, 1080], [640, 400]] as const;
 const THIN = '\u202f';
 
 /** Wear and wheels of the sample's cars; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'wear-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
   let keys: Keyboard;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
-    page.setDefaultTimeout(15_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
-    await page.getByRole('button', { name: 'Open the sample household' }).click();
-    await page.getByRole('heading', { name: 'The yard' }).waitFor({ timeout: 50_000 });
+    served = await openServedPage();
+    page = served.page;
+    await openSample(page);
     keys = new Keyboard(page);
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   const sheet = (title: string) => page.getByRole('region', { name: title, exact: true });
   const series = (title: string, name: string | RegExp) => sheet(title).getByRole('listitem').filter({ has: page.getByRole('heading', { level: 3, name, exact: typeof name === 'string' }) });
@@ -54,15 +37,6 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await sheet('Wheels').waitFor();
   }
 
-  async function axeAtEverySize(where: string): Promise<void> {
-    for (const [width, height] of SIZES) {
-      await page.setViewportSize({ width, height });
-      await page.waitForFunction(() => document.getAnimations().every((one) => one.playState !== 'running'));
-      expect(await axeFaults(page), `${where} at ${width} x ${height}`).toEqual([]);
-    }
-    await page.setViewportSize({ width: 1280, height: 800 });
-  }
-
   test('shows what wears, towards which limit, and tells the chart in words', async () => {
     await page.getByRole('link', { name: 'Car', exact: true }).click();
     await leafOf('Pip');
@@ -74,7 +48,7 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await b.getByText('Passes the least tread of each law: 1.6 mm and 2/32 in.').waitFor();
     await b.getByRole('img', { name: 'Chart. 4 measurements, from 6.5 mm in May 2024 to 3.8 mm in Nov 2026. The line through them reaches 3 mm about Aug 2027.' }).waitFor();
     await series('Brake pads', 'rear left').getByText('not enough measurements').waitFor();
-    await axeAtEverySize("Pip's leaf");
+    await soundAtEverySize(page, "Pip's leaf");
   });
 
   test('what contradicts itself, passes one law alone, lies by, or has no limit says so', async () => {
@@ -90,14 +64,14 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await sheet('Tread').getByText('4 wheels off the car').click();
     await series('Tread', 'summer 1, off the car').getByText('off the road', { exact: true }).waitFor();
     await sheet('Battery voltage').getByText('No limit is set').waitFor();
-    await axeAtEverySize("Ember's leaf");
+    await soundAtEverySize(page, "Ember's leaf");
   });
 
   test('four wheels are measured in one entry by the keyboard: four values and Enter', async () => {
     await leafOf('Pip');
     await keys.press('Measure tread');
     await dialog().getByLabel('C, front left').waitFor();
-    await axeAtEverySize('the form of measurements');
+    await soundAtEverySize(page, 'the form of measurements');
     await dialog().getByLabel('C, front left').focus();
     for (const value of ['4.7', '4,8', '3.9']) {
       await page.keyboard.type(value);
@@ -156,7 +130,7 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await play.getByRole('button', { name: /^Limit of/ }).click();
     await dialog().getByLabel('The last value that still passes').fill('25');
     await dialog().getByLabel('On the way to its limit the value').selectOption('yes');
-    await axeAtEverySize('the form of a limit');
+    await soundAtEverySize(page, 'the form of a limit');
     await dialog().getByRole('button', { name: 'Set the limit' }).click();
     await said('The limit is set.');
     await play.getByText('Limit 25 mm, set for all of its kind').waitFor();
@@ -202,7 +176,7 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await keys.press('Move wheels');
     await dialog().waitFor();
     await keys.press('Front to rear');
-    await axeAtEverySize('the form that moves wheels');
+    await soundAtEverySize(page, 'the form that moves wheels');
     await keys.press('Move them');
     await said('4 wheels are moved.');
     await closed();
@@ -234,7 +208,7 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await dialog().getByRole('button', { name: 'Add the wheel' }).click();
     await dialog().getByRole('alert').filter({ hasText: 'There is no week 99' }).waitFor();
     await dialog().getByLabel('Tyre date code').fill('2612');
-    await axeAtEverySize('the form of a wheel');
+    await soundAtEverySize(page, 'the form of a wheel');
     await dialog().getByRole('button', { name: 'Add the wheel' }).click();
     await closed();
     for (const [before, name] of [['A', 'B'], ['B', 'C'], ['C', 'D']] as const) {
@@ -275,6 +249,6 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
 
   test('kept the focus visible, on the screen and in order, and nothing complained', () => {
     expect(keys.faults).toEqual([]);
-    expect(complaints).toEqual([]);
+    expect(served.complaints).toEqual([]);
   });
 });

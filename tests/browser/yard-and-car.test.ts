@@ -1,36 +1,21 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
-import { chromiumHere, launchChromium } from './launch-chromium.ts';
-import { serveHousehold, type ServedHousehold } from './serve-household.ts';
+import { chromiumHere } from './launch-chromium.ts';
+import { openServedPage, type ServedPage } from './served-page.ts';
 
 const THIN = '\u202f';
 
 /** The sample household, as one looks around in it; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'yard-'));
-  let served: ServedHousehold;
-  let browser: Browser;
+  let served: ServedPage;
   let page: Page;
-  const complaints: string[] = [];
 
   beforeAll(async () => {
-    served = await serveHousehold(join(folder, 'household'), '2026-11-25');
-    browser = await launchChromium();
-    page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1440, height: 900 }, colorScheme: 'dark' })).newPage();
-    page.setDefaultTimeout(25_000);
-    page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-    page.on('pageerror', (error) => complaints.push(error.message));
-    await page.goto(served.link);
+    served = await openServedPage({ context: { viewport: { width: 1440, height: 900 }, colorScheme: 'dark' } });
+    page = served.page;
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-    rmSync(folder, { recursive: true, force: true });
-  });
+  afterAll(() => served.close());
 
   const focused = () => page.evaluate(() => document.activeElement?.textContent ?? '');
   const lane = (car: string) => page.locator('[data-lane]').filter({ has: page.getByRole('heading', { name: car, exact: true }) });
@@ -163,7 +148,7 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await page.getByRole('heading', { name: 'Welcome to Trunnion' }).waitFor();
   });
 
-  test('nothing complained', () => expect(complaints).toEqual([]));
+  test('nothing complained', () => expect(served.complaints).toEqual([]));
 });
 
 /** One red dot. */
