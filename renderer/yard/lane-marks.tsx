@@ -74,7 +74,7 @@ function MarkLink({ placed, top, stop, note, onFocus }: MarkLinkProps) {
       <svg className={styles.shape} style={{ left: left - from }} width={right - left} height={MARK_HEIGHT + 2} viewBox={`${left} -1 ${right - left} ${MARK_HEIGHT + 2}`}>
         {drawn(placed)}
       </svg>
-      <span className={styles.label} aria-hidden="true" data-side={side} data-filled={mark.filled} style={{ left: labelLeft - from, width: labelWidth }}>
+      <span className={styles.label} aria-hidden="true" data-side={side} style={{ left: labelLeft - from, width: labelWidth }}>
         <span className={styles.labelName}>{mark.name}</span>
         <span className={styles.labelRest}>{mark.rest}</span>
       </span>

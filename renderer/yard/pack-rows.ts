@@ -30,6 +30,8 @@ export interface RowPacking {
 const GAP = 6;
 /** Between what shares a row: nothing touches, and what is pressed stays apart. */
 const BETWEEN = 12;
+/** So much of a shape is seen on either side of words that stand on it. */
+const ENDS = 14;
 /** Where words have no room whole, they are tried at these shares of their width. */
 const CUTS = [0.85, 0.7, 0.6, 0.5, 0.4, 0.3];
 
@@ -93,7 +95,7 @@ function waysBeside({ left, right, prefer }: ToPack, labelWidth: number, width: 
 }
 
 function waysOver({ left, right }: ToPack, labelWidth: number): readonly LabelWay[] {
-  return right - left < labelWidth ? [] : [{ side: 'over', labelLeft: (left + right - labelWidth) / 2, labelWidth }];
+  return right - left < labelWidth + 2 * ENDS ? [] : [{ side: 'over', labelLeft: (left + right - labelWidth) / 2, labelWidth }];
 }
 
 function stretchOf({ left, right }: ToPack, { labelLeft, labelWidth }: LabelWay): Taken {

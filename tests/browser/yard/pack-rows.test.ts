@@ -16,6 +16,12 @@ describe('a mark and its words', () => {
     expect(packRows(marks, WIDTH, 1).packed[0]).toMatchObject({ row: 0, side, labelLeft, labelWidth: 80 });
   });
 
+  test('never hide the shape they stand on: its ends are seen, 14 pixels at least', () => {
+    const packed = (labelWidth: number) => packRows([mark('a', 20, 590, labelWidth)], WIDTH, 1).packed[0];
+    expect(packed(570 - 28)).toMatchObject({ side: 'over', labelLeft: 34, labelWidth: 542 });
+    expect(packed(570 - 27)?.labelWidth).toBeLessThan(542);
+  });
+
   test('take the next row rather than touch', () => {
     const { packed, rows } = packRows([mark('a', 100, 120, 300), mark('b', 200, 220, 100)], WIDTH, 2);
     expect(packed.map((one) => one.row)).toEqual([0, 1]);
