@@ -56,13 +56,15 @@ export function InstrumentPanel({ doubtful, settling }: PanelProps & { readonly 
   const [lastUnit, setLastUnit] = useState<Unit>(doubtful.unit);
   const [unit, setUnit] = useState<Unit>(doubtful.unit);
   const [sure, setSure] = useState(false);
-  const answer = (read: FieldsRead): Answer => ({ verdict: 'replaced', unit, sure, lastShown: read.distanceOrNull('lastShown', last, lastUnit) });
+  const [laterOfNew, setLaterOfNew] = useState(false);
+  const answer = (read: FieldsRead): Answer => ({ verdict: 'replaced', unit, sure, laterOfNew, lastShown: read.distanceOrNull('lastShown', last, lastUnit) });
   return (
     <Panel submit={tell('reading.record-replaced')} onSubmit={() => answerBy(settling, answer)}>
       <TextInput autoFocus label={tell('reading.last-shown')} description={tell('reading.last-shown-what')} value={last} inputMode="numeric" autoComplete="off" onChange={(event) => setLast(event.currentTarget.value)} />
       <UnitField label={tell('reading.old-unit')} unit={lastUnit} onChange={setLastUnit} />
       <UnitField label={tell('reading.new-unit')} unit={unit} onChange={setUnit} />
       {(settling.asksWhetherSure || sure) && <Checkbox label={tell('reading.sure-last')} checked={sure} onChange={(event) => setSure(event.currentTarget.checked)} />}
+      {(settling.asksWhoseLater || laterOfNew) && <Checkbox label={tell('reading.later-of-new')} checked={laterOfNew} onChange={(event) => setLaterOfNew(event.currentTarget.checked)} />}
     </Panel>
   );
 }

@@ -20,6 +20,8 @@ interface Settling {
   readonly fault: string | null;
   /** What the old instrument last showed does not fit, and may be vouched for. */
   readonly asksWhetherSure: boolean;
+  /** The old instrument was read on later days, unless that was the new one. */
+  readonly asksWhoseLater: boolean;
   readonly settle: (answer: Answer) => void;
   readonly refuse: (refusal: Refusal) => void;
 }
@@ -37,6 +39,7 @@ export function useSettling(car: string, doubtful: DoubtfulReading, onSettled: (
   return {
     fault: refusal === null ? null : sayFault(refusal),
     asksWhetherSure: refusal?.code === 'last-shown-doubtful',
+    asksWhoseLater: refusal?.code === 'old-instrument-read-later',
     settle: (answer) => void settle(answer),
     refuse: setRefusal,
   };

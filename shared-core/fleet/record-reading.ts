@@ -23,6 +23,8 @@ import { unitShownOn } from './unit-shown.ts';
 const replacedSchema = z.strictObject({
   /** What the old instrument last showed; unknown: the car's distance is estimated. */
   lastShown: typedDistanceSchema.nullable().default(null),
+  /** Readings of later days, taken to be of the old one until now, are of the new one. */
+  laterOfNew: z.boolean().default(false),
 });
 
 export const recordReadingRequest = z.strictObject({
@@ -64,7 +66,7 @@ export function decideReading(facts: Facts, car: Car, request: Request, moment: 
   const id = request.id ?? moment.newId();
   if (facts.get(readings, id) !== null) return refuse('id-taken', { id }, ['id']);
   const reading = { id, car: car.id, date, typed, shown: shown.value, source: request.source, paper: request.paper, note: request.note, sure: request.sure };
-  if (request.replaced !== null) return replaceInstrument(facts, car, reading, request.replaced.lastShown, moment);
+  if (request.replaced !== null) return replaceInstrument(facts, car, reading, request.replaced, moment);
   return ok(judged(facts, car, { ...reading, instrument: instrumentOn(facts.ofCar(instruments, car.id), date)?.id ?? null }));
 }
 

@@ -30,6 +30,8 @@ const settleRequest = z.strictObject({
   unit: distanceUnitSchema.optional(),
   /** What the old instrument last showed; with `replaced`. Unknown: the car's distance is estimated. */
   lastShown: typedDistanceSchema.nullable().default(null),
+  /** Readings of later days, taken to be of the old one until now, are of the new one; with `replaced`. */
+  laterOfNew: z.boolean().default(false),
   /** The keeper says that a last value that looks wrong is right. */
   sure: z.boolean().default(false),
 });
@@ -115,7 +117,7 @@ function replaced({ facts, car, found, request, moment }: Question): Result<Sett
   const misplaced = facts.ofCar(readings, car.id).filter((later) => stoodByWord(found, later));
   // They say nothing of how far the car had gone on the old instrument.
   const without = withEntries(facts, misplaced.map((later) => newEntry(readingRecorded, { ...later, standing: 'set-aside' })));
-  const decided = replaceInstrument(without, car, { ...typedFirst, typed, shown: shown.value, sure: found.sure || request.sure }, request.lastShown, moment);
+  const decided = replaceInstrument(without, car, { ...typedFirst, typed, shown: shown.value, sure: found.sure || request.sure }, request, moment);
   if (!decided.ok) return decided;
   const { entries, reply: { reading } } = decided.value;
   const all = withEntries(facts, entries).ofCar(instruments, car.id);

@@ -7,8 +7,8 @@ import { done, refused, wrongUse, type Command } from '../command.ts';
 export const readingCommand: Command = {
   name: 'reading',
   does: 'records a reading of the odometer',
-  usage: ['reading CAR VALUE [--unit km|mi] [--date DATE]', '    --sure       the value is right although it looks wrong', '    --replaced   it is the first value of a new instrument'],
-  options: { unit: { type: 'string' }, date: { type: 'string' }, sure: { type: 'boolean' }, replaced: { type: 'boolean' } },
+  usage: ['reading CAR VALUE [--unit km|mi] [--date DATE]', '    --sure       the value is right although it looks wrong', '    --replaced   it is the first value of a new instrument', '    --later      with --replaced: what was read after that day is of the new one too'],
+  options: { unit: { type: 'string' }, date: { type: 'string' }, sure: { type: 'boolean' }, replaced: { type: 'boolean' }, later: { type: 'boolean' } },
   run: async (input) => {
     const [car, typed] = input.words;
     if (car === undefined || typed === undefined || input.words.length !== 2) return wrongUse('reading takes a car and a value.');
@@ -25,7 +25,7 @@ export const readingCommand: Command = {
       ...(unit === undefined ? {} : { unit }),
       ...(on === null ? {} : { date: on.value }),
       sure: input.options['sure'] === true,
-      replaced: input.options['replaced'] === true ? {} : null,
+      replaced: input.options['replaced'] === true ? { laterOfNew: input.options['later'] === true } : null,
     });
     if (!reply.ok) return refused(reply.refusal);
     return done(reply.value, readingText(reply.value));

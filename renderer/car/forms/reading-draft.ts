@@ -20,6 +20,7 @@ export interface ReadingDraft {
   readonly lastShown: string;
   readonly lastUnit: string;
   readonly sure: boolean;
+  readonly laterOfNew: boolean;
 }
 
 /** Records the reading with its paper. */
@@ -33,7 +34,7 @@ export async function sendReading(draft: ReadingDraft, view: Pick<CarView, 'car'
     source: draft.source as 'keeper',
     note: draft.note,
     sure: draft.replaced && draft.sure,
-    replaced: draft.replaced ? { lastShown: read.distanceOrNull('replaced.lastShown', draft.lastShown, unitOfLast(draft, view)) } : null,
+    replaced: draft.replaced ? { lastShown: read.distanceOrNull('replaced.lastShown', draft.lastShown, unitOfLast(draft, view)), laterOfNew: draft.laterOfNew } : null,
   });
   if (!whole.ok) return whole;
   return withPapers(draft.files, ([paper = null]) => change('reading.record', { ...whole.value, paper }));

@@ -75,6 +75,7 @@ function ReplacedFields({ entry, view }: { readonly entry: Entry<ReadingDraft>; 
         <NativeSelect {...bindText(entry, 'lastUnit')} value={unitOfLast(entry.draft, view)} label={tell('reading.old-unit')} data={unitChoices()} />
       </FieldRow>
       <Checkbox {...bindTick(entry, 'sure')} label={tell('reading.sure-last')} />
+      <Checkbox {...bindTick(entry, 'laterOfNew', 'replaced.laterOfNew')} label={tell('reading.later-of-new')} />
     </FieldGroup>
   );
 }

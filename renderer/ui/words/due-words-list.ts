@@ -96,6 +96,7 @@ export const DUE_WORDS = {
   'reading.old-unit': 'Unit of the old one',
   'reading.new-unit': 'Unit of the new one',
   'reading.unit': 'Unit',
+  'reading.later-of-new': 'What was read after that day is of the new one too',
   'reading.sure-last': 'That is what it last showed, I am sure',
   'reading.set-aside': 'Set aside and moves no forecast until you answer.',
   'reading.settled-right': '{car}: the reading stands as typed.',

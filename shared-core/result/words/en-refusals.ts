@@ -55,6 +55,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'log-line-km': 'Line {line}: "{value}" is not an odometer value. Write km as plain digits, from 0 to 10 000 000.',
   'log-falls': '{file}, line {line}: the odometer falls. Correct the line or take it out; a log that falls cannot be tested against.',
   'instrument-replaced-that-day': 'The instrument is already said to have been replaced on {date}. Undo that first, or give another day.',
+  'old-instrument-read-later': 'The old instrument still showed {value} {unit} on {date}. Give the day after that on which the new one was put in, or say that what was read since is of the new one.',
   'last-shown-doubtful': 'That the old instrument last showed {value} {unit} on {date} does not fit the readings. Check it, or say that you are sure.',
   'value-missing': 'Give the right value.',
 

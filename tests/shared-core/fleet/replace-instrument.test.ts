@@ -44,12 +44,12 @@ describe('a replaced instrument', () => {
   });
 
   test.each([
-    { case: 'between two readings: on the line between them', registered: '2020-03-01', on: '2024-07-11', km: 95_000, why: '183 of 365 days of 10 000 km' },
-    { case: 'before the first reading: on the line from 0 at registration', registered: '2020-03-01', on: '2022-02-04', km: 45_000, why: 'half of 1410 days' },
-    { case: 'before the first reading, registration unknown: from 0', registered: null, on: '2022-02-04', km: 0, why: 'nothing is known' },
+    { case: 'between two readings of which the later is of the new one: as forecast from the earlier', registered: '2020-03-01', on: '2024-07-11', km: 96_476, why: '181.94 season-days (22 of January, 29, 31, 30, 31, 30 and 10 of July) of 35.592 km' },
+    { case: 'before the first reading: from 0, for nobody read the old one', registered: '2020-03-01', on: '2022-02-04', km: 0, why: 'nothing is known' },
   ])('without its last value, $case', ({ registered, on, km }) => {
     const household = withCamper(registered);
-    household.must('reading.record', { car: 'camper', value: 10, date: day(on), replaced: {} });
+    // What the later readings of the new one show is settled afterwards; they say nothing of the old one's distance.
+    household.must('reading.record', { car: 'camper', value: 10, date: day(on), replaced: { laterOfNew: true } });
     const instrument = onlyInstrument(household);
     expect(instrument?.estimated).toBe(true);
     expect(Math.abs((instrument?.distance ?? Number.NaN) / 1000 - km)).toBeLessThan(50);
@@ -73,7 +73,6 @@ describe('a replaced instrument', () => {
   test.each([
     { case: 'less than was read before', on: '2025-07-01', lastShown: 99_000 },
     { case: 'a digit too many', on: '2025-07-01', lastShown: 1_040_000 },
-    { case: 'on a day before readings of the old one, more than they', on: '2024-07-01', lastShown: 104_000 },
   ])('a last value that does not fit is asked about: $case', ({ on, lastShown }) => {
     const household = withCamper();
     const request = { car: 'camper', value: 10, date: day(on), replaced: { lastShown: { value: lastShown, unit: 'km' as const } } };
@@ -82,6 +81,61 @@ describe('a replaced instrument', () => {
     expect(household.entries).toHaveLength(before);
     household.must('reading.record', { ...request, sure: true });
     expect(onlyInstrument(household)?.distance).toBe(lastShown * 1000);
+  });
+
+  describe('before later readings of the old one', () => {
+    const replaced = (household: MemoryHousehold, value: number, more: object) =>
+      household.call('reading.record', { car: 'camper', value, date: day('2024-07-01'), replaced: { lastShown: { value: 94_700, unit: 'km' }, ...more } });
+
+    test('is refused, naming the first of them; nothing is stored', () => {
+      const household = withCamper();
+      household.must('reading.record', { car: 'camper', value: 102_000, date: day('2025-03-01') });
+      const before = household.entries.length;
+      expect(replaced(household, 10, {})).toMatchObject({ ok: false, refusal: { code: 'old-instrument-read-later', values: { value: 100_000, unit: 'km', date: '2025-01-09' }, path: ['replaced', 'laterOfNew'] } });
+      expect(replaced(household, 10, { lastShown: null })).toMatchObject({ ok: false, refusal: { code: 'old-instrument-read-later' } });
+      expect(household.entries).toHaveLength(before);
+    });
+
+    test('being sure of the value says nothing of them', () => {
+      const household = withCamper();
+      const request = { car: 'camper', value: 10, date: day('2024-07-01'), sure: true, replaced: {} };
+      expect(household.call('reading.record', request)).toMatchObject({ ok: false, refusal: { code: 'old-instrument-read-later' } });
+    });
+
+    test('on the very day of one it stands: that is what the old one last showed', () => {
+      const household = withCamper();
+      expect(household.call('reading.record', { car: 'camper', value: 10, date: day('2025-01-09'), replaced: { lastShown: { value: 100_000, unit: 'km' } } })).toMatchObject({ ok: true });
+    });
+
+    test('said to be of the new one, they move to it where they fit', () => {
+      const household = withCamper();
+      // A used instrument from another car: it began at 95 000 km.
+      expect(replaced(household, 95_000, { laterOfNew: true })).toMatchObject({ ok: true });
+      const instrument = onlyInstrument(household);
+      expect(household.must('car.show', { car: 'camper' }).readings.map(({ date, instrument: of, standing }) => [date, of, standing])).toEqual([
+        ['2025-01-09', instrument?.id, 'accepted'], ['2024-07-01', instrument?.id, 'accepted'], ['2024-01-10', null, 'accepted'],
+      ]);
+      // By hand: 94 700 + 100 000 - 95 000.
+      expect(household.on('2025-01-09').must('due.show', {}).cars[0]?.odometer).toMatchObject({ likely: 100_000 });
+    });
+
+    test('said to be of the new one, what does not fit is asked about', () => {
+      const household = withCamper();
+      expect(replaced(household, 10, { laterOfNew: true })).toMatchObject({ ok: true });
+      // 99 990 km in half a year.
+      expect(household.must('due.show', {}).cars[0]?.doubtful).toMatchObject([{ date: '2025-01-09', value: 100_000, code: 'too-high' }]);
+    });
+
+    test('what the old one last showed at a later replacement is such a reading, and moves with it', () => {
+      const household = withCamper();
+      household.must('reading.record', { id: 'second', car: 'camper', value: 0, date: day('2025-07-01'), replaced: { lastShown: { value: 104_000, unit: 'km' } } });
+      const between = (laterOfNew: boolean) =>
+        household.call('reading.record', { car: 'camper', value: 102_500, date: day('2025-04-01'), replaced: { lastShown: { value: 102_000, unit: 'km' }, laterOfNew } });
+      expect(between(false)).toMatchObject({ ok: false, refusal: { code: 'old-instrument-read-later', values: { value: 104_000, unit: 'km', date: '2025-07-01' } } });
+      expect(between(true)).toMatchObject({ ok: true });
+      // By hand: 102 000 + 104 000 - 102 500.
+      expect(household.facts().ofCar(instruments, 'camper').find((one) => one.date === '2025-07-01')?.distance).toBe(103_500_000);
+    });
   });
 
   test('one is replaced once a day', () => {

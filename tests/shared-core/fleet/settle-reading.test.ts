@@ -110,6 +110,18 @@ describe('settling a doubtful reading', () => {
     expect(other.must('reading.settle', { reading: 'odd', verdict: 'replaced', lastShown: { value: 400_000, unit: 'km' }, sure: true }).reading.standing).toBe('accepted');
   });
 
+  test('replaced: before a later reading of the old one it is refused, unless that is of the new one', () => {
+    const household = memoryHousehold();
+    household.must('car.add', { id: 'camper', name: 'Camper' });
+    for (const [date, value] of [['2024-01-10', 90_000], ['2025-01-09', 100_000]] as const) household.must('reading.record', { car: 'camper', value, date: day(date) });
+    household.must('reading.record', { id: 'odd', car: 'camper', value: 89_000, date: day('2024-07-01') });
+    const settle = (laterOfNew: boolean) => household.call('reading.settle', { reading: 'odd', verdict: 'replaced', lastShown: { value: 94_700, unit: 'km' }, laterOfNew });
+    expect(settle(false)).toMatchObject({ ok: false, refusal: { code: 'old-instrument-read-later', values: { value: 100_000, unit: 'km', date: '2025-01-09' }, path: ['replaced', 'laterOfNew'] } });
+    expect(settle(true)).toMatchObject({ ok: true });
+    // By hand: 94 700 + 100 000 - 89 000.
+    expect(household.must('car.show', { car: 'camper' }).curve?.points.at(-1)?.value).toBe(105_700);
+  });
+
   test('replaced: a later reading that only the keeper\'s word made stand moves to the new instrument', () => {
     const household = withDoubt(142_000);
     household.on('2025-10-01').must('reading.record', { id: 'sure', car: 'camper', value: 144_500, date: day('2025-10-01'), sure: true });
