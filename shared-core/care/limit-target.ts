@@ -68,8 +68,9 @@ function fromNew(item: ServiceItem, car: Car): LimitTarget | null {
   return counted({ date: car.firstRegistered, metres: metresFromKilometres(0), estimated: false }, limit, 'first-registration');
 }
 
+/** Without the day of the purchase nothing is counted: no other day stands for it. */
 function fromPurchase(item: ServiceItem, car: Car, known: KnownDistance): LimitTarget | null {
-  const bought = car.keptSince ?? car.firstRegistered;
+  const bought = car.keptSince;
   if (bought === null) return null;
   const then = distanceOn(known, bought);
   return counted({ date: bought, metres: then?.metres ?? null, estimated: then?.estimated ?? false }, limitOf(item, car, 'repeat'), 'purchase');

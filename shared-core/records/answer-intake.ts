@@ -75,7 +75,7 @@ function checkAnswer(car: Car, { answer, date, reading, papers }: AnswerRequest)
   if (!isDone(answer) && (date !== null || reading !== null || papers.length > 0)) return refuse('answer-takes-no-date', {}, ['date']);
   if (answer === 'proven' && papers.length === 0) return refuse('proven-needs-paper', {}, ['papers']);
   if (answer === 'said' && papers.length > 0) return refuse('said-has-paper', {}, ['papers']);
-  if (answer === 'from-purchase' && car.keptSince === null && car.firstRegistered === null) return refuse('purchase-not-known', { car: car.name }, ['answer']);
+  if (answer === 'from-purchase' && car.keptSince === null) return refuse('purchase-not-known', { car: car.name }, ['answer']);
   return ok(null);
 }
 

@@ -3,6 +3,7 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { obligations } from '../care/obligation.ts';
 import { serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
+import type { Car } from '../fleet/car.ts';
 import { findCar } from '../fleet/find-car.ts';
 import type { KnownDistance } from '../fleet/known-distance.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -81,7 +82,7 @@ function itemsOf(facts: Facts, care: CarCare, today: LocalDate): readonly Advise
 function itemOf(care: CarCare, one: ItemCare, answer: IntakeAnswer | null, known: KnownDistance, today: LocalDate): AdvisedItem {
   const doneOn = one.completions.at(-1)?.date ?? null;
   const record = doneOn === null ? null : recordOf(care.records, one.item, doneOn);
-  const knowledge = knowledgeOf(one.item, record);
+  const knowledge = knowledgeOf(one.item, care.car, record);
   const { when, until, exact, reason } = intakeAdvice({ care: one, knowledge, doneOn, notBefore: notDueBefore(one.item, care.car, care.use, known), today });
   const { id, name, work, harm, minutes } = one.item;
   const given = answer?.record == null ? null : (care.records.find((each) => each.id === answer.record)?.reading ?? null);
@@ -94,9 +95,10 @@ function recordOf(records: readonly WorkRecord[], item: ServiceItem, on: LocalDa
   return of.find((record) => record.papers.length > 0) ?? of.at(0) ?? null;
 }
 
-function knowledgeOf(item: ServiceItem, record: WorkRecord | null): IntakeKnowledge {
+function knowledgeOf(item: ServiceItem, car: Car, record: WorkRecord | null): IntakeKnowledge {
   if (record !== null) return record.papers.length > 0 ? 'proven' : record.reconstructed ? 'said' : 'recorded';
-  return item.anchor.kind === 'completion' ? item.history : 'dated';
+  if (item.anchor.kind !== 'completion') return 'dated';
+  return item.history === 'from-purchase' && car.keptSince === null ? 'unknown' : item.history;
 }
 
 /** What is taken to be never done and would be due by now is asked about too: nobody may have said so. */
@@ -111,6 +113,7 @@ function missingOf(facts: Facts, { car, use, items }: CarCare): readonly Message
   const missing = [
     use.points.length === 0 ? 'intake-no-reading' : null,
     car.firstRegistered === null ? 'intake-no-registration' : null,
+    car.keptSince === null && items.some(({ item }) => item.anchor.kind === 'completion' && item.history !== 'never-done') ? 'intake-no-purchase' : null,
     items.length === 0 ? 'intake-no-items' : null,
     facts.ofCar(obligations, car.id).length === 0 ? 'intake-no-obligations' : null,
   ];

@@ -1,5 +1,6 @@
 import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
+import type { NameOrder } from '../../ui/name-order.ts';
 
 export type Intake = ReplyOf<'intake.show'>;
 export type IntakeItem = Intake['now'][number];
@@ -15,8 +16,8 @@ const ANSWERS: readonly { readonly answer: Answer; readonly key: string }[] = [
 ];
 
 /** The answers that can be given about a car: what is counted from a purchase needs its day. */
-export function answersFor({ keptSince, firstRegistered }: Pick<CarView['car'], 'keptSince' | 'firstRegistered'>): typeof ANSWERS {
-  return keptSince === null && firstRegistered === null ? ANSWERS.filter(({ answer }) => answer !== 'from-purchase') : ANSWERS;
+export function answersFor({ keptSince }: Pick<CarView['car'], 'keptSince'>): typeof ANSWERS {
+  return keptSince === null ? ANSWERS.filter(({ answer }) => answer !== 'from-purchase') : ANSWERS;
 }
 
 /** Whether an answer says that it was done, and so asks when. */
@@ -34,9 +35,9 @@ export function standing({ question, answered, knowledge }: IntakeItem): Answer 
 const HARM = { safety: 0, damage: 1, comfort: 2 } as const;
 
 /** The items that are asked about, in an order that no answer changes: what harms most first, then by name. */
-export function questionsOf({ now, look, wait }: Intake): readonly IntakeItem[] {
+export function questionsOf({ now, look, wait }: Intake, byName: NameOrder): readonly IntakeItem[] {
   const asked = [...now, ...look, ...wait].filter(({ question }) => question !== 'none');
-  return asked.sort((a, b) => HARM[a.harm] - HARM[b.harm] || a.name.localeCompare(b.name, 'en') || (a.item < b.item ? -1 : 1));
+  return asked.sort((a, b) => HARM[a.harm] - HARM[b.harm] || byName(a.name, b.name) || (a.item < b.item ? -1 : 1));
 }
 
 /** The row to go to after an answer: the next open one, round to the first; null where the row stays. */

@@ -12,7 +12,7 @@ export const CARE_WORDS: Readonly<Record<string, string>> = {
 
   'reason-unknown': 'Nobody knows when this was last done. Say when it was done, or count from the purchase.',
   'reason-no-registration': 'It was never done, so it counts from the first registration, and that is not entered. Enter it with the car.',
-  'reason-no-purchase': 'It counts from the purchase, and that day is not entered. Enter since when the car has been kept.',
+  'reason-no-purchase': 'It counts from the purchase, and that day is not entered. Enter the day you bought the car.',
   'reason-no-distance': 'It is counted by distance from {since}, and no reading tells how far the car had gone then. Enter one of about that day.',
   'reason-no-reading': 'It is counted by distance, and there is no reading yet. Enter one.',
   'reason-not-foreseeable': 'It does not fall due within five years as the car is used now.',

@@ -15,6 +15,7 @@ export const INTAKE_WORDS: Readonly<Record<string, string>> = {
 
   'intake-no-reading': 'Enter what the odometer shows: without it nothing is counted by distance.',
   'intake-no-registration': 'Enter when the car was first registered: it says what cannot be due yet.',
+  'intake-no-purchase': 'Enter the day you bought it: what nobody knows can then be counted from the purchase.',
   'intake-no-items': 'Start from a set of items for this kind of car.',
   'intake-no-obligations': 'Enter its roadworthiness test, tax and insurance.',
 
@@ -22,6 +23,6 @@ export const INTAKE_WORDS: Readonly<Record<string, string>> = {
   'answer-takes-no-date': 'A day, a reading and papers belong to what was done. Answer that it is proven or said, or take them out.',
   'proven-needs-paper': 'What is proven needs its paper. Keep the paper first, or answer that it is only said.',
   'said-has-paper': 'With a paper it is proven. Answer so, or take the paper out.',
-  'purchase-not-known': 'Nobody has entered since when {car} has been kept, so nothing can be counted from it.',
+  'purchase-not-known': 'To count from the purchase, enter the day you bought {car} first: since when it has been kept.',
   'reading-given-before': 'That work has its reading already. Take the reading out, or settle it under readings.',
 };

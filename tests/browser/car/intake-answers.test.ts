@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { answersFor, questionsOf, rowAfter, standing, type Intake, type IntakeItem } from '../../../renderer/car/intake/answers.ts';
+import { nameOrder } from '../../../renderer/ui/name-order.ts';
 import { day } from '../../shared-core/calendar/day.ts';
 
 const ITEM: IntakeItem = { item: 'oil', name: 'Oil', work: 'replace', harm: 'damage', minutes: null, knowledge: 'unknown', answered: null, question: 'open', readingGiven: false, doneOn: null, record: null, until: null, exact: true, reason: { code: '', values: {}, text: '' } };
@@ -11,8 +12,8 @@ describe('what is asked', () => {
     const intake = (now: readonly IntakeItem[], look: readonly IntakeItem[], wait: readonly IntakeItem[]) => ({ now, look, wait }) as unknown as Intake;
     const [belt, oil, pads, dated] = [of('belt'), of('oil'), of('pads', { harm: 'safety' }), of('dated', { question: 'none' })];
     const order = ['pads', 'belt', 'oil'];
-    expect(questionsOf(intake([oil, belt], [pads], [dated])).map(({ item }) => item)).toEqual(order);
-    expect(questionsOf(intake([], [belt], [pads, dated, oil])).map(({ item }) => item)).toEqual(order);
+    expect(questionsOf(intake([oil, belt], [pads], [dated]), nameOrder('en')).map(({ item }) => item)).toEqual(order);
+    expect(questionsOf(intake([], [belt], [pads, dated, oil]), nameOrder('en')).map(({ item }) => item)).toEqual(order);
   });
 
   test.each([
@@ -36,8 +37,8 @@ describe('what is asked', () => {
   });
 
   test('each answer has its own key, the letter its word begins with; a purchase on no day is not offered', () => {
-    const known = answersFor({ keptSince: day('2026-11-01'), firstRegistered: null });
+    const known = answersFor({ keptSince: day('2026-11-01') });
     expect(known.map(({ answer, key }) => [answer, key])).toEqual([['proven', 'p'], ['said', 's'], ['unknown', 'u'], ['never-done', 'n'], ['from-purchase', 'f']]);
-    expect(answersFor({ keptSince: null, firstRegistered: null }).map(({ answer }) => answer)).not.toContain('from-purchase');
+    expect(answersFor({ keptSince: null }).map(({ answer }) => answer)).not.toContain('from-purchase');
   });
 });

@@ -62,16 +62,18 @@ describe('unknown history', () => {
   test.each([
     { case: 'from the day it has been kept, on the line between readings', keptSince: '2024-07-01', known: knownFrom('2020-03-01', ['2024-01-01', 40_000], ['2025-01-01', 50_000]), date: '2025-07-01', km: 59_972.678, since: '2024-07-01', estimated: true },
     { case: 'from the day of a reading', keptSince: '2024-01-01', known: knownFrom('2020-03-01', ['2024-01-01', 40_000]), date: '2025-01-01', km: 55_000, since: '2024-01-01', estimated: false },
-    { case: 'kept from new', keptSince: null, known: knownFrom('2020-03-01', ['2024-01-01', 40_000]), date: '2021-03-01', km: 15_000, since: '2020-03-01', estimated: true },
+    { case: 'kept from new', keptSince: '2020-03-01', known: knownFrom('2020-03-01', ['2024-01-01', 40_000]), date: '2021-03-01', km: 15_000, since: '2020-03-01', estimated: true },
     { case: 'with no reading only the months count', keptSince: '2024-07-01', known: nothing, date: '2025-07-01', km: null, since: '2024-07-01', estimated: false },
   ])('counted from the purchase by choice: $case', ({ keptSince, known, date, km, since, estimated }) => {
-    const car = { ...pip, keptSince: keptSince === null ? null : day(keptSince) };
+    const car = { ...pip, keptSince: day(keptSince) };
     const item = itemOf(every(12, 15_000), { history: 'from-purchase' }, every(36, 60_000));
     expect(limitTarget(item, car, [], known)).toEqual({ date, metres: km === null ? null : metresOf(km), from: 'purchase', since, estimated });
   });
 
   test('from a purchase of which no day is known: no limit is invented', () => {
-    expect(limitTarget(itemOf(every(12), { history: 'from-purchase' }), { ...pip, firstRegistered: null }, [], nothing)).toBeNull();
+    const item = itemOf(every(12, 15_000), { history: 'from-purchase' });
+    // First registration is another day: the car may have been bought years later.
+    for (const firstRegistered of [day('2020-03-01'), null]) expect(limitTarget(item, { ...pip, keptSince: null, firstRegistered }, [], knownFrom('2020-03-01', ['2024-01-01', 40_000]))).toBeNull();
   });
 });
 

@@ -132,6 +132,7 @@ describe('what is missing for a date', () => {
     { case: 'an answer about its history', car: {}, item: { interval: months(12) }, readings: [], expected: ['unknown', 'reason-unknown'] },
     { case: 'the first registration', car: {}, item: { interval: months(12), history: 'never-done' as const }, readings: [], expected: ['unknown', 'reason-no-registration'] },
     { case: 'the day of purchase', car: {}, item: { interval: months(12), history: 'from-purchase' as const }, readings: [], expected: ['unknown', 'reason-no-purchase'] },
+    { case: 'the day of purchase, though it was registered once', car: { firstRegistered: day('2020-03-01') }, item: { interval: months(12), history: 'from-purchase' as const }, readings: [], expected: ['unknown', 'reason-no-purchase'] },
     { case: 'a reading', car: { firstRegistered: day('2020-03-01') }, item: { interval: distance(10_000, 'km'), history: 'never-done' as const }, readings: [], expected: ['unknown', 'reason-no-reading'] },
     { case: 'a reading of about the day of purchase', car: { keptSince: day('2024-01-01') }, item: { interval: distance(10_000, 'km'), history: 'from-purchase' as const }, readings: [['2026-01-10', 50_000]] as const, expected: ['unknown', 'reason-no-distance'] },
     { case: 'nothing: a first distance counts from 0', car: {}, item: { interval: distance(90_000, 'km'), history: 'never-done' as const }, readings: [['2026-01-10', 50_000]] as const, expected: ['ahead', 'reason-distance-first-registration'] },

@@ -217,6 +217,23 @@ describe('the whole of it', () => {
     expect(household.must('intake.show', { car: 'pip' }).wait.map((one) => one.name)).toEqual(['B', 'A', 'C']);
   });
 
+  test('the day of the purchase is asked for where something could be counted from it', () => {
+    const codes = (car: Partial<RequestOf<'car.add'>>, history: 'unknown' | 'from-purchase' | 'never-done') => {
+      const household = bought(car);
+      household.must('item.add', { id: 'it', car: 'pip', name: 'It', interval: months(12), history });
+      return household.must('intake.show', { car: 'pip' }).first.map((one) => one.code);
+    };
+    expect(codes({ keptSince: null }, 'unknown')).toContain('intake-no-purchase');
+    expect(codes({ keptSince: null }, 'from-purchase')).toContain('intake-no-purchase');
+    expect(codes({ keptSince: null }, 'never-done')).not.toContain('intake-no-purchase');
+    expect(codes({}, 'from-purchase')).not.toContain('intake-no-purchase');
+  });
+
+  test('what is counted from a purchase without its day is not called so', () => {
+    const found = advised(bought({ keptSince: null }), { history: 'from-purchase' });
+    expect(found).toMatchObject({ when: 'now', until: null, question: 'open', knowledge: 'unknown' });
+  });
+
   test('what is missing of the car itself is asked for first', () => {
     const codes = (household: MemoryHousehold) => household.must('intake.show', { car: 'pip' }).first.map((one) => one.code);
     expect(codes(bought({ firstRegistered: null }, false))).toEqual(['intake-no-reading', 'intake-no-registration', 'intake-no-items', 'intake-no-obligations']);
