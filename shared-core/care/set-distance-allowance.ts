@@ -1,11 +1,15 @@
 import { z } from 'zod';
 import type { Car } from '../fleet/car.ts';
+import { carUse, type CarUse } from '../fleet/car-usage.ts';
+import { instrumentOn } from '../fleet/continuous-distance.ts';
 import { findCar } from '../fleet/find-car.ts';
+import { judgeCarReading } from '../fleet/judge-car-reading.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { fromTyped } from '../units/distance.ts';
 import { distanceAllowanceRemoved, distanceAllowances, distanceAllowanceSchema, distanceAllowanceSet, type DistanceAllowance } from './distance-allowance.ts';
 
 const shape = distanceAllowanceSchema.shape;
@@ -49,5 +53,17 @@ function checkAllowance(facts: Facts, car: Car, allowance: DistanceAllowance): R
   if (standing !== null && standing.car !== car.id) return refuse('id-taken', { id: allowance.id }, ['id']);
   if (allowance.to !== null && allowance.to < allowance.from) return refuse('allowance-ends-before', { from: allowance.from, to: allowance.to }, ['to']);
   if (car.firstRegistered !== null && allowance.from < car.firstRegistered) return refuse('before-registration', { date: allowance.from, registered: car.firstRegistered }, ['from']);
-  return ok(null);
+  return checkStart(carUse(facts, car), allowance);
+}
+
+/** What the odometer is said to have shown on the first day is judged as a reading of that day would be. */
+function checkStart(use: CarUse, { from, startReading }: DistanceAllowance): Result<null> {
+  if (startReading === null) return ok(null);
+  const shown = fromTyped(startReading);
+  if (!shown.ok) return refuse('not-a-distance', {}, ['startReading']);
+  const read = { date: from, typed: startReading, shown: shown.value, instrument: instrumentOn(use.instruments, from)?.id ?? null };
+  const { against } = judgeCarReading(use, read);
+  if (against === null) return ok(null);
+  const { date, typed } = against.reading;
+  return refuse('start-reading-doubtful', { given: startReading.value, givenUnit: startReading.unit, on: from, value: typed.value, unit: typed.unit, date }, ['startReading']);
 }

@@ -53,11 +53,11 @@ export function allowanceViews(facts: Facts, car: Car, use: CarUse, today: Local
   const soonest = (one: AllowanceView) => one.passes.likely ?? one.to ?? '9999';
   return facts
     .ofCar(distanceAllowances, car.id)
-    .map((allowance) => allowanceView(allowance, allowanceUse(allowance, use, known, today)))
+    .map((allowance) => allowanceView(allowance, allowanceUse(allowance, use, known, today), today))
     .sort((a, b) => (soonest(a) < soonest(b) ? -1 : soonest(a) > soonest(b) ? 1 : 0));
 }
 
-function allowanceView(allowance: DistanceAllowance, use: AllowanceUse): AllowanceView {
+function allowanceView(allowance: DistanceAllowance, use: AllowanceUse, today: LocalDate): AllowanceView {
   const { value: allowed, unit } = allowance.distance;
   const whole = (metres: number | null) => (metres === null ? null : Math.round(metres / METRES_IN[unit]));
   const used = whole(use.used);
@@ -80,7 +80,7 @@ function allowanceView(allowance: DistanceAllowance, use: AllowanceUse): Allowan
     // The end of a year that is followed by the next calls for nothing.
     arrangeFrom: use.state === 'ended' ? null : arrangeFrom(LEAST_NOTICE_DAYS, use.passes.earliest, allowance.to),
     over: whole(use.overAtEnd),
-    text: sayAllowance(allowance, use),
+    text: sayAllowance(allowance, use, today),
   };
 }
 

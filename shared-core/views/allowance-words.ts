@@ -9,14 +9,19 @@ import { sayWindow } from './say-window.ts';
 /**
  * How an allowance stands as a sentence; what is foreseen no finer than the forecast allows.
  *
- * @example sayAllowance(insurance, use) //=> 'As the car is used now, the 6000 mi allowed will be passed about May 2027, before ...'
+ * @example sayAllowance(insurance, use, today) //=> 'As the car is used now, the 6000 mi allowed will be passed about May 2027, before ...'
  */
-export function sayAllowance(allowance: DistanceAllowance, use: AllowanceUse): string {
+export function sayAllowance(allowance: DistanceAllowance, use: AllowanceUse, today: LocalDate): string {
   const { value: allowed, unit } = allowance.distance;
   const over = use.overAtEnd === null ? null : roughly(Math.abs(use.overAtEnd) / METRES_IN[unit]);
-  const state = `${use.state}${isEndless(use) ? '-endless' : ''}`;
+  const state = `${use.state}${mayBePassed(use, today) ? '-already' : isEndless(use) ? '-endless' : ''}`;
   const ownWords = `${allowance.kind}-${state}`;
   return say({ key: hasWords(ownWords) ? ownWords : `allowance-${state}`, values: { allowed, unit, from: use.from, to: use.to, when: sayWhen(use.passes), over } });
+}
+
+/** What may be passed only with more use than now, but by today. */
+function mayBePassed({ state, passes }: AllowanceUse, today: LocalDate): boolean {
+  return state === 'may-pass' && passes.earliest !== null && passes.earliest <= today;
 }
 
 /** What has a last day is said with it. */

@@ -13,6 +13,7 @@ export const ALLOWANCE_WORDS: Readonly<Record<string, string>> = {
   'allowance-will-pass-endless': 'As the car is used now, the {allowed} {unit} allowed will be passed {when}.',
   'allowance-may-pass': 'The {allowed} {unit} allowed will likely do until {to}. With more use than now they may be passed before it, though {when}.',
   'allowance-may-pass-endless': 'The {allowed} {unit} allowed may be passed within five years, though {when}.',
+  'allowance-may-pass-already': 'With more use than the readings say, the {allowed} {unit} allowed may be passed already. Enter a reading.',
   'allowance-within': 'The {allowed} {unit} allowed will do until {to}; about {over} {unit} will be left.',
   'allowance-within-endless': 'The {allowed} {unit} allowed will not be passed within five years.',
   'allowance-unknown': 'Enter a reading: without one nothing can be said of the {allowed} {unit} allowed.',
@@ -23,6 +24,7 @@ export const ALLOWANCE_WORDS: Readonly<Record<string, string>> = {
   'warranty-will-pass-endless': 'As the car is used now, it ends {when}, at {allowed} {unit}.',
   'warranty-may-pass': 'It likely ends on {to}. With more use than now it may end by distance before it, though {when}.',
   'warranty-may-pass-endless': 'It may end at {allowed} {unit} within five years, though {when}.',
+  'warranty-may-pass-already': 'With more use than the readings say, it may have ended at {allowed} {unit} already. Enter a reading.',
   'warranty-within': 'It ends on {to}; about {over} of its {allowed} {unit} will be left.',
   'warranty-within-endless': 'Its {allowed} {unit} will not be reached within five years.',
 
@@ -42,5 +44,6 @@ export const ALLOWANCE_WORDS: Readonly<Record<string, string>> = {
   'recall-done-how': 'Enter how the recall was done: what was replaced, renewed or looked at.',
   'recall-next-before': 'The next day, {date}, must be after the day on which it was done.',
   'unknown-allowance': 'There is no such distance allowance.',
+  'start-reading-doubtful': 'That the odometer showed {given} {givenUnit} on {on} does not go with {value} {unit} on {date}. Check it; if it is right, enter it as a reading first.',
   'allowance-ends-before': 'The last day {to} is before the first one {from}. Check both.',
 };

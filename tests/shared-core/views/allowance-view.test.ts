@@ -59,6 +59,18 @@ describe('an allowance', () => {
     expect(views(household)[0]?.text).toMatch(text);
   });
 
+  // Source: by hand. 20 miles a day from 1 August to 29 November are 2400; last read on 1 November at 1840. With more use the
+  // 2480 allowed until 30 November may be passed on 25 November already.
+  test.each([
+    { kind: 'insurance', text: 'With more use than the readings say, the 2480 mi allowed may be passed already. Enter a reading.' },
+    { kind: 'warranty', text: 'With more use than the readings say, it may have ended at 2480 mi already. Enter a reading.' },
+  ] as const)('that may be passed by today is not said to be safe until a month gone by: $kind', ({ kind, text }) => {
+    const household = withPip();
+    set(household, { kind, every: 'term', distance: { value: 2480, unit: 'mi' }, to: day('2026-11-30') });
+    const [view] = views(household);
+    expect([view?.state, (view?.passes.earliest ?? '9999') <= '2026-11-25', view?.passes.likely, view?.text]).toEqual(['may-pass', true, null, text]);
+  });
+
   test('without a reading says what is missing', () => {
     const household = withPip();
     household.must('allowance.set', { ...insurance, car: 'wren' });
@@ -110,6 +122,30 @@ describe('an allowance', () => {
     expect(household.call('allowance.remove', { id })).toMatchObject({ ok: false, refusal: { code: 'unknown-allowance' } });
   });
 
+  // Source: by hand. Read 37 300 on 1 May, 39 140 on 1 August, 40 980 on 1 November: 38 200 on 15 June is on the line.
+  test.each([
+    { case: 'less than was read before', start: 37_000, values: { given: 37_000, value: 37_300, date: '2026-05-01' } },
+    { case: 'more than was read after', start: 39_500, values: { given: 39_500, value: 39_140, date: '2026-08-01' } },
+    { case: 'far more than the readings before lead to', start: 382_000, from: day('2026-11-15'), values: { given: 382_000, value: 40_980, date: '2026-11-01' } },
+  ])('a first reading that cannot be is refused, naming the one it contradicts: $case', ({ start, from = day('2026-06-15'), values }) => {
+    const household = withPip();
+    const before = household.entries.length;
+    const request = { ...insurance, from, startReading: { value: start, unit: 'mi' } } as const;
+    expect(household.call('allowance.set', request)).toMatchObject({ ok: false, refusal: { code: 'start-reading-doubtful', values: { ...values, givenUnit: 'mi', unit: 'mi', on: from }, path: ['startReading'] } });
+    expect(household.entries).toHaveLength(before);
+    // A reading that the keeper vouches for settles it.
+    household.must('reading.record', { car: 'pip', value: start, date: from, sure: true });
+    expect(household.call('allowance.set', request).ok).toBe(true);
+  });
+
+  test.each([
+    { case: 'on the line', car: 'pip', startReading: { value: 38_200, unit: 'mi' } },
+    { case: 'in the other unit', car: 'pip', startReading: { value: 61_477, unit: 'km' } },
+    { case: 'of a car that was never read', car: 'wren', startReading: { value: 500_000, unit: 'km' } },
+  ] as const)('a first reading that fits is taken: $case', ({ car, startReading }) => {
+    expect(withPip().call('allowance.set', { ...insurance, car, from: day('2026-06-15'), startReading }).ok).toBe(true);
+  });
+
   test.each([
     { case: 'an unknown car', more: { car: 'nobody' }, code: 'unknown-car' },
     { case: 'no distance', more: { distance: { value: 0, unit: 'mi' } }, code: 'not-a-distance' },
@@ -126,7 +162,7 @@ describe('an allowance', () => {
 });
 
 test('every kind and state has its words', () => {
-  const states = ['not-begun', 'ended', 'passed', 'probably-passed', 'will-pass', 'will-pass-endless', 'may-pass', 'may-pass-endless', 'within', 'within-endless', 'unknown'];
+  const states = ['may-pass-already', 'not-begun', 'ended', 'passed', 'probably-passed', 'will-pass', 'will-pass-endless', 'may-pass', 'may-pass-endless', 'within', 'within-endless', 'unknown'];
   expect(['insurance', 'lease', 'warranty', 'other', ...states].filter((key) => !hasWords(`allowance-${key}`))).toEqual([]);
 });
 
