@@ -9,6 +9,7 @@ import { examineCommand } from './commands/examine.ts';
 import { forecastCommand } from './commands/forecast.ts';
 import { importCommand } from './commands/import.ts';
 import { orderCommand } from './commands/order.ts';
+import { planCommand } from './commands/plan.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
 import { serveCommand } from './commands/serve.ts';
@@ -17,6 +18,7 @@ import { serveCommand } from './commands/serve.ts';
 export const commands: readonly Command[] = [
   dueCommand,
   enterCommand,
+  planCommand,
   orderCommand,
   readingCommand,
   recordCommand,

@@ -10,6 +10,7 @@ import { keepImport, previewImport } from './serve/import-table.ts';
 import { keepPaper } from './serve/keep-paper.ts';
 import { leaveSample } from './serve/leave-sample.ts';
 import { serveOrder } from './serve/propose-order.ts';
+import { servePlan, serveStop } from './serve/propose-plan.ts';
 import { openSample } from './serve/open-sample.ts';
 import { standingImports } from './serve/standing-imports.ts';
 import { stateHousehold } from './serve/state-household.ts';
@@ -29,6 +30,8 @@ export const servedOperations: Servers = {
   'paper.keep': keepPaper,
   'entry.withdraw': withdrawEntry,
   'order.propose': serveOrder,
+  'plan.propose': servePlan,
+  'job.stop': serveStop,
   'import.preview': previewImport,
   'import.keep': keepImport,
   'import.standing': standingImports,

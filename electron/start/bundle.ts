@@ -22,7 +22,7 @@ export async function bundleWindow(out: string = at('dist')): Promise<void> {
   const { build } = await import('vite');
   const main = path.join(out, 'main');
   await build({ ...bundleOf('electron/main.ts', main), plugins: [workersAsBundled] });
-  for (const worker of workerFiles()) await build(bundleOf(worker, main, { emptyOutDir: false }));
+  for (const worker of workerFiles()) await build({ ...bundleOf(worker, main, { emptyOutDir: false }), plugins: [workersAsBundled] });
   await build(preloadBundle(path.join(out, 'preload')));
 }
 

@@ -35,11 +35,12 @@ const tasks = {
   'test:store': tests('store', 'tests/store', 'tests/migrations', 'tests/papers'),
   'test:shell': tests('shell', 'tests/shell', 'tests/loopback', 'tests/start'),
   'test:browser': tests('browser', 'tests/browser'),
-  bench: script('bench', 'tests/bench/answer-times.ts'),
+  bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts')],
   storm: [
     { ...tests('storm of readings', 'tests/shared-core/fleet/reading-injection.test.ts')[0], env: { STORM_INJECTIONS: '20' } },
     { ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },
     { ...tests('storm of kills', 'tests/store/killed.test.ts')[0], env: { STORM_KILLS: '200' } },
+    { ...tests('storm of plans', 'tests/shared-core/sessions/plan-storm.test.ts')[0], env: { STORM_HOUSEHOLDS: '500' } },
     { ...tests('storm of lives', 'tests/properties/state-is-a-replay.test.ts')[0], env: { STORM_LIVES: '200' } },
   ],
   check: [...typecheck, ...lint, ...boundaries, ...test, ...build],

@@ -11,6 +11,7 @@ import { importViewSchema } from '../views/import/import-view.ts';
 import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view.ts';
+import { planRequestSchema, planViewSchema } from '../views/plan-view-schema.ts';
 
 /** The largest paper taken, in bytes. */
 export const LARGEST_PAPER_BYTES = 25_000_000;
@@ -36,6 +37,10 @@ export const hostOperations = {
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** Merges the needs of all cars into the cheapest orders. */
   'order.propose': served('long', orderRequestSchema, orderViewSchema),
+  /** Proposes what to do together, when and where. It changes nothing: `session.propose` lays it on the yard, `session.keep` keeps it. */
+  'plan.propose': served('long', planRequestSchema, planViewSchema),
+  /** Stops long work by the name it was begun under; what it has found by then stands. */
+  'job.stop': served('ask', z.strictObject({ job: z.string().min(1).max(80) }), z.object({ stopped: z.boolean() })),
   /** Shows what an imported table would come to, row by row, and what it leaves open; nothing is stored. */
   'import.preview': served('ask', previewImportRequest, importViewSchema),
   /** Stores an imported table; refused rows are left out, and the whole is undone in one step. */

@@ -81,20 +81,39 @@ function moveSessions(board: Board): boolean {
   };
   let helped = false;
   for (const from of slotsThat(board, true)) {
-    for (const to of slotsThat(board, false)) if ((board.held[from] ?? 0) > 0 && attempt(board, change(from, to))) helped = true;
+    for (const to of slotsThat(board, false)) if (mayMove(board, from, to) && attempt(board, change(from, to))) helped = true;
   }
   return helped;
 }
 
-function openSessions(board: Board): boolean {
-  return slotsThat(board, false).map((slot) => attempt(board, () => fillSlot(board, slot))).includes(true);
+/** Whether at least half of a session's tasks may be done in the other slot at all. */
+function mayMove(board: Board, from: number, to: number): boolean {
+  const tasks = tasksOn(board, from);
+  return tasks.length > 0 && 2 * tasks.filter((task) => optionTo(board, task, to) !== LEFT).length >= tasks.length;
 }
 
-/** Brings to a closed slot whatever would be better off there if it were open, what gains most first. */
-function fillSlot(board: Board, slot: number): void {
+function openSessions(board: Board): boolean {
+  const tried = slotsThat(board, false).map((slot) => {
+    const gains = gainsOn(board, slot);
+    return gains.length > 0 && attempt(board, () => fillSlot(board, gains));
+  });
+  return tried.includes(true);
+}
+
+interface Gain {
+  readonly task: number;
+  readonly option: number;
+  readonly gain: number;
+}
+
+/** What would be better off on a closed slot if it were open, what gains most first. */
+function gainsOn(board: Board, slot: number): readonly Gain[] {
   const gains = [...board.placement.keys()].map((task) => ({ task, option: optionTo(board, task, slot), gain: gainOf(board, task, slot) }));
-  for (const { task, option, gain } of gains.sort((a, b) => b.gain - a.gain || a.task - b.task)) {
-    if (gain <= 0) continue;
+  return gains.filter(({ gain }) => gain > 0).sort((a, b) => b.gain - a.gain || a.task - b.task);
+}
+
+function fillSlot(board: Board, gains: readonly Gain[]): void {
+  for (const { task, option } of gains) {
     const here = board.option[task] ?? LEFT;
     takeTask(board, task);
     if (!tryPutting(board, task, option)) tryPutting(board, task, here);

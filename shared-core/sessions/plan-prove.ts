@@ -52,6 +52,7 @@ export async function provePlan(quest: Quest, solver: Solver, options: PlanOptio
   await makePlan(quest, solver, options, 'at-least');
   dropOptions(quest);
   await raiseBound(quest, { rounds: 100, step: 0.1, planEvery: 50 }, options);
+  if (!isOver() && quest.facts.tasks.length <= NOT_LARGE) await placeTasks(quest, solver, options);
   const isFew = isOver() || (await riseByCeilings(quest, solver, options, isOver));
   if (!isOver() && gapOf(quest) > CLOSE_ENOUGH) await makePlan(quest, solver, options, 'once');
   if (!isOver() && !(isFew && allowanceOf(quest, options).searchIterations === LARGE.searchIterations)) await placeTasks(quest, solver, options);

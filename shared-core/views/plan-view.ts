@@ -14,6 +14,7 @@ import { planBaseline, type ChosenPlace } from '../sessions/plan-baseline.ts';
 import type { PlanInstance } from '../sessions/plan-instance.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { choiceFaults } from '../sessions/choice-faults.ts';
+import { verifyPlan } from '../sessions/plan-verify.ts';
 import { money, whyPlaced } from '../sessions/plan-why.ts';
 import { whyLeft } from '../sessions/plan-why-left.ts';
 import { taskKey } from '../sessions/task-ref.ts';
@@ -38,6 +39,8 @@ export async function proposePlan(facts: Facts, request: z.output<typeof planReq
   if (apart !== null) return refuse(apart.key, apart.values);
   const answer = await solve(problem.value.instance);
   if (!answer.ok) return answer.refusal.code === 'plan-must-do-not-all' ? refuse('plan-legal-no-room', { date: firstLegalDate(problem.value) }) : answer;
+  const faults = verifyPlan(problem.value.instance, answer.value);
+  assert(faults.length === 0, `a plan that its verifier refuses: ${JSON.stringify(faults[0])}`);
   return ok(planView(problem.value, answer.value, household.value.currency));
 }
 
