@@ -6,6 +6,7 @@ import { ScreenTitle } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
 import { carFacts, usageWords } from './car-facts.ts';
 import type { OpenSheet } from './car-sheet.ts';
+import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
 
 interface CarHeadingProps {
@@ -23,11 +24,11 @@ export function CarHeading({ view, open }: CarHeadingProps) {
     <header className={styles.heading}>
       <div className={styles.who}>
         <ScreenTitle>{view.car.name}</ScreenTitle>
-        <p className={styles.soft}>{carFacts(view, words).join(' · ')}</p>
+        <p className={sectionStyles.soft}>{carFacts(view, words).join(' · ')}</p>
       </div>
       <div className={styles.odometer}>
         <p className={styles.figure}>{odometer ?? tell('odometer.never')}</p>
-        <p className={styles.soft}>{[...(last === undefined ? [] : [tell('odometer.last-read', { date: words.nearDate(last.date, view.today) })]), ...(usage === null ? [] : [usage])].join(' · ')}</p>
+        <p className={sectionStyles.soft}>{[...(last === undefined ? [] : [tell('odometer.last-read', { date: words.nearDate(last.date, view.today) })]), ...(usage === null ? [] : [usage])].join(' · ')}</p>
       </div>
       <div className={styles.actions}>
         <Button onClick={() => open({ kind: 'record', item: null })}>{tell('records.add')}</Button>

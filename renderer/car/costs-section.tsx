@@ -1,9 +1,9 @@
 import { Table } from '@mantine/core';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import { useWords } from '../ui/household.tsx';
+import { Section } from '../ui/section.tsx';
 import { isWordKey, tell } from '../ui/words/tell.ts';
-import { Section } from './section.tsx';
-import styles from './car.module.css';
+import sectionStyles from '../ui/section.module.css';
 
 /** What the car cost in each year. */
 export function CostsSection({ view }: { readonly view: CarView }) {
@@ -11,14 +11,14 @@ export function CostsSection({ view }: { readonly view: CarView }) {
   return (
     <Section title={tell('costs.title')}>
       {view.costs.length === 0 ? (
-        <p className={styles.soft}>{tell('costs.none')}</p>
+        <p className={sectionStyles.soft}>{tell('costs.none')}</p>
       ) : (
-        <div className={styles.tableFrame}>
+        <div className={sectionStyles.tableFrame}>
           <Table>
             <Table.Thead>
               <Table.Tr>
                 <Table.Th scope="col">{tell('costs.year')}</Table.Th>
-                <Table.Th scope="col" className={styles.number ?? ''}>{tell('costs.total')}</Table.Th>
+                <Table.Th scope="col" className={sectionStyles.number ?? ''}>{tell('costs.total')}</Table.Th>
                 <Table.Th scope="col">{tell('costs.of')}</Table.Th>
               </Table.Tr>
             </Table.Thead>
@@ -26,8 +26,8 @@ export function CostsSection({ view }: { readonly view: CarView }) {
               {view.costs.map(({ year, totalMinor, byKind }) => (
                 <Table.Tr key={year}>
                   <Table.Th scope="row">{year}</Table.Th>
-                  <Table.Td className={styles.number ?? ''}>{words.money(totalMinor)}</Table.Td>
-                  <Table.Td className={styles.small ?? ''}>{Object.entries(byKind).filter(([, minor]) => minor !== 0).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
+                  <Table.Td className={sectionStyles.number ?? ''}>{words.money(totalMinor)}</Table.Td>
+                  <Table.Td className={sectionStyles.small ?? ''}>{Object.entries(byKind).filter(([, minor]) => minor !== 0).sort(([, a], [, b]) => b - a).map(([kind, minor]) => `${kindWords(kind)} ${words.money(minor)}`).join(', ')}</Table.Td>
                 </Table.Tr>
               ))}
             </Table.Tbody>

@@ -9,6 +9,7 @@ import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { intervalWords } from './interval-words.ts';
 import { valueText } from './wear/value-words.ts';
+import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
 
 type ItemView = CarView['items'][number];
@@ -36,9 +37,9 @@ export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
       <Table.Td className={styles.due ?? ''}>
         <span className={styles.state}><MarkGlyph {...shape} /> <strong className={styles[shape.tone]}>{state}</strong></span>
         {saysWhen(window) && <p>{dueWords(window, words)}</p>}
-        <p className={styles.small}>{window.reason.text}</p>
+        <p className={sectionStyles.small}>{window.reason.text}</p>
       </Table.Td>
-      <Table.Td className={styles.date ?? ''}>{last === undefined ? <span className={styles.small}>{tell('items.never')}</span> : words.date(last)}</Table.Td>
+      <Table.Td className={sectionStyles.date ?? ''}>{last === undefined ? <span className={sectionStyles.small}>{tell('items.never')}</span> : words.date(last)}</Table.Td>
       <Table.Td>
         <div className={styles.rowActions}>
           <Button size="compact-sm" variant="default" aria-label={tell('items.record-for', { item: item.name })} onClick={() => open({ kind: 'record', item: item.id })}>{tell('items.record')}</Button>
@@ -63,7 +64,7 @@ function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
   ];
   return (
     <>
-      <p className={styles.small}>{said.join(' · ')}</p>
+      <p className={sectionStyles.small}>{said.join(' · ')}</p>
       {!item.confirmed && <p className={styles.unconfirmed}>{item.source === null ? tell('confirm.no-source') : tell('confirm.marked', { source: item.source })}</p>}
     </>
   );

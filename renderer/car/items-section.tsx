@@ -1,13 +1,16 @@
 import { Button, Table } from '@mantine/core';
 import { useState } from 'react';
 import type { CarView } from '../../shared-core/views/car-view.ts';
+import { useWords } from '../ui/household.tsx';
+import { tiesByName } from '../ui/name-order.ts';
+import { Section } from '../ui/section.tsx';
 import { SideSheet } from '../ui/side-sheet.tsx';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { ConfirmRun } from './confirm/confirm-run.tsx';
 import { ItemRow } from './item-row.tsx';
-import { Section } from './section.tsx';
 import { SetForm } from './start/set-form.tsx';
+import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
 
 interface ItemsSectionProps {
@@ -20,9 +23,11 @@ type Sheet = { readonly kind: 'set' } | { readonly kind: 'confirm'; readonly ite
 
 /** What is cared for on this car, soonest first: when each is due, and why. */
 export function ItemsSection({ view, open }: ItemsSectionProps) {
+  const { byName } = useWords();
   const [sheet, setSheet] = useState<Sheet | null>(null);
   const byId = new Map(view.items.map((one) => [one.item.id, one]));
-  const rows = view.due.windows.flatMap((window) => {
+  const windows = tiesByName(view.due.windows, { tie: whenOf, name: ({ name }) => name, order: byName });
+  const rows = windows.flatMap((window) => {
     const one = byId.get(window.item);
     return one === undefined ? [] : [{ one, window }];
   });
@@ -35,8 +40,8 @@ export function ItemsSection({ view, open }: ItemsSectionProps) {
   );
   return (
     <Section title={tell('items.title')} more={more} add={{ label: tell('items.add'), onAdd: () => open({ kind: 'item', item: null }) }}>
-      {rows.length === 0 ? <p className={styles.soft}>{tell('items.none')}</p> : (
-        <div className={styles.tableFrame}>
+      {rows.length === 0 ? <p className={sectionStyles.soft}>{tell('items.none')}</p> : (
+        <div className={sectionStyles.tableFrame}>
           <Table className={styles.items ?? ''} verticalSpacing="xs">
             <Table.Thead>
               <Table.Tr>
@@ -58,4 +63,9 @@ export function ItemsSection({ view, open }: ItemsSectionProps) {
       </SideSheet>
     </Section>
   );
+}
+
+/** What items stand in order by before their names: those of one state, late by as much and likely on one day, tie. */
+function whenOf({ state, lateBy, likely, earliest }: CarView['due']['windows'][number]): string {
+  return [state, lateBy?.days ?? 0, likely ?? earliest ?? ''].join(' ');
 }

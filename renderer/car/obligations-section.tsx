@@ -5,9 +5,10 @@ import { arrangeFromWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { shapeOfObligation } from '../ui/marks/mark-shape.ts';
+import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
-import { Section } from './section.tsx';
+import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
 
 interface ObligationsSectionProps {
@@ -21,15 +22,15 @@ export function ObligationsSection({ view, open }: ObligationsSectionProps) {
   const { obligations } = view.due;
   return (
     <Section title={tell('obligations.title')} add={{ label: tell('obligations.add'), onAdd: () => open({ kind: 'obligation', obligation: null }) }}>
-      {obligations.length === 0 && <p className={styles.soft}>{tell('obligations.none')}</p>}
-      <ul className={styles.list}>
+      {obligations.length === 0 && <p className={sectionStyles.soft}>{tell('obligations.none')}</p>}
+      <ul className={sectionStyles.list}>
         {obligations.map((one) => (
           <li key={one.id} id={`obligation-${one.id}`} tabIndex={-1} data-place className={styles.row}>
             <MarkGlyph {...shapeOfObligation(one, view.today)} />
             <div className={styles.rowWords}>
               <strong>{one.name}</strong>
               <p>{[...(one.late ? [tell('obligation.late-days', { n: daysBetween(one.on, view.today) })] : []), tell('obligation.by', { date: words.date(one.on) })].join(' · ')}</p>
-              {!(one.late && one.opens === null) && <p className={styles.small}>{one.opens === null ? arrangeFromWords(one.from, view.today, words) : tell('obligation.opens', { date: words.date(one.opens) })}</p>}
+              {!(one.late && one.opens === null) && <p className={sectionStyles.small}>{one.opens === null ? arrangeFromWords(one.from, view.today, words) : tell('obligation.opens', { date: words.date(one.opens) })}</p>}
             </div>
             <div className={styles.rowActions}>
               <Button size="compact-sm" variant="default" aria-label={tell('obligations.renew-for', { name: one.name })} onClick={() => open({ kind: 'renew', obligation: one.id })}>{tell('obligations.renew')}</Button>

@@ -4,9 +4,10 @@ import { recheckWords } from '../ui/due-words.ts';
 import type { HouseholdWords } from '../ui/household-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
-import { Section } from './section.tsx';
+import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
 
 interface ObservationsSectionProps {
@@ -20,14 +21,14 @@ export function ObservationsSection({ view, open }: ObservationsSectionProps) {
   const openFirst = [...view.observations].sort((a, b) => Number(a.closedOn !== null) - Number(b.closedOn !== null));
   return (
     <Section title={tell('observations.title')} add={{ label: tell('observations.add'), onAdd: () => open({ kind: 'observation' }) }}>
-      {openFirst.length === 0 && <p className={styles.soft}>{tell('observations.none')}</p>}
-      <ul className={styles.list}>
+      {openFirst.length === 0 && <p className={sectionStyles.soft}>{tell('observations.none')}</p>}
+      <ul className={sectionStyles.list}>
         {openFirst.map((seen) => (
           <li key={seen.id} id={`observation-${seen.id}`} tabIndex={-1} data-place className={styles.row}>
             <MarkGlyph shape="eye" filled={false} tone={seen.closedOn === null && seen.severity === 'unsafe' ? 'late' : 'plain'} />
             <div className={styles.rowWords}>
               {seen.closedOn === null ? <strong>{seen.text}</strong> : <span>{seen.text}</span>}
-              <p className={styles.small}>{remarks(seen, view.today, words).join(' · ')}</p>
+              <p className={sectionStyles.small}>{remarks(seen, view.today, words).join(' · ')}</p>
             </div>
             {seen.closedOn === null && <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text: seen.text })} onClick={() => open({ kind: 'close', observation: seen.id })}>{tell('observations.close')}</Button>}
           </li>

@@ -5,9 +5,10 @@ import { arrangeFromWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { shapeOfRecall } from '../ui/marks/mark-shape.ts';
+import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
-import { Section } from './section.tsx';
+import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
 
 interface RecallsSectionProps {
@@ -24,8 +25,8 @@ export function RecallsSection({ view, open }: RecallsSectionProps) {
   const shown = view.recalls.filter((one) => all || one.state !== 'done');
   return (
     <Section title={tell('recalls.title')} add={{ label: tell('recalls.add'), onAdd: () => open({ kind: 'recall', recall: null }) }}>
-      {view.recalls.length === 0 && <p className={styles.soft}>{tell('recalls.none')}</p>}
-      <ul className={styles.list}>
+      {view.recalls.length === 0 && <p className={sectionStyles.soft}>{tell('recalls.none')}</p>}
+      <ul className={sectionStyles.list}>
         {shown.map((one) => <RecallRow key={one.recall.id} one={one} today={view.today} open={open} />)}
       </ul>
       {done.length > 0 && <Button size="compact-sm" variant="subtle" aria-expanded={all} onClick={() => setAll(!all)}>{all ? tell('recalls.hide-done') : tell('recalls.show-done', { n: done.length })}</Button>}
@@ -50,8 +51,8 @@ function RecallRow({ one, today, open }: RecallRowProps) {
       <div className={styles.rowWords}>
         <strong>{number}</strong> {what}
         <p>{text}</p>
-        {how !== null && <p className={styles.small}>{doneBy === null ? how : tell('recalls.done-by', { how, name: doneBy })}</p>}
-        {state === 'open' || late || arrangeFrom === null ? null : <p className={styles.small}>{arrangeFromWords(arrangeFrom, today, words)}</p>}
+        {how !== null && <p className={sectionStyles.small}>{doneBy === null ? how : tell('recalls.done-by', { how, name: doneBy })}</p>}
+        {state === 'open' || late || arrangeFrom === null ? null : <p className={sectionStyles.small}>{arrangeFromWords(arrangeFrom, today, words)}</p>}
       </div>
       {state === 'open' || state === 'booked'
         ? <Button size="compact-sm" variant="default" aria-label={tell('recalls.done-for', { number })} onClick={edit}>{tell('recalls.done')}</Button>

@@ -5,6 +5,7 @@ import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
+import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './settings.module.css';
 
@@ -19,8 +20,7 @@ export function DataSection({ folder, sample }: DataSectionProps) {
   const copy = useTask(() => change('backup.make', {}));
   const open = useTask(() => change('sample.open', {}));
   return (
-    <section className={styles.section} aria-labelledby="settings-data">
-      <h2 id="settings-data">{tell('settings.data')}</h2>
+    <Section title={tell('settings.data')}>
       <p className={styles.soft}>{tell('settings.folder', { folder })}</p>
       <div className={styles.task}>
         <p>{tell('import.open-what')}</p>
@@ -43,7 +43,7 @@ export function DataSection({ folder, sample }: DataSectionProps) {
           <div role="status">{open.result !== null && <Fault result={open.result} />}</div>
         </div>
       )}
-    </section>
+    </Section>
   );
 }
 

@@ -7,6 +7,7 @@ import { useEntry } from '../ui/form/use-entry.ts';
 import { hemisphereChoices, localeChoices, unitChoices } from '../ui/household-choices.ts';
 import { useHousehold } from '../ui/household.tsx';
 import { note } from '../ui/notices/notice-store.ts';
+import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './settings.module.css';
 
@@ -20,8 +21,7 @@ export function HouseholdSection() {
     onDone: ({ undo }) => note(tell('settings.saved'), undo),
   });
   return (
-    <section className={styles.section} aria-labelledby="settings-household">
-      <h2 id="settings-household">{tell('settings.household')}</h2>
+    <Section title={tell('settings.household')}>
       <EntryForm entry={entry} submit={tell('settings.save')}>
         <TextInput {...bindText(entry, 'name')} label={tell('household.name')} autoComplete="off" />
         <FieldRow>
@@ -36,6 +36,6 @@ export function HouseholdSection() {
           </div>
         </FieldRow>
       </EntryForm>
-    </section>
+    </Section>
   );
 }

@@ -1,4 +1,5 @@
 import { SegmentedControl, useMantineColorScheme, type MantineColorScheme } from '@mantine/core';
+import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './settings.module.css';
 
@@ -8,10 +9,9 @@ const SCHEMES: readonly MantineColorScheme[] = ['auto', 'light', 'dark'];
 export function LookSection() {
   const { colorScheme, setColorScheme } = useMantineColorScheme();
   return (
-    <section className={styles.section} aria-labelledby="settings-look">
-      <h2 id="settings-look">{tell('settings.look')}</h2>
+    <Section title={tell('settings.look')}>
       <p className={styles.soft}>{tell('settings.look-what')}</p>
       <SegmentedControl<MantineColorScheme> aria-label={tell('settings.scheme')} value={colorScheme} onChange={setColorScheme} data={SCHEMES.map((value) => ({ value, label: tell(`scheme.${value}`) }))} />
-    </section>
+    </Section>
   );
 }

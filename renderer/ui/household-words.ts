@@ -1,5 +1,6 @@
 import { amountText, minorDigits } from '../../shared-core/units/money.ts';
 import { sayNumber } from '../../shared-core/result/words/say.ts';
+import { nameOrder, type NameOrder } from './name-order.ts';
 import { tell } from './words/tell.ts';
 
 /** How dates, amounts and distances are written in one household: by its locale and its currency. */
@@ -20,6 +21,8 @@ export interface HouseholdWords {
   money(minor: number): string;
   /** '38 250 mi' */
   distance(value: number, unit: 'km' | 'mi'): string;
+  /** Puts names in order: '2 seals' before '10 seals'. */
+  readonly byName: NameOrder;
 }
 
 /**
@@ -40,6 +43,7 @@ export function householdWords(locale: string, currency: string): HouseholdWords
     // An amount goes in as decimal text: exact, whatever its size.
     money: (minor) => money.format(amountText(minor, currency) as unknown as number),
     distance: (value, unit) => `${sayNumber(value)} ${tell(`unit.${unit}`)}`,
+    byName: nameOrder(locale),
   };
 }
 

@@ -7,6 +7,7 @@ import { CardGroup } from './card-group.tsx';
 import { newOwnFigure } from './own-figure.ts';
 import { CardPrint } from './card-print.tsx';
 import { ADD_OWN, useOpenFigure } from './use-open-figure.ts';
+import sectionStyles from '../../ui/section.module.css';
 import carStyles from '../car.module.css';
 import styles from './card.module.css';
 
@@ -56,7 +57,7 @@ function ownGroup(card: CardView, open: FigureView | null): Group {
 function OwnFoot({ empty, at }: { readonly empty: boolean; readonly at: ReturnType<typeof useOpenFigure> }) {
   return (
     <>
-      {empty && <p className={carStyles.soft}>{tell('card.own-none')}</p>}
+      {empty && <p className={sectionStyles.soft}>{tell('card.own-none')}</p>}
       <Button id={ADD_OWN} size="compact-md" variant="default" onClick={() => at.open(newOwnFigure())}>{tell('card.add-own')}</Button>
     </>
   );

@@ -1,10 +1,11 @@
-import { useId, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import type { CardView } from '../../../shared-core/views/card-view.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
+import { Section } from '../../ui/section.tsx';
 import { FigureForm } from './figure-form.tsx';
 import { FigureRow } from './figure-row.tsx';
 import type { OpenFigure } from './use-open-figure.ts';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './card.module.css';
 
 interface CardGroupProps {
@@ -17,12 +18,10 @@ interface CardGroupProps {
 
 /** Figures that belong together; the open one is its form. */
 export function CardGroup({ group, card, papers, at, foot }: CardGroupProps) {
-  const id = useId();
   return (
-    <section className={carStyles.section} aria-labelledby={id}>
-      <h2 id={id}>{group.name}</h2>
+    <Section title={group.name}>
       {group.figures.length > 0 && (
-        <ul className={styles.list}>
+        <ul className={`${sectionStyles.list} ${styles.figures}`}>
           {group.figures.map((figure) => (
             <li key={figure.key}>
               {at.figure?.key === figure.key ? (
@@ -35,6 +34,6 @@ export function CardGroup({ group, card, papers, at, foot }: CardGroupProps) {
         </ul>
       )}
       {foot}
-    </section>
+    </Section>
   );
 }

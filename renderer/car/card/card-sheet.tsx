@@ -22,7 +22,7 @@ export function CardSheet({ card, onFit }: CardSheetProps) {
   return (
     <div className={styles.printed} aria-hidden="true" data-card-sheet>
       <div className={styles.page} ref={page}>
-        <div className={styles.whole} data-whole>
+        <div data-whole>
           <p className={styles.title}>{tell('sheet.title', { car: name })}</p>
           <p className={styles.about}>{[...(description === null ? [] : [description]), ...(year === null ? [] : [String(year)]), tell('sheet.as-of', { date: words.longDate(card.today) })].join(' · ')}</p>
           <div className={styles.columns}>

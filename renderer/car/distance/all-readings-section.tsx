@@ -4,9 +4,10 @@ import { inUnit } from '../../../shared-core/units/distance.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { useWords } from '../../ui/household.tsx';
 import { ReadingQuestion } from '../../ui/reading-question.tsx';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
 import { TakeInLink } from '../take-in-link.tsx';
+import sectionStyles from '../../ui/section.module.css';
 import carStyles from '../car.module.css';
 import type { OpenDistanceSheet } from './distance-sheet.ts';
 import { ReadingRow } from './reading-row.tsx';
@@ -28,15 +29,15 @@ export function AllReadingsSection({ view, onRead, open }: AllReadingsSectionPro
   const papers = new Map(view.papers.map((paper) => [paper.id, paper]));
   return (
     <Section title={tell('readings.title')} more={<TakeInLink car={car.id} />} add={{ label: tell('readings.add'), onAdd: onRead }}>
-      {readings.length === 0 && <p className={carStyles.soft}>{tell('readings.none')}</p>}
+      {readings.length === 0 && <p className={sectionStyles.soft}>{tell('readings.none')}</p>}
       {due.doubtful.map((doubtful) => (
         <div key={doubtful.reading} className={carStyles.doubt}><ReadingQuestion car={car.name} doubtful={doubtful} /></div>
       ))}
       {readings.length > 0 && (
-        <div className={carStyles.tableFrame}>
+        <div className={sectionStyles.tableFrame}>
           <Table className={styles.readings ?? ''}>
             <Table.Thead>
-              <Table.Tr>{COLUMNS.map((column) => <Table.Th key={column} scope="col" className={column === 'value' ? carStyles.number ?? '' : ''}>{tell(`readings.${column}`)}</Table.Th>)}</Table.Tr>
+              <Table.Tr>{COLUMNS.map((column) => <Table.Th key={column} scope="col" className={column === 'value' ? sectionStyles.number ?? '' : ''}>{tell(`readings.${column}`)}</Table.Th>)}</Table.Tr>
             </Table.Thead>
             <Table.Tbody>{(all ? readings : readings.slice(0, SHOWN)).map((reading) => <ReadingRow key={reading.id} reading={reading} paper={reading.paper === null ? undefined : papers.get(reading.paper)} />)}</Table.Tbody>
           </Table>
@@ -55,12 +56,12 @@ function Instruments({ view, open }: { readonly view: CarView; readonly open: Op
   return (
     <>
       <h3 id="instruments">{tell('instruments.title')}</h3>
-      <ul className={carStyles.list} aria-labelledby="instruments">
+      <ul className={sectionStyles.list} aria-labelledby="instruments">
         {latestFirst.map(({ id, date, firstShown, distance, estimated, unit, note }) => (
           <li key={id} className={styles.plainRow}>
             <div className={carStyles.rowWords}>
               <p>{tell(estimated ? 'instrument.estimated' : 'instrument.replaced', { date: words.date(date), shown: words.distance(inUnit(firstShown, unit), unit), distance: words.distance(Math.round(inUnit(distance, view.car.unit)), view.car.unit) })}</p>
-              {note !== '' && <p className={carStyles.small}>{note}</p>}
+              {note !== '' && <p className={sectionStyles.small}>{note}</p>}
             </div>
             <Button size="compact-sm" variant="default" aria-label={tell('instruments.correct-for', { date: words.date(date) })} onClick={() => open({ kind: 'instrument', instrument: id })}>{tell('instruments.correct')}</Button>
           </li>

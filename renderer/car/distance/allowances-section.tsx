@@ -4,8 +4,9 @@ import { change } from '../../ui/change.ts';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
+import sectionStyles from '../../ui/section.module.css';
 import carStyles from '../car.module.css';
 import type { OpenDistanceSheet } from './distance-sheet.ts';
 import styles from './distance.module.css';
@@ -22,26 +23,32 @@ export function AllowancesSection({ view, open }: AllowancesSectionProps) {
   const allowances = [...view.allowances].sort((a, b) => Number(a.state === 'ended') - Number(b.state === 'ended'));
   return (
     <Section title={tell('allowances.title')} add={{ label: tell('allowances.add'), onAdd: () => open({ kind: 'allowance', allowance: null }) }}>
-      {allowances.length === 0 && <p className={carStyles.soft}>{tell('allowances.none')}</p>}
+      {allowances.length === 0 && <p className={sectionStyles.soft}>{tell('allowances.none')}</p>}
       {allowances.length > 0 && (
-        <ul className={carStyles.list}>
-          {allowances.map((one) => <AllowanceRow key={one.id} one={one} onChange={() => open({ kind: 'allowance', allowance: one.id })} />)}
+        <ul className={sectionStyles.list}>
+          {allowances.map((one) => <AllowanceRow key={one.id} one={one} today={view.today} onChange={() => open({ kind: 'allowance', allowance: one.id })} />)}
         </ul>
       )}
     </Section>
   );
 }
 
-function AllowanceRow({ one, onChange }: { readonly one: Allowance; readonly onChange: () => void }) {
+interface AllowanceRowProps {
+  readonly one: Allowance;
+  readonly today: CarView['today'];
+  readonly onChange: () => void;
+}
+
+function AllowanceRow({ one, today, onChange }: AllowanceRowProps) {
   const words = useWords();
-  const { id, name, allowed, used, left, unit, from, to, allowance, text, estimated, arrangeFrom, state } = one;
+  const { id, kind, name, allowed, used, left, unit, from, to, allowance, text, estimated, arrangeFrom, state } = one;
   const every = tell(`allowances.${allowance.every}`, { distance: words.distance(allowed, unit) });
   const period = to === null ? tell('lay-ups.from', { from: words.date(from) }) : tell('lay-ups.from-to', { from: words.date(from), to: words.date(to) });
   return (
     <li id={`allowance-${id}`} tabIndex={-1} data-place className={styles.plainRow}>
       <div className={carStyles.rowWords}>
         <strong>{name}</strong>
-        <p className={carStyles.small}>{[every, period].join(' · ')}</p>
+        <p className={sectionStyles.small}>{[every, period].join(' · ')}</p>
       </div>
       <div className={styles.rowButtons}>
         <Button size="compact-sm" variant="default" aria-label={tell('allowances.change-for', { name })} onClick={onChange}>{tell('rest.change')}</Button>
@@ -55,7 +62,7 @@ function AllowanceRow({ one, onChange }: { readonly one: Allowance; readonly onC
           </>
         )}
         <p>{text}</p>
-        {arrangeFrom !== null && (state === 'will-pass' || state === 'may-pass') && <p className={carStyles.small}>{tell('allowances.arrange', { date: words.date(arrangeFrom) })}</p>}
+        {arrangeFrom !== null && (state === 'will-pass' || state === 'may-pass') && <p className={sectionStyles.small}>{tell(`allowances.arrange-${kind}`, { when: arrangeFrom <= today ? tell('allowances.when-now') : tell('allowances.when-from', { date: words.date(arrangeFrom) }) })}</p>}
       </div>
     </li>
   );

@@ -4,9 +4,9 @@ import { addMonths } from '../../../shared-core/calendar/add-months.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { dueToday } from '../../ui/due-words.ts';
 import { useWords } from '../../ui/household.tsx';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import { ChartLegend } from './chart-legend.tsx';
 import type { Past } from './chart-scale.ts';
 import styles from './distance.module.css';
@@ -26,7 +26,7 @@ export function OdometerSection({ view: { curve, due, usage, today }, onRead }: 
   const probably = due.windows.filter((window) => window.state === 'probably-due' && !dueToday(window));
   return (
     <Section title={tell('curve.title')}>
-      {first === undefined && <p className={carStyles.soft}>{tell('curve.none')}</p>}
+      {first === undefined && <p className={sectionStyles.soft}>{tell('curve.none')}</p>}
       {first !== undefined && probably.length > 0 && (
         <div className={styles.ask}>
           <p>{tell('curve.probably', { names: probably.map(({ name }) => name).join(', ') })}</p>
@@ -40,9 +40,9 @@ export function OdometerSection({ view: { curve, due, usage, today }, onRead }: 
           )}
           <OdometerChart curve={curve} today={today} past={past} tableId={tableId} />
           <ChartLegend curve={curve} />
-          {curve.replaced.length > 0 && <p className={carStyles.small}>{tell('curve.whole')}</p>}
+          {curve.replaced.length > 0 && <p className={sectionStyles.small}>{tell('curve.whole')}</p>}
           <ForeseenTable id={tableId} curve={curve} />
-          {usage?.narrows != null && <p className={carStyles.small}>{tell('curve.narrows', { on: words.date(usage.narrows.on), now: words.distance(usage.narrows.now, usage.unit), then: words.distance(usage.narrows.afterReading, usage.unit) })}</p>}
+          {usage?.narrows != null && <p className={sectionStyles.small}>{tell('curve.narrows', { on: words.date(usage.narrows.on), now: words.distance(usage.narrows.now, usage.unit), then: words.distance(usage.narrows.afterReading, usage.unit) })}</p>}
         </>
       )}
     </Section>
@@ -53,20 +53,20 @@ export function OdometerSection({ view: { curve, due, usage, today }, onRead }: 
 function ForeseenTable({ id, curve: { foreseen, unit } }: { readonly id: string; readonly curve: CarView['curve'] }) {
   const words = useWords();
   return (
-    <div className={carStyles.tableFrame}>
+    <div className={sectionStyles.tableFrame}>
       <Table id={id} className={styles.foreseen ?? ''}>
         <Table.Caption>{tell('foreseen.caption')}</Table.Caption>
         <Table.Thead>
           <Table.Tr>
             <Table.Th scope="col">{tell('foreseen.on')}</Table.Th>
-            {(['low', 'likely', 'high'] as const).map((edge) => <Table.Th key={edge} scope="col" className={carStyles.number ?? ''}>{tell(`foreseen.${edge}`)}</Table.Th>)}
+            {(['low', 'likely', 'high'] as const).map((edge) => <Table.Th key={edge} scope="col" className={sectionStyles.number ?? ''}>{tell(`foreseen.${edge}`)}</Table.Th>)}
           </Table.Tr>
         </Table.Thead>
         <Table.Tbody>
           {foreseen.map(({ date, low, likely, high }) => (
             <Table.Tr key={date}>
-              <Table.Th scope="row" className={carStyles.date ?? ''}>{words.date(date)}</Table.Th>
-              {[low, likely, high].map((value, at) => <Table.Td key={at} className={carStyles.number ?? ''}>{words.distance(value, unit)}</Table.Td>)}
+              <Table.Th scope="row" className={sectionStyles.date ?? ''}>{words.date(date)}</Table.Th>
+              {[low, likely, high].map((value, at) => <Table.Td key={at} className={sectionStyles.number ?? ''}>{words.distance(value, unit)}</Table.Td>)}
             </Table.Tr>
           ))}
         </Table.Tbody>

@@ -3,6 +3,7 @@ import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { paperAddress } from '../../bridge/paper-address.ts';
 import { useWords } from '../../ui/household.tsx';
 import { tell } from '../../ui/words/tell.ts';
+import sectionStyles from '../../ui/section.module.css';
 import carStyles from '../car.module.css';
 
 interface ReadingRowProps {
@@ -16,9 +17,9 @@ export function ReadingRow({ reading, paper }: ReadingRowProps) {
   const { date, typed, standing, source, note } = reading;
   const value = words.distance(typed.value, typed.unit);
   return (
-    <Table.Tr className={standing === 'accepted' ? '' : carStyles.notCounted ?? ''}>
-      <Table.Td className={carStyles.date ?? ''}>{words.date(date)}</Table.Td>
-      <Table.Td className={carStyles.number ?? ''}>{standing === 'dismissed' ? <s>{value}</s> : value}</Table.Td>
+    <Table.Tr className={standing === 'accepted' ? '' : sectionStyles.notCounted ?? ''}>
+      <Table.Td className={sectionStyles.date ?? ''}>{words.date(date)}</Table.Td>
+      <Table.Td className={sectionStyles.number ?? ''}>{standing === 'dismissed' ? <s>{value}</s> : value}</Table.Td>
       <Table.Td>{tell(`source.${source}`)}</Table.Td>
       <Table.Td>{standingWords(reading)}</Table.Td>
       <Table.Td className={carStyles.rowWords ?? ''}>

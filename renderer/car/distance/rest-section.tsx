@@ -6,9 +6,10 @@ import { sayFault } from '../../ui/form/say-fault.ts';
 import { useWords } from '../../ui/household.tsx';
 import type { HouseholdWords } from '../../ui/household-words.ts';
 import { note } from '../../ui/notices/notice-store.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { monthRuns } from '../car-facts.ts';
-import { Section } from '../section.tsx';
+import sectionStyles from '../../ui/section.module.css';
 import carStyles from '../car.module.css';
 import type { OpenDistanceSheet } from './distance-sheet.ts';
 import styles from './distance.module.css';
@@ -26,7 +27,7 @@ export function RestSection({ view, open }: RestSectionProps) {
     <Section title={tell('rest.title')}>
       <p>{car.laidUpMonths.length === 0 ? tell('rest.no-months') : tell('rest.months', { months: monthRuns(car.laidUpMonths, words) })}</p>
       <SubHead id="lay-ups" title={tell('lay-ups.title')} add={tell('lay-ups.add')} onAdd={() => open({ kind: 'lay-up', layUp: null, ending: false })} />
-      {layUps.length === 0 && <p className={carStyles.soft}>{tell('lay-ups.none')}</p>}
+      {layUps.length === 0 && <p className={sectionStyles.soft}>{tell('lay-ups.none')}</p>}
       <List labelledBy="lay-ups" show={layUps.length > 0}>
         {layUps.map((one) => (
           <Row key={one.id} text={layUpWords(one, words)} remark={one.note}>
@@ -37,7 +38,7 @@ export function RestSection({ view, open }: RestSectionProps) {
         ))}
       </List>
       <SubHead id="use-changes" title={tell('use-changes.title')} add={tell('use-changes.add')} onAdd={() => open({ kind: 'use-change', useChange: null })} />
-      {useChanges.length === 0 && <p className={carStyles.soft}>{tell('use-changes.none')}</p>}
+      {useChanges.length === 0 && <p className={sectionStyles.soft}>{tell('use-changes.none')}</p>}
       <List labelledBy="use-changes" show={useChanges.length > 0}>
         {useChanges.map((one) => (
           <Row key={one.id} text={changeOfUseWords(one, words)} remark={one.note}>
@@ -68,7 +69,7 @@ function changeOfUseWords({ date, declaredAYear }: CarView['useChanges'][number]
 
 function SubHead({ id, title, add, onAdd }: { readonly id: string; readonly title: string; readonly add: string; readonly onAdd: () => void }) {
   return (
-    <div className={styles.subHead}>
+    <div className={`${sectionStyles.head} ${styles.subHead}`}>
       <h3 id={id}>{title}</h3>
       <Button size="compact-sm" variant="default" onClick={onAdd}>{add}</Button>
     </div>
@@ -76,7 +77,7 @@ function SubHead({ id, title, add, onAdd }: { readonly id: string; readonly titl
 }
 
 function List({ labelledBy, show, children }: { readonly labelledBy: string; readonly show: boolean; readonly children: ReactNode }) {
-  return show ? <ul className={carStyles.list} aria-labelledby={labelledBy}>{children}</ul> : null;
+  return show ? <ul className={sectionStyles.list} aria-labelledby={labelledBy}>{children}</ul> : null;
 }
 
 function Row({ text, remark, children }: { readonly text: string; readonly remark: string; readonly children: ReactNode }) {
@@ -84,7 +85,7 @@ function Row({ text, remark, children }: { readonly text: string; readonly remar
     <li className={styles.plainRow}>
       <div className={carStyles.rowWords}>
         <p>{text}</p>
-        {remark !== '' && <p className={carStyles.small}>{remark}</p>}
+        {remark !== '' && <p className={sectionStyles.small}>{remark}</p>}
       </div>
       <div className={styles.rowButtons}>{children}</div>
     </li>

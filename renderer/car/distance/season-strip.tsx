@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { useWords } from '../../ui/household.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './distance.module.css';
 
 interface SeasonStripProps {
@@ -18,7 +18,7 @@ export function SeasonStrip({ months, laidUp, said }: SeasonStripProps) {
   const highest = Math.max(...months, 100);
   return (
     <>
-      <p id={id} className={carStyles.small}>{said}</p>
+      <p id={id} className={sectionStyles.small}>{said}</p>
       <ul className={styles.season} aria-labelledby={id}>
         {months.map((percent, at) => {
           const month = words.monthName(`2026-${String(at + 1).padStart(2, '0')}-01`);

@@ -1,9 +1,9 @@
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { useHousehold, useWords } from '../../ui/household.tsx';
 import type { HouseholdWords } from '../../ui/household-words.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import type { OpenDistanceSheet } from './distance-sheet.ts';
 import styles from './distance.module.css';
 import { SeasonStrip } from './season-strip.tsx';
@@ -20,7 +20,7 @@ export function UseSection({ view, open }: UseSectionProps) {
   const { usage, usageNotes, car } = view;
   return (
     <Section title={tell('use.title')} add={{ label: tell('use.expected'), onAdd: () => open({ kind: 'expected' }) }}>
-      {usage === null && <p className={carStyles.soft}>{tell('use.none')}</p>}
+      {usage === null && <p className={sectionStyles.soft}>{tell('use.none')}</p>}
       {usage !== null && (
         <>
           <p className={styles.figure}>{tell('use.a-year', { distance: words.distance(usage.aYear, usage.unit) })}</p>

@@ -8,8 +8,10 @@ import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
+import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
+import { itemsByName } from '../items-by-name.ts';
 import { withPapers } from './keep-papers.ts';
 import { PapersField } from './papers-field.tsx';
 import { RecordCosts } from './record-costs.tsx';
@@ -28,6 +30,7 @@ interface RecordFormProps {
 /** Records work that was done: when, what, at which reading, what it cost, with its papers. */
 export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps) {
   const { car, currency, today } = view;
+  const items = itemsByName(view, useWords().byName);
   const entry = useEntry({
     key: `record.add ${car.id} ${item ?? lines.map((line) => line.name).join(', ')}`,
     start: recordDraft(view, item, lines),
@@ -44,7 +47,7 @@ export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps)
         <DateField {...bindDate(entry, 'date')} data-autofocus max={today} label={tell('record-form.date')} />
         <TextInput {...bindText(entry, 'reading')} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} inputMode="numeric" autoComplete="off" />
       </FieldRow>
-      <RecordLines place={entry.at} group={entry.atGroup('lines')} items={view.items.map((one) => one.item)} lines={entry.draft.lines} begun={lines} onChange={(lines) => entry.set({ lines })} />
+      <RecordLines place={entry.at} group={entry.atGroup('lines')} items={items} lines={entry.draft.lines} begun={lines} onChange={(lines) => entry.set({ lines })} />
       <FieldRow>
         <NativeSelect {...bindText(entry, 'place')} label={tell('record-form.place')} data={choices('record-form.place-', ['home', 'garage'])} />
         {entry.draft.place === 'garage' && <TextInput {...bindText(entry, 'placeName')} label={tell('record-form.place-name')} autoComplete="off" />}

@@ -2,9 +2,9 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { minutesWords } from '../../ui/due-words.ts';
 import { useWords } from '../../ui/household.tsx';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import type { OpenSheet } from '../car-sheet.ts';
-import { Section } from '../section.tsx';
 import type { IntakeItem } from './answers.ts';
 import styles from './intake.module.css';
 

@@ -1,7 +1,7 @@
 import { Button } from '@mantine/core';
+import { Section } from '../../ui/section.tsx';
 import { isWordKey, tell } from '../../ui/words/tell.ts';
 import type { OpenSheet } from '../car-sheet.ts';
-import { Section } from '../section.tsx';
 import type { Intake } from './answers.ts';
 import styles from './intake.module.css';
 

@@ -1,6 +1,7 @@
 import type { CarView } from '../../../shared-core/views/car-view.ts';
+import { useWords } from '../../ui/household.tsx';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
 import { AnswerRow } from './answer-row.tsx';
 import { questionsOf, rowAfter, type Intake } from './answers.ts';
 import styles from './intake.module.css';
@@ -12,7 +13,7 @@ interface QuestionsSectionProps {
 
 /** What is asked, item by item, and how far one has come. */
 export function QuestionsSection({ view, intake }: QuestionsSectionProps) {
-  const questions = questionsOf(intake);
+  const questions = questionsOf(intake, useWords().byName);
   const { items, open } = intake.counts;
   const without = items - questions.length;
   return (

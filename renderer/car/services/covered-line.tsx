@@ -4,7 +4,7 @@ import { MarkGlyph } from '../../ui/marks/mark-glyph.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { LineSign } from './line-sign.tsx';
 import { Visit } from './visit.tsx';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './services.module.css';
 
 interface CoveredLineProps {
@@ -23,7 +23,7 @@ export function CoveredLine({ line, onRecord }: CoveredLineProps) {
     <li className={state === 'done' ? styles.lineDone : styles.line}>
       <div className={styles.what}>
         <strong>{name}</strong>
-        <p className={carStyles.small}>{tell(`services.work-${work}`)}</p>
+        <p className={sectionStyles.small}>{tell(`services.work-${work}`)}</p>
       </div>
       <div className={styles.state}>
         <span className={styles.said}><LineSign state={state} /> <span>{text}</span></span>

@@ -1,10 +1,10 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { CoverageView } from '../../../shared-core/views/coverage-view.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
 import { Visit } from './visit.tsx';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './services.module.css';
 
 const SHOWN = 6;
@@ -15,8 +15,8 @@ export function ExtrasSection({ extras }: { readonly extras: CoverageView['extra
   const latest = [...extras].reverse();
   return (
     <Section title={tell('services.extras')}>
-      {extras.length === 0 && <p className={carStyles.soft}>{tell('services.extras-none')}</p>}
-      <ul className={carStyles.list}>
+      {extras.length === 0 && <p className={sectionStyles.soft}>{tell('services.extras-none')}</p>}
+      <ul className={sectionStyles.list}>
         {(all ? latest : latest.slice(0, SHOWN)).map((visit, at) => (
           <li key={`${visit.record} ${at}`} className={styles.extra}>
             <strong>{visit.name}</strong>

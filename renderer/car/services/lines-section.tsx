@@ -3,14 +3,14 @@ import { useState } from 'react';
 import type { CoverageView } from '../../../shared-core/views/coverage-view.ts';
 import { useWords } from '../../ui/household.tsx';
 import type { HouseholdWords } from '../../ui/household-words.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { lineDone } from '../forms/record-draft.ts';
-import { Section } from '../section.tsx';
 import { CoveredLine } from './covered-line.tsx';
 import { LineStrip } from './line-strip.tsx';
 import type { OpenServicesSheet } from './services-sheet.ts';
 import { whoWords } from './visit.tsx';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './services.module.css';
 
 interface LinesSectionProps {
@@ -28,7 +28,7 @@ export function LinesSection({ coverage, openOwn }: LinesSectionProps) {
   const change = plan === null ? {} : { add: { label: tell('services.change'), onAdd: () => openOwn({ kind: 'service', service: plan.id }) } };
   return (
     <Section title={plan?.name ?? tell('services.all')} {...change}>
-      <p className={carStyles.soft}>{daysWords(coverage, words)}</p>
+      <p className={sectionStyles.soft}>{daysWords(coverage, words)}</p>
       <LineStrip lines={lines} />
       <p><strong>{coverage.text}</strong> {by.length > 0 && tell('services.by', { names: by.map(byWords).join(', ') })}</p>
       {lines.length > 0 && (
@@ -37,10 +37,10 @@ export function LinesSection({ coverage, openOwn }: LinesSectionProps) {
           <Checkbox label={tell('services.only-open')} checked={onlyOpen} onChange={(event) => setOnlyOpen(event.currentTarget.checked)} />
         </div>
       )}
-      <ul className={carStyles.list} aria-label={tell('services.lines')}>
+      <ul className={sectionStyles.list} aria-label={tell('services.lines')}>
         {shown.map((line, at) => <CoveredLine key={`${line.item ?? line.name} ${at}`} line={line} onRecord={() => openOwn({ kind: 'record', lines: [lineDone(line)] })} />)}
       </ul>
-      {onlyOpen && openLines.length === 0 && <p className={carStyles.soft}>{tell('services.no-open')}</p>}
+      {onlyOpen && openLines.length === 0 && <p className={sectionStyles.soft}>{tell('services.no-open')}</p>}
     </Section>
   );
 }

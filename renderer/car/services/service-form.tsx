@@ -7,8 +7,10 @@ import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { useEntry } from '../../ui/form/use-entry.ts';
+import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
+import { itemsByName } from '../items-by-name.ts';
 import { composeService, serviceDraft, type Service } from './service-draft.ts';
 import { ServiceLines } from './service-lines.tsx';
 
@@ -23,6 +25,7 @@ interface ServiceFormProps {
 /** A service: its name, the days whose work counts, and its lines. */
 export function ServiceForm({ view, service, onClose, onNamed }: ServiceFormProps) {
   const { car, today } = view;
+  const items = itemsByName(view, useWords().byName);
   const entry = useEntry({
     key: service === null ? `service-plan.set ${car.id}` : `service-plan.set ${service.id}`,
     start: serviceDraft(service, today),
@@ -49,7 +52,7 @@ export function ServiceForm({ view, service, onClose, onNamed }: ServiceFormProp
         <DateField {...bindDate(entry, 'from')} label={tell('service-form.from')} />
         <DateField {...bindDate(entry, 'to')} label={tell('service-form.to')} />
       </FieldRow>
-      <ServiceLines place={entry.at} group={entry.atGroup('lines')} items={view.items.map((one) => one.item)} lines={entry.draft.lines} onChange={(lines) => entry.set({ lines })} />
+      <ServiceLines place={entry.at} group={entry.atGroup('lines')} items={items} lines={entry.draft.lines} onChange={(lines) => entry.set({ lines })} />
       {service !== null && <div><Button variant="subtle" size="compact-md" onClick={() => void takeAway()}>{tell('service-form.remove')}</Button></div>}
     </EntryForm>
   );

@@ -1,7 +1,7 @@
 import type { VisitView } from '../../../shared-core/views/coverage-view.ts';
 import { useWords } from '../../ui/household.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './services.module.css';
 
 /** One time at which a line was worked on: when, by whom, what came of it. */
@@ -12,7 +12,7 @@ export function Visit({ visit }: { readonly visit: VisitView }) {
   return (
     <div className={styles.visit}>
       <p><span className={styles.when}>{words.date(date)}</span> {remarks.join(' · ')}</p>
-      {note !== '' && <p className={carStyles.small}>{note}</p>}
+      {note !== '' && <p className={sectionStyles.small}>{note}</p>}
     </div>
   );
 }

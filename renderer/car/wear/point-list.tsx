@@ -8,6 +8,7 @@ import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { valueText } from './value-words.ts';
 import type { OpenWear } from './wear-sheet.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './wear.module.css';
 
 type Point = WearSeriesView['points'][number];
@@ -21,13 +22,13 @@ interface PointListProps {
 /** Every measurement of a series, newest first: how it counts, and what can be done about it. */
 export function PointList({ series, unit, open }: PointListProps) {
   return (
-    <div className={styles.tableFrame}>
+    <div className={sectionStyles.tableFrame}>
       <Table className={styles.table ?? ''}>
         <Table.Thead>
           <Table.Tr>
             <Table.Th scope="col">{tell('points.date')}</Table.Th>
-            <Table.Th scope="col" className={styles.number ?? ''}>{tell('points.value')}</Table.Th>
-            <Table.Th scope="col" className={styles.number ?? ''}>{tell('points.odometer')}</Table.Th>
+            <Table.Th scope="col" className={sectionStyles.number ?? ''}>{tell('points.value')}</Table.Th>
+            <Table.Th scope="col" className={sectionStyles.number ?? ''}>{tell('points.odometer')}</Table.Th>
             <Table.Th scope="col">{tell('points.remarks')}</Table.Th>
             <Table.Th scope="col"><span className="only-said">{tell('items.actions')}</span></Table.Th>
           </Table.Tr>
@@ -50,11 +51,11 @@ function PointRow({ point, unit, open }: PointRowProps) {
   const said = { value: valueText(measurement.typed), date: words.date(measurement.date) };
   const far = distance === null ? '' : words.distance(distance, unit);
   return (
-    <Table.Tr className={part === 'counts' ? '' : styles.notCounted ?? ''}>
-      <Table.Td className={styles.date ?? ''}>{said.date}</Table.Td>
-      <Table.Td className={styles.number ?? ''}>{part === 'dismissed' ? <s>{said.value}</s> : said.value}</Table.Td>
-      <Table.Td className={styles.number ?? ''}>{far === '' ? '' : estimated ? tell('points.about', { distance: far }) : far}</Table.Td>
-      <Table.Td className={styles.soft ?? ''}>{remarksOf(point).join(', ')}</Table.Td>
+    <Table.Tr className={part === 'counts' ? '' : sectionStyles.notCounted ?? ''}>
+      <Table.Td className={sectionStyles.date ?? ''}>{said.date}</Table.Td>
+      <Table.Td className={sectionStyles.number ?? ''}>{part === 'dismissed' ? <s>{said.value}</s> : said.value}</Table.Td>
+      <Table.Td className={sectionStyles.number ?? ''}>{far === '' ? '' : estimated ? tell('points.about', { distance: far }) : far}</Table.Td>
+      <Table.Td className={sectionStyles.small ?? ''}>{remarksOf(point).join(', ')}</Table.Td>
       <Table.Td>
         <div className={styles.rowActions}>
           <Button size="compact-sm" variant="subtle" aria-label={tell('points.correct-of', said)} onClick={() => open({ kind: 'correct', measurement: measurement.id })}>{tell('points.correct')}</Button>

@@ -10,6 +10,8 @@ import { subjectOf, whichOf } from './subject-words.ts';
 import { valueText } from './value-words.ts';
 import { WearChart } from './wear-chart.tsx';
 import { measureAgain, type OpenWear } from './wear-sheet.ts';
+import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './wear.module.css';
 
 interface SeriesRowProps {
@@ -30,7 +32,7 @@ export function SeriesRow({ series, view, open }: SeriesRowProps) {
         {title !== '' && <h3>{title}</h3>}
         <Newest series={series} />
         {series.limits.map((verdict) => <SeriesVerdict key={`${verdict.value} ${verdict.from}`} verdict={verdict} items={items} today={today} />)}
-        {series.limits.length === 0 && <p><strong>{tell('wear.no-limit')}.</strong> <span className={styles.soft}>{tell('wear.no-limit-what')}</span></p>}
+        {series.limits.length === 0 && <p><strong>{tell('wear.no-limit')}.</strong> <span className={sectionStyles.small}>{tell('wear.no-limit-what')}</span></p>}
         {series.laws !== null && <Laws laws={series.laws} />}
       </div>
       <div className={styles.chart}>
@@ -51,8 +53,8 @@ export function SeriesRow({ series, view, open }: SeriesRowProps) {
 function Newest({ series }: { readonly series: WearSeriesView }) {
   const words = useWords();
   const newest = series.points.findLast((point) => point.part === 'counts')?.measurement;
-  if (newest === undefined) return <p className={styles.soft}>{tell('wear.nothing-counts')}</p>;
-  return <p><span className={styles.figure}>{valueText(newest.typed)}</span> <span className={styles.soft}>{tell('wear.newest', { date: words.date(newest.date) })}</span></p>;
+  if (newest === undefined) return <p className={sectionStyles.small}>{tell('wear.nothing-counts')}</p>;
+  return <p><span className={styles.figure}>{valueText(newest.typed)}</span> <span className={sectionStyles.small}>{tell('wear.newest', { date: words.date(newest.date) })}</span></p>;
 }
 
 /** Each law by name only where one is failed: who passes both need not read whose they are. */
@@ -60,10 +62,10 @@ function Laws({ laws }: { readonly laws: NonNullable<WearSeriesView['laws']> }) 
   const of = (passes: boolean) => laws.filter((one) => one.passes === passes);
   const named = (list: typeof laws) => joined(list.map(({ law }) => say({ key: law, values: {} })));
   const [passed, failed] = [of(true), of(false)];
-  if (failed.length === 0) return passed.length === 0 ? null : <p className={styles.soft}>{tell('wear.laws-all', { laws: joined(passed.map((one) => valueText(one.limit))) })}</p>;
+  if (failed.length === 0) return passed.length === 0 ? null : <p className={sectionStyles.small}>{tell('wear.laws-all', { laws: joined(passed.map((one) => valueText(one.limit))) })}</p>;
   return (
-    <p className={styles.soft}>
-      <strong className={styles.late}>{tell('wear.laws-failed', { laws: named(failed) })}</strong> {passed.length > 0 && tell('wear.laws-passed', { laws: named(passed) })}
+    <p className={sectionStyles.small}>
+      <strong className={carStyles.late}>{tell('wear.laws-failed', { laws: named(failed) })}</strong> {passed.length > 0 && tell('wear.laws-passed', { laws: named(passed) })}
     </p>
   );
 }

@@ -7,6 +7,8 @@ import { MarkGlyph } from '../../ui/marks/mark-glyph.tsx';
 import type { MarkShape } from '../../ui/marks/mark-shape.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { valueText } from './value-words.ts';
+import carStyles from '../car.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './wear.module.css';
 
 type Verdict = WearSeriesView['limits'][number];
@@ -24,9 +26,9 @@ export function SeriesVerdict({ verdict, items, today }: SeriesVerdictProps) {
   const short = verdict.verdict === 'wears' ? dueWords({ ...verdict, limb: 'wear', state: 'ahead' }, words) : tell(`verdict.${verdict.verdict}`);
   return (
     <div className={styles.verdict}>
-      <p className={styles.short}><MarkGlyph {...shape} /> <strong className={styles[shape.tone]}>{short}</strong></p>
-      <p className={styles.soft}>{verdict.words.text}</p>
-      <p className={styles.soft}>{limitWords(verdict, items)}</p>
+      <p className={styles.short}><MarkGlyph {...shape} /> <strong className={carStyles[shape.tone]}>{short}</strong></p>
+      <p className={sectionStyles.small}>{verdict.words.text}</p>
+      <p className={sectionStyles.small}>{limitWords(verdict, items)}</p>
     </div>
   );
 }

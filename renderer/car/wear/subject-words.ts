@@ -1,4 +1,5 @@
 import type { WearSeriesView } from '../../../shared-core/views/wear-view.ts';
+import type { NameOrder } from '../../ui/name-order.ts';
 import { tell } from '../../ui/words/tell.ts';
 
 export type MeasureKind = WearSeriesView['what'];
@@ -27,7 +28,9 @@ export function subjectOf(subject: Subject): string {
   return [subject.name ?? tell(`measured.${subject.what}`), whichOf(subject)].filter((part) => part !== '').join(', ');
 }
 
+type Placed = Pick<Subject, 'place' | 'wheel'>;
+
 /** As one walks round the car; what is off the car comes last. */
-export function byPlace(a: Pick<Subject, 'place' | 'wheel'>, b: Pick<Subject, 'place' | 'wheel'>): number {
-  return PLACES.indexOf(a.place) - PLACES.indexOf(b.place) || (a.wheel?.name ?? '').localeCompare(b.wheel?.name ?? '', 'en');
+export function byPlace(byName: NameOrder): (a: Placed, b: Placed) => number {
+  return (a, b) => PLACES.indexOf(a.place) - PLACES.indexOf(b.place) || byName(a.wheel?.name ?? '', b.wheel?.name ?? '');
 }

@@ -2,12 +2,13 @@ import { Button } from '@mantine/core';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import type { WheelView } from '../../../shared-core/views/wheel-view.ts';
 import { useWords } from '../../ui/household.tsx';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { Section } from '../section.tsx';
 import { tyreWords } from './age-words.ts';
 import type { OpenWear } from './wear-sheet.ts';
 import { WheelPlan } from './wheel-plan.tsx';
 import { inPlace } from './wheels-in-place.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './wear.module.css';
 
 interface WheelsSectionProps {
@@ -17,16 +18,16 @@ interface WheelsSectionProps {
 
 /** Where each wheel is, how old its tyre is, and where it was before. */
 export function WheelsSection({ view, open }: WheelsSectionProps) {
-  const wheels = inPlace(view.wheels);
+  const wheels = inPlace(view.wheels, useWords().byName);
   return (
     <Section title={tell('wheels.title')} add={{ label: tell('wheels.add'), onAdd: () => open({ kind: 'wheel', wheel: null }) }}>
       {wheels.length === 0 ? (
-        <p className={styles.soft}>{tell('wheels.none')}</p>
+        <p className={sectionStyles.soft}>{tell('wheels.none')}</p>
       ) : (
         <>
           <Button size="compact-md" variant="default" onClick={() => open({ kind: 'move' })}>{tell('wheels.move')}</Button>
           <WheelPlan wheels={wheels} measured={view.measured} />
-          <ul className={styles.list}>{wheels.map((one) => <WheelRow key={one.wheel.id} one={one} open={open} />)}</ul>
+          <ul className={sectionStyles.list}>{wheels.map((one) => <WheelRow key={one.wheel.id} one={one} open={open} />)}</ul>
         </>
       )}
     </Section>
@@ -42,8 +43,8 @@ function WheelRow({ one, open }: { readonly one: WheelView; readonly open: OpenW
       <div className={styles.words}>
         <h3>{wheel.name}</h3>
         <p>{since === null ? where : tell('wheels.since', { place: where, date: words.date(since) })}</p>
-        <p className={styles.soft}>{[wheel.size, tyreWords(one)].filter((part) => part !== null).join(' · ')}</p>
-        {wheel.note !== '' && <p className={styles.soft}>{wheel.note}</p>}
+        <p className={sectionStyles.small}>{[wheel.size, tyreWords(one)].filter((part) => part !== null).join(' · ')}</p>
+        {wheel.note !== '' && <p className={sectionStyles.small}>{wheel.note}</p>}
         {moves.length > 1 && (
           <details>
             <summary>{tell('wheels.moves', { n: moves.length })}<span className="only-said">{tell('wheels.moves-of', { name: wheel.name })}</span></summary>

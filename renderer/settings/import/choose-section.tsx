@@ -1,12 +1,13 @@
 import { Button, FileButton, Textarea } from '@mantine/core';
 import { useId, useState } from 'react';
 import { sayFault } from '../../ui/form/say-fault.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { pastedTable } from './read-table.ts';
-import { SheetSection } from './sheet-section.tsx';
 import { sizeWords } from './count-words.ts';
 import type { ChosenTable } from './table-draft.ts';
 import type { Drop } from './use-drop.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 
 interface ChooseSectionProps {
@@ -18,8 +19,8 @@ interface ChooseSectionProps {
 /** Where a table is chosen, dropped or pasted, and which one is looked at. */
 export function ChooseSection({ table, drop, onPutAway }: ChooseSectionProps) {
   return (
-    <SheetSection id="import-which" title={tell('import.which')}>
-      {table === null && <p className={styles.soft}>{tell('import.which-what')}</p>}
+    <Section id="import-which" title={tell('import.which')}>
+      {table === null && <p className={sectionStyles.soft}>{tell('import.which-what')}</p>}
       {table !== null && <p className={styles.name}>{tell('import.about', { name: table.name ?? tell('import.unnamed'), size: sizeWords(table.bytes) })}</p>}
       <div className={styles.buttons}>
         {/* Of several files, which some ways of choosing give, none is silently left out. */}
@@ -31,7 +32,7 @@ export function ChooseSection({ table, drop, onPutAway }: ChooseSectionProps) {
       </div>
       <p role="alert" className={drop.refusal === null ? 'only-said' : styles.fault}>{drop.refusal !== null && sayFault(drop.refusal)}</p>
       {table === null && <PasteForm drop={drop} />}
-    </SheetSection>
+    </Section>
   );
 }
 

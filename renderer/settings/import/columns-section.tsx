@@ -1,11 +1,11 @@
 import { NativeSelect, Table } from '@mantine/core';
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { Paged } from './paged.tsx';
 import type { PartProps } from './questions-section.tsx';
-import { SheetSection } from './sheet-section.tsx';
 import { holdColumn, type Holding } from './table-draft.ts';
-import styles from './import.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import rowStyles from './rows.module.css';
 
 const HOLDINGS = ['date', 'reading', 'unit', 'car', 'work', 'outcome', 'cost', 'place', 'by', 'note'] as const satisfies readonly Holding[];
@@ -17,7 +17,7 @@ const LONGEST_HEAD = 80;
 /** What stands in which column, each to be chosen otherwise. */
 export function ColumnsSection({ draft, view, onChoices }: PartProps) {
   return (
-    <SheetSection id="import-columns" title={tell('import.columns')} hint={tell('import.columns-what')}>
+    <Section id="import-columns" title={tell('import.columns')} hint={tell('import.columns-what')}>
       <Paged items={view.columns} size={PAGE} label={tell('import.columns')}>
         {(shown) => (
           <Table className={`${rowStyles.table} ${rowStyles.columnsTable}`}>
@@ -34,7 +34,7 @@ export function ColumnsSection({ draft, view, onChoices }: PartProps) {
           </Table>
         )}
       </Paged>
-    </SheetSection>
+    </Section>
   );
 }
 
@@ -44,10 +44,10 @@ function ColumnRow({ column, onHold }: { readonly column: ImportView['columns'][
   return (
     <Table.Tr className={holds === null ? rowStyles.leftOut ?? '' : ''}>
       <Table.Th scope="row" className={rowStyles.headCell ?? ''}>
-        <span className={styles.small}>{tell('import.column-n', { number })}</span>
+        <span className={sectionStyles.small}>{tell('import.column-n', { number })}</span>
         {named && <span>{head.length < LONGEST_HEAD ? head : `${head} …`}</span>}
       </Table.Th>
-      <Table.Td>{examples.length === 0 ? <span className={styles.small}>{tell('import.no-cells')}</span> : examples.slice(0, EXAMPLES).map((cell, at) => <span key={at} className={rowStyles.cell}>{cell}</span>)}</Table.Td>
+      <Table.Td>{examples.length === 0 ? <span className={sectionStyles.small}>{tell('import.no-cells')}</span> : examples.slice(0, EXAMPLES).map((cell, at) => <span key={at} className={rowStyles.cell}>{cell}</span>)}</Table.Td>
       <Table.Td className={rowStyles.holdsCell ?? ''}>
         <NativeSelect
           aria-label={tell('import.column-holds', { number, head: head ?? '' })}
@@ -55,7 +55,7 @@ function ColumnRow({ column, onHold }: { readonly column: ImportView['columns'][
           data={[{ value: '', label: tell('import-holds.none') }, ...HOLDINGS.map((value) => ({ value, label: tell(`import-holds.${value}`) }))]}
           onChange={(event) => onHold(HOLDINGS.find((value) => value === event.currentTarget.value) ?? null)}
         />
-        {holds !== null && by !== 'none' && <span className={styles.small}>{tell(`import-by.${by}`)}</span>}
+        {holds !== null && by !== 'none' && <span className={sectionStyles.small}>{tell(`import-by.${by}`)}</span>}
       </Table.Td>
     </Table.Tr>
   );

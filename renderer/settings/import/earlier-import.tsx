@@ -9,6 +9,7 @@ import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { broughtWords } from './count-words.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 
 type StandingImport = ReplyOf<'import.standing'>['imports'][number];
@@ -23,7 +24,7 @@ export function EarlierImport({ one }: { readonly one: StandingImport }) {
     <li className={styles.earlier}>
       <div className={styles.earlierWords}>
         <p><strong>{name}</strong></p>
-        <p className={styles.soft}>{tell('imports.one', { what: broughtWords(one) ?? '', date: words.date(one.on) })}</p>
+        <p className={sectionStyles.soft}>{tell('imports.one', { what: broughtWords(one) ?? '', date: words.date(one.on) })}</p>
         {one.held !== null && <p>{heldWords(one.held, words.date)}</p>}
       </div>
       {one.held === null && <Button ref={open} size="compact-md" variant="default" aria-expanded={asked} aria-label={tell('imports.withdraw-named', { name, date: words.date(one.on) })} onClick={() => setAsked(!asked)}>{tell('imports.withdraw')}</Button>}

@@ -2,10 +2,11 @@ import { Button, Table } from '@mantine/core';
 import { useState } from 'react';
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
 import { useWords } from '../../ui/household.tsx';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { understoodWords, type ImportedRow } from './row-words.ts';
-import { SheetSection } from './sheet-section.tsx';
 import { WrittenCells } from './written-cells.tsx';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 import rowStyles from './rows.module.css';
 
@@ -16,7 +17,7 @@ export function FirstRowsSection({ view }: { readonly view: ImportView }) {
   const [all, setAll] = useState(false);
   const { first } = view;
   return (
-    <SheetSection id="import-first" title={tell('import.first')}>
+    <Section id="import-first" title={tell('import.first')}>
       <Table className={`${rowStyles.table} ${rowStyles.rowsTable}`}>
         <Table.Thead>
           <Table.Tr>
@@ -28,7 +29,7 @@ export function FirstRowsSection({ view }: { readonly view: ImportView }) {
         <Table.Tbody>{(all ? first : first.slice(0, SHOWN)).map((row) => <Row key={row.line} row={row} view={view} />)}</Table.Tbody>
       </Table>
       {first.length > SHOWN && <Button size="compact-sm" variant="subtle" aria-expanded={all} onClick={() => setAll(!all)}>{all ? tell('import.first-fewer') : tell('import.first-all', { n: first.length })}</Button>}
-    </SheetSection>
+    </Section>
   );
 }
 
@@ -40,9 +41,9 @@ function Row({ row, view }: { readonly row: ImportedRow; readonly view: ImportVi
       <Table.Th scope="row" className={rowStyles.lineCell ?? ''}><span className={rowStyles.lineWord}>{tell('import.line')} </span>{row.line}</Table.Th>
       <Table.Td><WrittenCells cells={row.cells} columns={view.columns} /></Table.Td>
       <Table.Td className={rowStyles.understood ?? ''}>
-        {row.state !== 'refused' && (parts.length === 0 ? <span className={styles.small}>{tell('import.nothing-understood')}</span> : parts.map((part, at) => <span key={at} className={at === 0 ? rowStyles.main : rowStyles.part}>{part}</span>))}
+        {row.state !== 'refused' && (parts.length === 0 ? <span className={sectionStyles.small}>{tell('import.nothing-understood')}</span> : parts.map((part, at) => <span key={at} className={at === 0 ? rowStyles.main : rowStyles.part}>{part}</span>))}
         {row.state !== 'stored' && <span className={row.state === 'refused' ? styles.fault : styles.look}>{tell(`import-state.${row.state}`)}{row.text === '' ? '' : `: ${row.text}`}</span>}
-        {row.cleaned.map(({ code, text }) => <span key={`${code} ${text}`} className={styles.small}>{text}</span>)}
+        {row.cleaned.map(({ code, text }) => <span key={`${code} ${text}`} className={sectionStyles.small}>{text}</span>)}
       </Table.Td>
     </Table.Tr>
   );

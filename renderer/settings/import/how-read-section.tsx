@@ -1,8 +1,9 @@
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { HowRead } from './how-read.tsx';
-import { SheetSection } from './sheet-section.tsx';
 import { cutBy, type TableChoices, type TableDraft } from './table-draft.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 
 interface HowReadSectionProps {
@@ -40,8 +41,8 @@ export function HowReadSection({ draft: { choices }, view, onChoices }: HowReadS
   const head = found === undefined || found.hasHeader.value === null ? null : found.hasHeader.value ? 'yes' : 'no';
   const cars = view?.cars.map(({ id, name }) => ({ value: id, label: name })) ?? [];
   return (
-    <SheetSection id="import-how" title={tell('import.how')} hint={tell('import.how-what')}>
-      {view !== null && <p className={styles.small}>{tell('import.how-text', { rows: tell('import.rows', { n: view.counts.rows }), encoding: view.detected.encoding })}</p>}
+    <Section id="import-how" title={tell('import.how')} hint={tell('import.how-what')}>
+      {view !== null && <p className={sectionStyles.small}>{tell('import.how-text', { rows: tell('import.rows', { n: view.counts.rows }), encoding: view.detected.encoding })}</p>}
       <div className={styles.ways}>
         <HowRead label={tell('import.delimiter')} options={DELIMITERS()} chosen={choices.delimiter} found={found?.delimiter.value ?? null} none={tell('import.found-again')} onChoose={(delimiter) => onChoices(cutBy(choices, delimiter))} />
         <HowRead label={tell('import.head')} options={HEADS()} chosen={choices.hasHeader === null ? null : choices.hasHeader ? 'yes' : 'no'} found={head} none={tell('import.found-again')} onChoose={(is) => onChoices({ ...choices, hasHeader: is === null ? null : is === 'yes' })} />
@@ -54,6 +55,6 @@ export function HowReadSection({ draft: { choices }, view, onChoices }: HowReadS
           </>
         )}
       </div>
-    </SheetSection>
+    </Section>
   );
 }

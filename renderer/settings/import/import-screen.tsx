@@ -9,6 +9,7 @@ import { EarlierSection } from './earlier-section.tsx';
 import { LookedAt } from './looked-at.tsx';
 import { startChoices, type ChosenTable, type TableChoices, type TableDraft } from './table-draft.ts';
 import { useDrop } from './use-drop.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 
 /** Takes in a table of readings or work: chosen, looked at row by row, then stored as one whole; and those taken in before. `car` is the car whose file one came from. */
@@ -29,7 +30,7 @@ export function ImportScreen({ car }: { readonly car: string | null }) {
       <div className={styles.top}>
         <Link href={car === null ? '/settings' : `/car/${car}`}>{car === null ? tell('import.back') : tell('import.back-car', { car: name ?? car })}</Link>
         <ScreenTitle>{tell('import.title')}</ScreenTitle>
-        <p className={styles.soft}>{tell('import.lead')}{name !== null && ` ${tell('import.lead-car', { car: name })}`}</p>
+        <p className={sectionStyles.soft}>{tell('import.lead')}{name !== null && ` ${tell('import.lead-car', { car: name })}`}</p>
       </div>
       <ChooseSection table={draft?.table ?? null} drop={drop} onPutAway={() => keep(null)} />
       {draft !== null && <LookedAt key={draft.table.key} draft={draft} onChoices={(choices: TableChoices) => keep({ ...draft, choices })} onTaken={() => keep(null)} />}

@@ -1,11 +1,11 @@
 import { useWords } from '../../ui/household.tsx';
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { Paged } from './paged.tsx';
 import { understoodWords, type ImportedRow } from './row-words.ts';
-import { SheetSection } from './sheet-section.tsx';
 import { WrittenCells } from './written-cells.tsx';
-import styles from './import.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import rowStyles from './rows.module.css';
 
 interface LeftRowsProps {
@@ -22,11 +22,11 @@ export function LeftRows({ view, state }: LeftRowsProps) {
   if (rows.length === 0) return null;
   const title = tell(`import.${WORDS[state]}`);
   return (
-    <SheetSection id={`import-${state}`} title={title} hint={tell(`import.${WORDS[state]}-what`)}>
+    <Section id={`import-${state}`} title={title} hint={tell(`import.${WORDS[state]}-what`)}>
       <Paged items={rows} size={PAGE} label={title}>
-        {(shown) => <ul className={styles.list}>{shown.map((row) => <LeftRow key={row.line} row={row} view={view} />)}</ul>}
+        {(shown) => <ul className={sectionStyles.list}>{shown.map((row) => <LeftRow key={row.line} row={row} view={view} />)}</ul>}
       </Paged>
-    </SheetSection>
+    </Section>
   );
 }
 

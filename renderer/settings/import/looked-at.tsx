@@ -13,6 +13,7 @@ import { QuestionsSection, type PartProps } from './questions-section.tsx';
 import type { TableChoices, TableDraft } from './table-draft.ts';
 import { usePreview } from './use-preview.ts';
 import { WorkSection } from './work-section.tsx';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 
 interface LookedAtProps {
@@ -33,7 +34,7 @@ export function LookedAt({ draft, onChoices, onTaken }: LookedAtProps) {
   const part = view === null || refusal !== null ? null : { draft, view, onChoices };
   return (
     <div className={styles.looked} aria-busy={asking}>
-      {view === null && refusal === null && <p role="status" className={styles.soft}>{tell('import.reading')}</p>}
+      {view === null && refusal === null && <p role="status" className={sectionStyles.soft}>{tell('import.reading')}</p>}
       {refusal !== null && <Unread refusal={refusal} again={preview.again} />}
       {part !== null && view !== null && view.questions.length > 0 && <QuestionsSection {...part} />}
       <div className={styles.columns}>

@@ -5,10 +5,10 @@ import type { Refusal } from '../../../shared-core/result/result.ts';
 import { change } from '../../ui/change.ts';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { note } from '../../ui/notices/notice-store.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { broughtTo, broughtWords } from './count-words.ts';
 import type { PartProps } from './questions-section.tsx';
-import { SheetSection } from './sheet-section.tsx';
 import styles from './import.module.css';
 
 interface OutcomeSectionProps extends PartProps {
@@ -25,7 +25,7 @@ export function OutcomeSection({ draft, view, asking, again, onTaken }: OutcomeS
   const open = questions.length > 0;
   const fault = taking.fault ?? (taking.pressed && open ? tell('import.take-open') : null);
   return (
-    <SheetSection id="import-outcome" title={tell('import.outcome')}>
+    <Section id="import-outcome" title={tell('import.outcome')}>
       <div role="status" className={styles.outcome}>
         <p className={styles.figure}>{what === null ? tell(open ? 'import.will-wait' : 'import.will-none') : tell(open ? 'import.will-part' : 'import.will', { what })}</p>
         {counts.waiting > 0 && <p>{tell('import.waiting', { n: counts.waiting })}</p>}
@@ -41,7 +41,7 @@ export function OutcomeSection({ draft, view, asking, again, onTaken }: OutcomeS
           {taking.sending ? tell('import.taking') : open || brought === null ? tell('import.take-later') : tell('import.take', { what: brought })}
         </Button>
       )}
-    </SheetSection>
+    </Section>
   );
 }
 

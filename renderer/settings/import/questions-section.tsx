@@ -1,6 +1,7 @@
 import type { ImportQuestion, ImportView } from '../../../shared-core/views/import/import-view.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { answerQuestion, type TableChoices, type TableDraft } from './table-draft.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 
 /** What most parts of the page are given: the table, what it comes to, and how to say something of it. */
@@ -18,13 +19,13 @@ export function QuestionsSection({ draft, view, onChoices }: PartProps) {
   const { questions } = view;
   const more = questions.length - SHOWN;
   return (
-    <section className={styles.open} aria-labelledby="import-questions">
+    <section className={`${sectionStyles.section} ${styles.open}`} aria-labelledby="import-questions">
       <h2 id="import-questions" tabIndex={-1}>{tell('import.questions')}</h2>
       <p>{tell('import.questions-what', { n: questions.length })}</p>
       {questions.slice(0, SHOWN).map((question) => (
         <Question key={`${question.code} ${question.subject ?? ''} ${question.options[0]?.value ?? ''}`} question={question} onAnswer={(value) => onChoices(answerQuestion(draft.choices, question, value, view))} />
       ))}
-      {more > 0 && <p className={styles.soft}>{tell('import.questions-more', { n: more })}</p>}
+      {more > 0 && <p className={sectionStyles.soft}>{tell('import.questions-more', { n: more })}</p>}
     </section>
   );
 }
@@ -35,13 +36,13 @@ function Question({ question, onAnswer }: { readonly question: ImportQuestion; r
   return (
     <div role="group" aria-label={text} className={styles.question}>
       <h3>{text}</h3>
-      {about !== null && lines.length > 1 && <p className={styles.small}>{about}</p>}
+      {about !== null && lines.length > 1 && <p className={sectionStyles.small}>{about}</p>}
       <ul className={styles.answers}>
         {options.map((option) => (
           <li key={option.value}>
             <button type="button" className={styles.answer} onClick={() => onAnswer(option.value)}>
               <span className={styles.answerText}>{option.text}</span>
-              {option.examples.length > 0 && <span className={styles.small}>{option.examples.join(' · ')}</span>}
+              {option.examples.length > 0 && <span className={sectionStyles.small}>{option.examples.join(' · ')}</span>}
               {option.value === suggested && <span className={styles.likely}>{tell('import.likely')} {why ?? ''}</span>}
             </button>
           </li>

@@ -1,10 +1,11 @@
 import { NativeSelect, Table } from '@mantine/core';
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
+import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { Paged } from './paged.tsx';
 import type { PartProps } from './questions-section.tsx';
-import { SheetSection } from './sheet-section.tsx';
 import { takeFor, type WorkText } from './table-draft.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './import.module.css';
 import rowStyles from './rows.module.css';
 
@@ -19,7 +20,7 @@ export function WorkSection({ draft, view, onChoices }: PartProps) {
   const texts = [...view.items].sort((a, b) => rank(a) - rank(b));
   const carOf = (one: WorkText) => view.cars.find(({ id }) => id === one.car);
   return (
-    <SheetSection id="import-work" title={tell('import.work')} hint={tell('import.work-what')}>
+    <Section id="import-work" title={tell('import.work')} hint={tell('import.work-what')}>
       <Paged items={texts} size={PAGE} label={tell('import.work')}>
         {(shown) => (
           <Table className={`${rowStyles.table} ${rowStyles.workTable}`}>
@@ -37,7 +38,7 @@ export function WorkSection({ draft, view, onChoices }: PartProps) {
           </Table>
         )}
       </Paged>
-    </SheetSection>
+    </Section>
   );
 }
 
@@ -59,7 +60,7 @@ function TextRow({ one, car, named, onTake }: TextRowProps) {
     <Table.Tr>
       <Table.Th scope="row" className={rowStyles.headCell ?? ''}>
         <span>{text}</span>
-        <span className={styles.small}>{named && `${name}, `}{tell('import.rows', { n: rows })}</span>
+        <span className={sectionStyles.small}>{named && `${name}, `}{tell('import.rows', { n: rows })}</span>
       </Table.Th>
       <Table.Td className={rowStyles.holdsCell ?? ''}>
         <NativeSelect
@@ -73,7 +74,7 @@ function TextRow({ one, car, named, onTake }: TextRowProps) {
           ]}
           onChange={(event) => event.currentTarget.value !== '?' && onTake(event.currentTarget.value === '' ? null : event.currentTarget.value)}
         />
-        <span className={how === 'spelling' ? styles.look : styles.small}>{said}</span>
+        <span className={how === 'spelling' ? styles.look : sectionStyles.small}>{said}</span>
       </Table.Td>
     </Table.Tr>
   );

@@ -1,4 +1,5 @@
 import type { CarView } from '../../../../shared-core/views/car-view.ts';
+import { nameOrder } from '../../../ui/name-order.ts';
 import { tell } from '../../../ui/words/tell.ts';
 import { whichOf, type MeasureKind } from '../subject-words.ts';
 import { inPlace } from '../wheels-in-place.ts';
@@ -52,8 +53,8 @@ export function spotsOf(view: CarView, what: MeasureKind, name: string | null, a
   }));
 }
 
-function treadSubjects({ wheels }: CarView): readonly Subject[] {
-  const known = inPlace(wheels).map(({ wheel, place }): Subject => ({ wheel: wheel.id, place: place === 'off' ? null : place, name: wheel.name }));
+function treadSubjects({ wheels, locale }: CarView): readonly Subject[] {
+  const known = inPlace(wheels, nameOrder(locale)).map(({ wheel, place }): Subject => ({ wheel: wheel.id, place: place === 'off' ? null : place, name: wheel.name }));
   const bare = CORNERS.filter((corner) => !known.some((one) => one.place === corner)).map(atCorner);
   const [on, off] = [known.filter((one) => one.place !== null), known.filter((one) => one.place === null)];
   return [...on, ...bare, ...off];

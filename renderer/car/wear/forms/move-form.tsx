@@ -9,6 +9,7 @@ import { EntryForm } from '../../../ui/form/entry-form.tsx';
 import { FieldGroup, FieldRow } from '../../../ui/form/fields.tsx';
 import { FieldsRead } from '../../../ui/form/read-fields.ts';
 import { useEntry } from '../../../ui/form/use-entry.ts';
+import { useWords } from '../../../ui/household.tsx';
 import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
 import { inPlace } from '../wheels-in-place.ts';
@@ -24,7 +25,7 @@ interface MoveFormProps {
 /** Moves wheels on one day, all together: each is given its place, or all by one press. */
 export function MoveForm({ view, onClose }: MoveFormProps) {
   const { car, today } = view;
-  const wheels = inPlace(view.wheels);
+  const wheels = inPlace(view.wheels, useWords().byName);
   const entry = useEntry({
     key: `wheel.move ${car.id}`,
     start: moveDraft(view),
