@@ -26,17 +26,23 @@ export function watchedLines(record: WorkRecord, asked: readonly AskedLine[], mo
     if (line.outcome !== 'watch' && recheckOn != null) return refuse('recheck-without-watch', { line: line.name }, ['lines', at, 'recheckOn']);
     if (line.outcome !== 'watch' || recheckOn === null) continue;
     if (recheckOn !== undefined && recheckOn < record.date) return refuse('recheck-before-record', { date: recheckOn }, ['lines', at, 'recheckOn']);
-    noted.push(observationOf(record, line, recheckOn ?? later(addMonths(record.date, MONTHS_TO_RECHECK), moment.today), moment.newId()));
+    noted.push(observationOf(record, line, recheckOn ?? recheckAfter(record, moment), moment.newId()));
   }
   return ok(noted);
 }
 
-function observationOf(record: WorkRecord, line: RecordLine, recheckOn: LocalDate, id: string): Observation {
+/** When what is to be watched is looked at again, where nobody gave a day: three months after the work, but no sooner than today. */
+export function recheckAfter(record: WorkRecord, { today }: Pick<Moment, 'today'>): LocalDate {
+  return later(addMonths(record.date, MONTHS_TO_RECHECK), today);
+}
+
+/** The observation that a line to be watched makes. */
+export function observationOf(record: WorkRecord, line: RecordLine, recheckOn: LocalDate, id: string): Observation {
   return { id, car: record.car, date: record.date, text: textOf(line), severity: 'watch', recheckOn, record: record.id, papers: [], closedBy: null, closedOn: null };
 }
 
 /** The line's name and what was noted, on one line, cut between characters. */
-function textOf({ name, note }: RecordLine): string {
+export function textOf({ name, note }: RecordLine): string {
   const said = note === '' ? name : `${name}: ${note.replace(/\s+/g, ' ')}`;
   return said.slice(0, LONGEST_TEXT).replace(/[\ud800-\udbff]$/, '').trim();
 }
