@@ -3,13 +3,14 @@ import { solvePlan } from '../../shared-core/sessions/plan-solve.ts';
 import { verifyPlan } from '../../shared-core/sessions/plan-verify.ts';
 import { readPlanInstance } from '../../shared-core/sessions/read-plan-instance.ts';
 import { LARGE_PLAN, largePlan } from './large-plan.ts';
+import { referenceMilliseconds } from './reference.ts';
 
 /**
  * How long plans at the far end of what a household could ask take, how near to their bound they come, and how that compares with a program of
  * known work solved in the same run: `node tests/bench/plan-times.ts [first seed] [last seed]`. Prints; it judges nothing.
  */
 const [first = 1, last = 6] = process.argv.slice(2).map(Number);
-const reference = await referenceSeconds();
+const reference = referenceMilliseconds() / 1000;
 console.log(`${LARGE_PLAN.tasks} tasks, ${LARGE_PLAN.days} days, 2 places, ${LARGE_PLAN.cars} cars; the reference takes ${reference.toFixed(2)} s of the processor`);
 
 for (let seed = first; seed <= last; seed += 1) {
@@ -27,18 +28,4 @@ for (let seed = first; seed <= last; seed += 1) {
   const faults = verifyPlan(read.value, plan.value).length;
   const gap = `${((100 * (totalMinor - boundMinor)) / Math.max(1, totalMinor)).toFixed(2)} %`;
   console.log(`seed ${seed}: ${status} ${totalMinor}, bound ${boundMinor} (${gap}), ${sessions.length} sessions, ${faults} faults, ${spent}`);
-}
-
-/** What the processor takes for a fixed integer sum, the best of three: a measure of this machine at this moment. */
-async function referenceSeconds(): Promise<number> {
-  const seconds: number[] = [];
-  for (let n = 0; n < 3; n += 1) {
-    const used = process.cpuUsage();
-    let state = 1;
-    for (let step = 0; step < 100_000_000; step += 1) state = (Math.imul(state, 1_664_525) + 1_013_904_223) | 0;
-    if (state === 0) throw new Error('the reference came to nothing');
-    seconds.push(process.cpuUsage(used).user / 1e6);
-    await Promise.resolve();
-  }
-  return Math.min(...seconds);
 }
