@@ -37,7 +37,7 @@ export const sessionSet = factEntry('session-set', sessions, {
 export const sessionRemoved = factRemoval('session-removed', sessions);
 
 /** Whether a session stays where it is: a plan works around it. */
-export function isPinned(session: Session): boolean {
+export function isPinned(session: Pick<Session, 'state'>): boolean {
   return session.state === 'kept' || session.state === 'moved';
 }
 

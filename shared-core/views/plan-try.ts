@@ -9,16 +9,20 @@ import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { choiceFaults } from '../sessions/choice-faults.ts';
+import { checkBoard, checkPin } from '../sessions/check-board.ts';
 import { composePlanProblem } from '../sessions/compose-plan-problem.ts';
 import { planAccount, type PlanAccount } from '../sessions/plan-account.ts';
 import type { ChosenPlace } from '../sessions/plan-baseline.ts';
 import type { PlanInput, PlanProblem } from '../sessions/plan-problem.ts';
 import { horizonSchema } from '../sessions/plan-settings.ts';
 import { money } from '../sessions/plan-why.ts';
-import { isPinned, sessions } from '../sessions/session.ts';
+import { standingPlaces } from '../sessions/place.ts';
+import { putIn, standingBoard, takeOut } from '../sessions/session-board.ts';
+import type { Session } from '../sessions/session.ts';
 import { taskKey, taskRefSchema, type TaskRef } from '../sessions/task-ref.ts';
-import { openTasks, planInput } from './plan-input.ts';
-import { said, saidSchema } from './plan-said.ts';
+import { planInput } from './plan-input.ts';
+import { said, saidSchema, type Said } from './plan-said.ts';
+import { standingChoices } from './standing-choices.ts';
 
 const placedSchema = z.strictObject({ day: dateSchema, place: idSchema, tasks: z.array(taskRefSchema).min(1).max(100) });
 const requestSchema = z.strictObject({
@@ -42,6 +46,8 @@ export const tryPlan = ask({
     /** No rule is broken; otherwise `faults` says which. A day off one's own habit may still be kept. */
     allowed: z.boolean(),
     faults: z.array(saidSchema),
+    /** Why it could not be kept there at all; null where it could, if need be against `faults`. */
+    refusal: saidSchema.nullable(),
     before: sideSchema,
     after: sideSchema,
     deltaMinor: z.int(),
@@ -64,6 +70,7 @@ export const tryPlan = ask({
       currency,
       allowed: faults.length === 0,
       faults: faults.map(said),
+      refusal: request.to === null ? null : whyNotKept(facts, request.tasks, request.to, moment.today),
       before: { totalMinor: before.totalMinor, lateDays: before.lateDays },
       after: { totalMinor: after.totalMinor, lateDays: after.lateDays },
       deltaMinor,
@@ -87,7 +94,7 @@ function tryMove(facts: Facts, request: TryRequest, today: LocalDate): Result<Tr
   const given = request.plan?.flatMap(placesOf) ?? [];
   const known = checkKnown(all, [...request.tasks.map(taskKey), ...given.map((one) => one.task)], to?.place ?? null);
   if (!known.ok) return known;
-  const base = request.plan === null ? standing(facts, all) : given;
+  const base = request.plan === null ? standingChoices(facts, all) : given;
   const problem = composePlanProblem({ ...all, asked: [...request.tasks.map(taskKey), ...base.map((one) => one.task)] });
   const keys = new Set(request.tasks.map(taskKey));
   const moved = to === null ? [] : [...keys].map((task) => ({ task, day: to.day, place: to.place }));
@@ -95,6 +102,16 @@ function tryMove(facts: Facts, request: TryRequest, today: LocalDate): Result<Tr
   const pinned = all.pinned.flatMap(placesOf);
   const rest = [...base.filter((one) => !pinned.some((other) => other.task === one.task)), ...pinned];
   return ok({ problem, moved, before: planAccount(problem, rest), after: planAccount(problem, [...rest.filter((one) => !keys.has(one.task)), ...moved]) });
+}
+
+/** What keeping the tasks there would answer, were it asked now. */
+function whyNotKept(facts: Facts, tasks: readonly TaskRef[], to: NonNullable<TryRequest['to']>, today: LocalDate): Said | null {
+  const place = standingPlaces(facts).find((one) => one.place.id === to.place)?.place;
+  if (place === undefined) return null;
+  const pin = checkPin(facts, { day: to.day, place, tasks }, today);
+  const moved: Session = { id: '', day: to.day, place: to.place, tasks: [...tasks], state: 'moved', movedFrom: null, madeOn: today, note: '' };
+  const sound = pin.ok ? checkBoard(facts, putIn(takeOut(standingBoard(facts, today), tasks, () => true), moved).board) : pin;
+  return sound.ok ? null : said({ key: sound.refusal.code, values: sound.refusal.values });
 }
 
 function checkKnown(input: PlanInput, keys: readonly string[], place: string | null): Result<null> {
@@ -107,13 +124,6 @@ function checkKnown(input: PlanInput, keys: readonly string[], place: string | n
 
 function placesOf({ day, place, tasks }: { readonly day: LocalDate; readonly place: string; readonly tasks: readonly TaskRef[] }): readonly ChosenPlace[] {
   return tasks.map((task) => ({ task: taskKey(task), day, place }));
-}
-
-/** The sessions that stand; what was proposed and has become no task since is passed over. */
-function standing(facts: Facts, { today, tasks }: PlanInput): readonly ChosenPlace[] {
-  const known = new Set(tasks.map((task) => task.key));
-  const ahead = facts.all(sessions).filter((one) => one.day >= today && (one.state === 'proposed' || isPinned(one)));
-  return ahead.flatMap((one) => placesOf({ ...one, tasks: openTasks(facts, one) })).filter((one) => known.has(one.task));
 }
 
 function sideOf(account: PlanAccount, key: string): z.infer<typeof sideSchema> {

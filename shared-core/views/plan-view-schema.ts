@@ -13,12 +13,12 @@ export const planRequestSchema = z.strictObject({
 });
 
 /** What a task costs where it stands, under its headings: they sum to `totalMinor`. */
-const termsSchema = z.object({ priceMinor: z.int(), earlyMinor: z.int(), lateMinor: z.int(), totalMinor: z.int(), earlyDays: z.number(), lateDays: z.number() });
+export const termsSchema = z.object({ priceMinor: z.int(), earlyMinor: z.int(), lateMinor: z.int(), totalMinor: z.int(), earlyDays: z.number(), lateDays: z.number() });
 
 /** One reason by its code, and what it is worth; a kept day or a legal date is worth more than any money. */
-const reasonSchema = z.object({ code: z.string(), values: saidSchema.shape.values, worthMinor: z.int().nullable() });
+export const reasonSchema = z.object({ code: z.string(), values: saidSchema.shape.values, worthMinor: z.int().nullable() });
 
-const taskViewSchema = z.object({
+export const taskViewSchema = z.object({
   task: taskRefSchema,
   car: z.string(),
   carName: z.string(),
@@ -74,5 +74,8 @@ export const planViewSchema = z.object({
   summary: z.array(saidSchema),
   /** What was assumed, or is not known. */
   notes: z.array(saidSchema),
+  /** What it was proposed of, and which task stands where: so the screens know how long what was proven of it holds. */
+  basis: z.string(),
+  choices: z.string(),
 });
 export type PlanView = z.infer<typeof planViewSchema>;

@@ -8,6 +8,7 @@ import { ok, refuse, type Message, type Result } from '../result/result.ts';
 import { checkLegalDates } from '../sessions/check-legal-dates.ts';
 import { composePlanProblem } from '../sessions/compose-plan-problem.ts';
 import type { HouseholdTask } from '../sessions/household-task.ts';
+import { choiceFingerprint, planBasis } from '../sessions/plan-fingerprint.ts';
 import { planAccount, type AccountedSession, type PlanAccount } from '../sessions/plan-account.ts';
 import type { PlanAnswer } from '../sessions/plan-answer.ts';
 import { planBaseline, type ChosenPlace } from '../sessions/plan-baseline.ts';
@@ -80,6 +81,8 @@ export function planView(problem: PlanProblem, answer: PlanAnswer, currency: str
     left: account.left.map((key) => ({ ...taskView(must(problem.tasks.get(key), 'task')), terms: { ...must(account.leftTerms.get(key), 'terms') }, why: said(whyLeft(problem, account, key, currency)) })),
     summary: summaryOf(answer, baselineMinor, problem, currency),
     notes: planNotes(problem).map(said),
+    basis: planBasis(problem.input),
+    choices: choiceFingerprint(chosenOf(answer)),
   };
 }
 
@@ -110,7 +113,8 @@ function sessionOf(problem: PlanProblem, account: PlanAccount, session: Accounte
   };
 }
 
-function taskView(task: HouseholdTask) {
+/** A task as every plan shows it. */
+export function taskView(task: HouseholdTask) {
   const { ref, car, carName, name, minutes, access, late, likely, legal } = task;
   return { task: ref, car, carName, name, minutes, access: [...access], late, likely, legalBy: legal?.lastDay ?? null };
 }

@@ -4,7 +4,9 @@ import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
 import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
+import { showPlanning } from './planning-view.ts';
 import { tryPlan } from './plan-try.ts';
+import { showSessions } from './sessions-view.ts';
 import { showYard } from './yard-view.ts';
 
 /** One question for each screen and command. */
@@ -17,4 +19,6 @@ export const viewOperations = {
   'import.list': listImports,
   'due.show': showDue,
   'plan.try': tryPlan,
+  'planning.show': showPlanning,
+  'sessions.show': showSessions,
 } as const;

@@ -82,6 +82,14 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'left-dearer': 'Doing it by {last} would cost {cost} at the least, and leaving it counts {amount}.',
   'left-no-room': 'The days on which it would be worth its cost are full; leaving it counts {amount}.',
 
+  'left-unplanned': 'It stands in no session. Leaving it counts {amount}, and doing it would cost less: give it a day, or propose sessions anew.',
+
+  'stand-dearer': 'It costs {total}. Each task by itself on its first open day would cost {baseline}, so it costs {saving} more than that.',
+  'stand-unproven': 'Whether anything costs less is not known: propose sessions to find out.',
+  'stand-above-plan': 'The plan that was proposed costs {plan}, {amount} less.',
+  'stand-below-plan': 'The plan that was proposed costs {plan}, {amount} more, for it keeps to the days that are usually open.',
+  'stand-as-plan': 'The plan that was proposed costs the same.',
+
   'plan-empty': 'Nothing is worth a session before {last}.',
   'plan-proven': 'No plan costs less: it is proven.',
   'plan-best-found': 'It is the best found; none costs less than {bound}.',

@@ -1,0 +1,95 @@
+import { z } from 'zod';
+import { findHousehold } from '../fleet/find-car.ts';
+import type { Facts } from '../journal/facts.ts';
+import { ask } from '../journal/operation.ts';
+import { must } from '../result/assert.ts';
+import { ok } from '../result/result.ts';
+import { composePlanProblem } from '../sessions/compose-plan-problem.ts';
+import { planAccount, type PlanAccount } from '../sessions/plan-account.ts';
+import type { PlanProblem } from '../sessions/plan-problem.ts';
+import { whyPlaced } from '../sessions/plan-why.ts';
+import { whyLeft } from '../sessions/plan-why-left.ts';
+import { choiceFingerprint } from '../sessions/plan-fingerprint.ts';
+import { isPinned } from '../sessions/session.ts';
+import { taskKey } from '../sessions/task-ref.ts';
+import { planInput } from './plan-input.ts';
+import { planNotes } from './plan-notes.ts';
+import { said } from './plan-said.ts';
+import { taskView } from './plan-view.ts';
+import { sessionViews, type SessionView } from './session-view.ts';
+import { lastPlanSchema, sessionsViewSchema, type SessionsView, type StandingSession, type StandingTask } from './sessions-view-schema.ts';
+import { standingChoices } from './standing-choices.ts';
+import { standingSummary } from './standing-summary.ts';
+
+/** The sessions that stand, each task with its reason and cost, and what is left: added up without solving. */
+export const showSessions = ask({
+  request: z.strictObject({ proposed: lastPlanSchema.nullable().default(null) }),
+  reply: sessionsViewSchema,
+  answer: (facts, { proposed }, { today }) => {
+    const household = findHousehold(facts);
+    if (!household.ok) return household;
+    const { currency } = household.value;
+    const all = planInput(facts, today, null);
+    const chosen = standingChoices(facts, all);
+    const problem = composePlanProblem({ ...all, asked: chosen.map((one) => one.task) });
+    const account = planAccount(problem, chosen);
+    const isThePlan = proposed !== null && proposed.totalMinor === account.totalMinor && proposed.choices === choiceFingerprint(chosen);
+    return ok({
+      today,
+      horizonDays: problem.input.horizonDays,
+      lastDay: problem.lastDay,
+      currency,
+      places: problem.input.places.map(({ place: { id, name, kind }, assumed }) => ({ id, name, kind, assumed })),
+      sessions: standingSessions(facts, problem, account, currency),
+      left: leftTasks(problem, account, isThePlan, currency),
+      totalMinor: account.totalMinor,
+      summary: chosen.length === 0 ? [] : standingSummary({ problem, account, proposed, isThePlan, currency }).map(said),
+      notes: planNotes(problem).map(said),
+    });
+  },
+});
+
+function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccount, currency: string): StandingSession[] {
+  const views = sessionViews(facts, problem.input.today);
+  return views.map((view) => {
+    const kept = views.find((one) => one.id !== view.id && one.day === view.day && one.place === view.place && isPinned(one) && !isPinned(view));
+    const held = account.sessions.find((one) => one.day === view.day && one.place === view.place);
+    return {
+      ...view,
+      tasks: view.tasks.map((task) => standingTask(problem, account, view, task, currency)),
+      dayMinutes: held?.minutes ?? view.minutes,
+      mostMinutes: mostMinutes(problem, view),
+      openingMinor: kept === undefined ? (held?.openingMinor ?? 0) : 0,
+      minutesMinor: kept === undefined ? (held?.minutesMinor ?? 0) : 0,
+      joins: kept?.id ?? null,
+    };
+  });
+}
+
+function mostMinutes({ instance }: PlanProblem, { day, place }: SessionView): number {
+  const found = instance.places.find((one) => one.id === place);
+  return found === undefined ? 0 : (found.minutesOn[day] ?? found.minutesADay);
+}
+
+function standingTask(problem: PlanProblem, account: PlanAccount, { passed }: SessionView, task: SessionView['tasks'][number], currency: string): StandingTask {
+  const key = taskKey(task.task);
+  const known = problem.tasks.get(key);
+  const terms = account.terms.get(key);
+  if (known === undefined || terms === undefined || task.done || passed) return { ...task, planned: null };
+  const why = whyPlaced(problem, account, key, currency);
+  const { minutes, access, late, likely, legalBy } = taskView(known);
+  const reasons = why.reasons.map(({ about, values, worthMinor }) => ({ code: about, values: { ...values }, worthMinor }));
+  return { ...task, planned: { minutes, access, late, likely, legalBy, terms: { ...terms }, why: { text: why.text, reasons } } };
+}
+
+/** That the days are full is known of a plan alone; of sessions that were put together by hand it is said that something is worth doing. */
+function leftTasks(problem: PlanProblem, account: PlanAccount, isThePlan: boolean, currency: string): SessionsView['left'] {
+  return account.left.map((key) => {
+    const why = whyLeft(problem, account, key, currency);
+    return {
+      ...taskView(must(problem.tasks.get(key), 'task')),
+      terms: { ...must(account.leftTerms.get(key), 'terms') },
+      why: said(why.key === 'left-no-room' && !isThePlan ? { ...why, key: 'left-unplanned' } : why),
+    };
+  });
+}

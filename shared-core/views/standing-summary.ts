@@ -1,0 +1,42 @@
+import type { z } from 'zod';
+import type { Message } from '../result/result.ts';
+import type { PlanAccount } from '../sessions/plan-account.ts';
+import { planBaseline } from '../sessions/plan-baseline.ts';
+import { planBasis } from '../sessions/plan-fingerprint.ts';
+import type { PlanProblem } from '../sessions/plan-problem.ts';
+import { planAccount } from '../sessions/plan-account.ts';
+import { money } from '../sessions/plan-why.ts';
+import type { lastPlanSchema } from './sessions-view-schema.ts';
+
+interface Standing {
+  readonly problem: PlanProblem;
+  readonly account: PlanAccount;
+  readonly proposed: z.output<typeof lastPlanSchema> | null;
+  /** Every task stands where the plan that was last proposed has it. */
+  readonly isThePlan: boolean;
+  readonly currency: string;
+}
+
+/** What the sessions that stand come to: their cost, what they save against each task by itself, and what is known of anything cheaper. */
+export function standingSummary(standing: Standing): readonly Message[] {
+  return [savingOf(standing), boundOf(standing)];
+}
+
+function savingOf({ problem, account, currency }: Standing): Message {
+  const chosen = planBaseline(problem);
+  const total = money(account.totalMinor, currency);
+  if (chosen === null) return { key: 'plan-saving-unknown', values: { total } };
+  const baselineMinor = planAccount(problem, chosen).totalMinor;
+  const saving = baselineMinor - account.totalMinor;
+  const key = saving > 0 ? 'plan-saves' : saving === 0 ? 'plan-saves-nothing' : 'stand-dearer';
+  return { key, values: { total, baseline: money(baselineMinor, currency), saving: money(Math.abs(saving), currency) } };
+}
+
+/** A bound holds for the days and costs it was found with; a kept session on a day off opens that day, so nothing is claimed beyond the plan itself. */
+function boundOf({ problem, account, proposed, isThePlan, currency }: Standing): Message {
+  if (proposed === null || proposed.basis !== planBasis(problem.input)) return { key: 'stand-unproven', values: {} };
+  if (isThePlan) return proposed.status === 'optimal' ? { key: 'plan-proven', values: {} } : { key: 'plan-best-found', values: { bound: money(proposed.boundMinor, currency) } };
+  const more = account.totalMinor - proposed.totalMinor;
+  const key = more > 0 ? 'stand-above-plan' : more < 0 ? 'stand-below-plan' : 'stand-as-plan';
+  return { key, values: { plan: money(proposed.totalMinor, currency), amount: money(Math.abs(more), currency) } };
+}
