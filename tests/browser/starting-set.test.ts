@@ -66,6 +66,31 @@ describe.skipIf(chromiumHere === null)('a starting set, and what it brought conf
     await expect.poll(() => page.getByText(MARK).count()).toBe(PETROL.length - 1);
   });
 
+  test('what the car may have under another name is asked about, and left out until it is ticked', async () => {
+    await page.getByRole('button', { name: 'Add an item' }).click();
+    await page.getByRole('dialog').getByLabel('What is cared for').fill('belt of the timing: its age, and its own interval');
+    await page.getByLabel('Every so many months').fill('60');
+    await page.getByLabel('Where the interval comes from').fill('Maker’s sheet 3');
+    await page.getByLabel('I have compared it with that source').check();
+    await page.getByRole('dialog').getByRole('button', { name: 'Add the item', exact: true }).click();
+    await sheetIsGone();
+    await page.getByRole('button', { name: 'Add from a set' }).click();
+    const asked = page.getByRole('group', { name: 'Perhaps there under another name' });
+    await asked.getByText('the car has “belt of the timing: its age, and its own interval”').waitFor();
+    const belt = asked.getByRole('checkbox', { name: 'Timing belt: its age, and its own interval' });
+    await expect.poll(() => belt.isChecked()).toBe(false);
+    await soundAtEverySize(page, 'the question of near names');
+    await page.getByRole('button', { name: 'Add the items' }).click();
+    await page.getByRole('alert').filter({ hasText: 'The car has everything of the set' }).waitFor();
+    await belt.check();
+    await page.getByRole('button', { name: 'Add the items' }).click();
+    await said('1 item is cared for now.');
+    await sheetIsGone();
+    await row('Timing belt').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => row('Timing belt').count()).toBe(0);
+  });
+
   test('confirming goes from one to the next by Enter; the source given last is offered again', async () => {
     const count = PETROL.length - 1;
     await page.getByRole('button', { name: `Confirm ${count} intervals` }).press('Enter');

@@ -47,7 +47,7 @@ export function ConfirmForm({ item, unit, source, follows, onConfirmed, onLater,
   });
   return (
     <EntryForm entry={entry} submit={tell('confirm.submit')} onCancel={onClose} {...(onLater === undefined ? {} : { other: { label: tell('confirm.later'), onPress: onLater } })}>
-      <p>{tell('confirm.what')} <span className={styles.soft}>{tell('confirm.now', { source: item.source ?? tell('confirm.no-source') })}</span></p>
+      <p>{tell('confirm.what')} <span className={styles.soft}>{item.source === null ? tell('confirm.now-none') : tell('confirm.now', { source: item.source })}</span></p>
       <FieldRow>
         <TextInput {...bindText(entry, 'source')} label={tell('confirm.source')} autoComplete="off" />
         <TextInput {...bindText(entry, 'page')} ref={page} data-autofocus label={tell('confirm.page')} autoComplete="off" />

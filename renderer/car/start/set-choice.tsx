@@ -25,7 +25,7 @@ export function SetChoice({ sets, chosen, place, mayBeNone, onChange }: SetChoic
       description={tell('set.choose-what')}
       data={[...offered, ...none]}
       value={chosen.set ?? 'none'}
-      onChange={(event) => onChange({ set: event.currentTarget.value as SetDraft['set'], omit: [] })}
+      onChange={(event) => onChange({ set: event.currentTarget.value as SetDraft['set'], omit: [], besides: [] })}
     />
   );
 }

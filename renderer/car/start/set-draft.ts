@@ -1,4 +1,5 @@
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
+import { nearNames } from './near-names.ts';
 import type { History, OfferedItem, SetKey, StartingSets } from './use-starting-sets.ts';
 
 /** What is chosen of the starting sets while a form is filled in. Empty words: whatever fits what is known of the car. */
@@ -7,9 +8,11 @@ export interface SetDraft {
   readonly history: History | '';
   /** Keys of items that the car does not have. */
   readonly omit: readonly string[];
+  /** Keys of items that are taken though the car has one of a near name. */
+  readonly besides: readonly string[];
 }
 
-export const FITTING: SetDraft = { set: '', history: '', omit: [] };
+export const FITTING: SetDraft = { set: '', history: '', omit: [], besides: [] };
 
 /** What a draft comes to, with what the core suggests where nothing was chosen. */
 export interface ChosenSet {
@@ -46,4 +49,37 @@ export function itemsOf(set: SetKey | null, sets: StartingSets): readonly Offere
 export function intervalOf({ first, repeat }: OfferedItem, unit: 'km' | 'mi') {
   const limitIn = ({ months, distance }: OfferedItem['first']) => ({ months, distance: distance === null ? null : { value: distance[unit], unit } });
   return { first: limitIn(first), repeat: limitIn(repeat) };
+}
+
+/** What a car has not of a set: what is new to it, and what it may have under a near name. */
+export interface MissingOfSet {
+  readonly fresh: readonly OfferedItem[];
+  readonly near: readonly NearItem[];
+}
+
+/** An item of a set, and the name of the car's own that may be the same. */
+export interface NearItem {
+  readonly item: OfferedItem;
+  readonly there: string;
+}
+
+/** The items of a set that a car of these names has not. A name of the car that the set has too is no near one: it is that item. */
+export function missingOf(set: readonly OfferedItem[], names: readonly string[]): MissingOfSet {
+  const missing = set.filter((item) => !item.there);
+  const plain = (name: string) => name.trim().toLowerCase();
+  const inSet = new Set(set.map((item) => plain(item.name)));
+  const near = nearNames(missing.map((item) => item.name), names.filter((name) => !inSet.has(plain(name))));
+  return {
+    fresh: missing.filter((item) => !near.has(item.name)),
+    near: missing.flatMap((item) => {
+      const there = near.get(item.name);
+      return there === undefined ? [] : [{ item, there }];
+    }),
+  };
+}
+
+/** Keys of what is left out: by the keeper, or for its near name until the keeper says that it is another thing. */
+export function leftOut(chosen: ChosenSet, { near }: MissingOfSet, { besides }: SetDraft): string[] {
+  const alike = near.map(({ item }) => item.key);
+  return [...chosen.omit.filter((key) => !alike.includes(key)), ...alike.filter((key) => !besides.includes(key))];
 }

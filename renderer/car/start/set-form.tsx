@@ -7,8 +7,9 @@ import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { HistoryChoice, SetChoice } from './set-choice.tsx';
-import { chosenSet, FITTING, itemsOf, type ChosenSet, type SetDraft } from './set-draft.ts';
-import { SetLines } from './set-lines.tsx';
+import { chosenSet, FITTING, itemsOf, leftOut, missingOf, type ChosenSet, type MissingOfSet, type SetDraft } from './set-draft.ts';
+import { NearLines } from './near-lines.tsx';
+import { SetLines, type PrintedDates } from './set-lines.tsx';
 import styles from './start.module.css';
 import { useStartingSets, type StartingSets } from './use-starting-sets.ts';
 
@@ -29,12 +30,13 @@ interface Draft {
 }
 const START: Draft = { start: FITTING, printed: {} };
 
-function SetFields({ view: { car }, sets, onClose }: SetFormProps & { readonly sets: StartingSets }) {
+function SetFields({ view: { car, items: own }, sets, onClose }: SetFormProps & { readonly sets: StartingSets }) {
+  const names = own.map((one) => one.item.name);
   const entry = useEntry({
     key: `items.start ${car.id}`,
     start: START,
     send: (draft) => {
-      const whole = composeStart(draft, sets, car.id);
+      const whole = composeStart(draft, sets, car.id, names);
       return whole.ok ? change('items.start', whole.value) : Promise.resolve(whole);
     },
     onDone: ({ items, undo }) => {
@@ -45,8 +47,10 @@ function SetFields({ view: { car }, sets, onClose }: SetFormProps & { readonly s
   const { start, printed } = entry.draft;
   const chosen = chosenSet(start, sets);
   const set = itemsOf(chosen.set, sets);
-  const missing = set.filter((item) => !item.there);
+  const missing = missingOf(set, names);
+  const there = set.length - missing.fresh.length - missing.near.length;
   const source = sets.sets.find((one) => one.key === chosen.set)?.source;
+  const asked: PrintedDates = { dates: printed, place: (key) => entry.at(`printedDates.${key}`), onChange: (dates) => entry.set({ printed: dates }) };
   const take = (change: Partial<SetDraft>) => entry.set({ start: { ...start, ...change } });
   return (
     <EntryForm entry={entry} submit={tell('set.submit')} onCancel={onClose}>
@@ -55,16 +59,21 @@ function SetFields({ view: { car }, sets, onClose }: SetFormProps & { readonly s
         <HistoryChoice chosen={chosen} place={entry.at} onChange={take} />
       </FieldRow>
       {source !== undefined && <p className={styles.soft}>{tell('set.marked', { source })}</p>}
-      {missing.length < set.length && <p>{missing.length === 0 ? tell('set.all-there') : tell('set.there', { n: set.length - missing.length })}</p>}
-      <SetLines items={missing} unit={car.unit} omit={chosen.omit} onOmit={(omit) => take({ omit })} printed={{ dates: printed, place: (key) => entry.at(`printedDates.${key}`), onChange: (dates) => entry.set({ printed: dates }) }} />
+      {there > 0 && <p>{there === set.length ? tell('set.all-there') : tell('set.there', { n: there })}</p>}
+      <NearLines near={missing.near} unit={car.unit} besides={start.besides} onBesides={(besides) => take({ besides })} printed={asked} />
+      <SetLines items={missing.fresh} unit={car.unit} omit={chosen.omit} onOmit={(omit) => take({ omit })} printed={asked} />
     </EntryForm>
   );
 }
 
-function composeStart({ start, printed }: Draft, sets: StartingSets, car: string) {
+function composeStart({ start, printed }: Draft, sets: StartingSets, car: string, names: readonly string[]) {
   const read = new FieldsRead();
-  const { set, history, omit }: ChosenSet = chosenSet(start, sets);
-  const taken = itemsOf(set, sets).filter((item) => item.printedDate && !item.there && !omit.includes(item.key));
+  const chosen: ChosenSet = chosenSet(start, sets);
+  const { set, history } = chosen;
+  const items = itemsOf(set, sets);
+  const missing: MissingOfSet = missingOf(items, names);
+  const omit = leftOut(chosen, missing, start);
+  const taken = items.filter((item) => item.printedDate && !item.there && !omit.includes(item.key));
   const dates = taken.flatMap(({ key }) => {
     const date = read.dateOrNull(`printedDates.${key}`, printed[key] ?? '');
     return date === null ? [] : [[key, date] as const];

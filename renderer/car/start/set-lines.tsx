@@ -13,6 +13,8 @@ interface SetLinesProps {
   readonly unit: 'km' | 'mi';
   readonly omit: readonly string[];
   readonly onOmit: (omit: readonly string[]) => void;
+  /** What else is to be known of an item. */
+  readonly remark?: (item: OfferedItem) => string;
   /** Asks for the dates printed on things; left out where they can follow. */
   readonly printed?: PrintedDates;
 }
@@ -25,7 +27,7 @@ export interface PrintedDates {
 }
 
 /** The items of a set, each with its interval, to be ticked or left out. */
-export function SetLines({ items, unit, omit, onOmit, printed }: SetLinesProps) {
+export function SetLines({ items, unit, omit, onOmit, remark, printed }: SetLinesProps) {
   const words = useWords();
   return (
     <ul className={styles.lines}>
@@ -35,7 +37,7 @@ export function SetLines({ items, unit, omit, onOmit, printed }: SetLinesProps) 
           <li key={item.key}>
             <Checkbox
               label={item.name}
-              description={intervalWords(intervalOf(item, unit), words)}
+              description={[...(remark === undefined ? [] : [remark(item)]), intervalWords(intervalOf(item, unit), words)].join(' · ')}
               checked={taken}
               onChange={() => onOmit(taken ? [...omit, item.key] : omit.filter((key) => key !== item.key))}
             />
