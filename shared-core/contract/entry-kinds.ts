@@ -18,8 +18,12 @@ import type { AnyEntryKind } from '../journal/entry-kind.ts';
 import type { EntryKinds } from '../journal/replay.ts';
 import { withdrawnKind } from '../journal/withdrawal.ts';
 import { lotSet } from '../parts/lot.ts';
+import { neverMixRemoved, neverMixSet } from '../parts/never-mix.ts';
 import { offerSet } from '../parts/offer.ts';
+import { numberSuperseded, supersededRemoved } from '../parts/part-number.ts';
+import { preferenceRemoved, preferenceSet } from '../parts/part-preference.ts';
 import { partSet } from '../parts/part.ts';
+import { partsSettingsSet } from '../parts/parts-settings.ts';
 import { specificationSet } from '../parts/specification.ts';
 import { supplierSet } from '../parts/supplier.ts';
 import { importKept } from '../records/import.ts';
@@ -40,7 +44,7 @@ const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
-  specificationSet, partSet, supplierSet, offerSet, lotSet,
+  specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   placeSet, placeRemoved, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
   importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];

@@ -1,8 +1,9 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import type { Facts } from '../journal/facts.ts';
 import { lots, type Lot } from './lot.ts';
-import { offers } from './offer.ts';
-import type { OrderInstance, OrderNeed } from './order-instance.ts';
+import { standingOffers, type Offer } from './offer.ts';
+import { paidPrices } from './offer-price.ts';
+import type { OrderInstance, OrderNeed, OrderOffer } from './order-instance.ts';
 import { parts, type Part } from './part.ts';
 import { suppliers } from './supplier.ts';
 
@@ -19,11 +20,17 @@ export function composeInstance(facts: Facts, needs: readonly OrderNeed[], used:
   return {
     suppliers: facts.all(suppliers).map(({ id, deliveryMinor, freeFromMinor, minimumMinor, leadDays }) => ({ id, deliveryMinor, freeFromMinor, minimumMinor, leadDays })),
     parts: wanted.map(({ id, meets, contains }) => ({ id, meets: [...meets], contains: contains.map((inside) => ({ ...inside })) })),
-    offers: facts.all(offers).filter((offer) => ids.has(offer.part)).map(({ id, supplier, part, quantity, priceMinor, most, breaks }) => ({ id, supplier, part, quantity, priceMinor, most, breaks: breaks.map((step) => ({ ...step })) })),
+    offers: standingOffers(facts).filter((offer) => ids.has(offer.part)).map((offer) => ({ id: offer.id, supplier: offer.supplier, part: offer.part, quantity: offer.quantity, most: offer.most, ...instancePrices(offer) })),
     needs: [...needs],
     shelf: facts.all(lots).filter((lot) => ids.has(lot.part)).flatMap((lot) => stockOf(lot, used)),
     orderOn,
   };
+}
+
+/** Prices as they are paid. */
+function instancePrices(offer: Offer): Pick<OrderOffer, 'priceMinor' | 'breaks'> {
+  const { priceMinor, breaks } = paidPrices(offer);
+  return { priceMinor, breaks: breaks.map((step) => ({ ...step })) };
 }
 
 /** Parts that meet what is needed, the kits that hold such a part, and whatever else is in those kits. */

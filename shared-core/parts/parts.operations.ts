@@ -1,10 +1,23 @@
-import { setLot, setOffer, setPart, setSpecification, setSupplier } from './set-parts.ts';
+import { seeOffer, setOffer, withdrawOffer } from './set-offer.ts';
+import { setPart } from './set-part.ts';
+import { removeNeverMix, removePreference, setLot, setNeverMix, setPartsSettings, setPreference, setSupplier } from './set-parts.ts';
+import { setSpecification } from './set-specification.ts';
+import { removeSuperseded, supersedeNumber } from './supersede-number.ts';
 
 /** What can be asked of the parts by name. */
 export const partsOperations = {
   'specification.set': setSpecification,
   'part.set': setPart,
+  'part-preference.set': setPreference,
+  'part-preference.remove': removePreference,
+  'never-mix.set': setNeverMix,
+  'never-mix.remove': removeNeverMix,
+  'number.supersede': supersedeNumber,
+  'number.keep': removeSuperseded,
   'supplier.set': setSupplier,
   'offer.set': setOffer,
+  'offer.see': seeOffer,
+  'offer.withdraw': withdrawOffer,
+  'parts-settings.set': setPartsSettings,
   'lot.set': setLot,
 } as const;

@@ -1,67 +1,16 @@
 import { z } from 'zod';
-import { newEntry, type EntryKind } from '../journal/entry-kind.ts';
+import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
-import type { Family } from '../journal/family.ts';
 import { change } from '../journal/operation.ts';
-import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { lotSchema, lotSet } from './lot.ts';
-import { offerSchema, offerSet } from './offer.ts';
-import { parts, partSchema, partSet, type Part } from './part.ts';
-import { specifications, specificationSchema, specificationSet } from './specification.ts';
-import { suppliers, supplierSchema, supplierSet } from './supplier.ts';
-
-const newId = idSchema.optional();
-
-/** An operation that states a whole fact of the household: a new one, or the one with that id anew. */
-function setWhole<Value extends { readonly id: string }, Request extends z.ZodType<{ readonly id?: string | undefined }>>(
-  kind: EntryKind<Value>,
-  request: Request,
-  whole: z.ZodType<Value>,
-  check: (facts: Facts, value: Value) => Result<unknown>,
-) {
-  return change({
-    request,
-    reply: z.object({ set: whole }),
-    decide: (facts, asked, moment) => {
-      const value = whole.parse({ ...(asked as object), id: asked.id ?? moment.newId() });
-      const sound = check(facts, value);
-      return sound.ok ? ok({ entries: [newEntry<Value>(kind, value)], reply: { set: value } }) : sound;
-    },
-  });
-}
-
-/** Refuses an id that names nothing. */
-function known(facts: Facts, family: Family<unknown>, id: string, field: string): Result<unknown> {
-  return facts.get(family, id) === null ? refuse(`unknown-${family.name}`, { id }, [field]) : ok(id);
-}
-
-/** States what a need must meet. */
-export const setSpecification = setWhole(
-  specificationSet,
-  z.strictObject({ ...specificationSchema.shape, id: newId, step: specificationSchema.shape.step.default(null), note: specificationSchema.shape.note.default('') }),
-  specificationSchema,
-  () => ok(null),
-);
-
-/** States a part, or a kit with its contents. */
-export const setPart = setWhole(
-  partSet,
-  z.strictObject({ ...partSchema.shape, id: newId, number: partSchema.shape.number.default(null), meets: partSchema.shape.meets.default([]), contains: partSchema.shape.contains.default([]) }),
-  partSchema,
-  checkPart,
-);
-
-function checkPart(facts: Facts, part: Part): Result<unknown> {
-  const specification = part.meets.find((id) => facts.get(specifications, id) === null);
-  if (specification !== undefined) return refuse('unknown-specification', { id: specification }, ['meets']);
-  for (const inside of part.contains) {
-    const single = facts.get(parts, inside.part);
-    if (single === null) return refuse('unknown-part', { id: inside.part }, ['contains']);
-    if (single.contains.length > 0 || inside.part === part.id) return refuse('kit-in-kit', { id: inside.part }, ['contains']);
-  }
-  return ok(null);
-}
+import { neverMixRemoved, neverMixes, neverMixSchema, neverMixSet, type NeverMix } from './never-mix.ts';
+import { parts } from './part.ts';
+import { preferenceRemoved, preferences, preferenceSchema, preferenceSet, type Preference } from './part-preference.ts';
+import { partsSettings, partsSettingsSchema, partsSettingsSet } from './parts-settings.ts';
+import { allOf, known, newId, removeWhole, setWhole } from './set-whole.ts';
+import { specifications } from './specification.ts';
+import { supplierSchema, supplierSet } from './supplier.ts';
 
 /** States a supplier and the terms of delivery. */
 export const setSupplier = setWhole(
@@ -77,17 +26,6 @@ export const setSupplier = setWhole(
   () => ok(null),
 );
 
-/** States an offer: a pack of a part at a supplier's price. */
-export const setOffer = setWhole(
-  offerSet,
-  z.strictObject({ ...offerSchema.shape, id: newId, number: offerSchema.shape.number.default(null), most: offerSchema.shape.most.default(null), breaks: offerSchema.shape.breaks.default([]) }),
-  offerSchema,
-  (facts, offer) => {
-    const supplier = known(facts, suppliers, offer.supplier, 'supplier');
-    return supplier.ok ? known(facts, parts, offer.part, 'part') : supplier;
-  },
-);
-
 /** States a lot on the shelf. */
 export const setLot = setWhole(
   lotSet,
@@ -96,10 +34,50 @@ export const setLot = setWhole(
     id: newId,
     openedOn: lotSchema.shape.openedOn.default(null),
     expires: lotSchema.shape.expires.default(null),
+    keepsOpenedDays: lotSchema.shape.keepsOpenedDays.default(null),
     where: lotSchema.shape.where.default(null),
     paidMinor: lotSchema.shape.paidMinor.default(null),
+    order: lotSchema.shape.order.default(null),
   }),
   lotSchema,
   (facts, lot) => known(facts, parts, lot.part, 'part'),
 );
 
+/** States which of the parts that meet a specification one would rather have. */
+export const setPreference = setWhole(
+  preferenceSet,
+  z.strictObject({ ...preferenceSchema.shape, mostMoreMinor: preferenceSchema.shape.mostMoreMinor.default(null) }),
+  preferenceSchema,
+  checkPreference,
+);
+export const removePreference = removeWhole(preferenceRemoved, preferences, 'unknown-preference');
+
+function checkPreference(facts: Facts, preference: Preference): Result<unknown> {
+  const strange = preference.parts.findIndex((id) => facts.get(parts, id)?.meets.includes(preference.id) !== true);
+  const twice = preference.parts.findIndex((id, at) => preference.parts.indexOf(id) < at);
+  return allOf(
+    () => known(facts, specifications, preference.id, 'id'),
+    () => (strange >= 0 ? refuse('preferred-does-not-meet', { part: preference.parts[strange] ?? '' }, ['parts', strange]) : ok(null)),
+    () => (twice >= 0 ? refuse('id-twice', { list: 'parts', id: preference.parts[twice] ?? '' }, ['parts', twice]) : ok(null)),
+  );
+}
+
+/** States two things that are not to be mixed. */
+export const setNeverMix = setWhole(neverMixSet, z.strictObject({ ...neverMixSchema.shape, id: newId, source: neverMixSchema.shape.source.default(null) }), neverMixSchema, checkPair);
+export const removeNeverMix = removeWhole(neverMixRemoved, neverMixes, 'unknown-mix-pair');
+
+function checkPair(facts: Facts, { between: [a, b] }: NeverMix): Result<unknown> {
+  const unknown = [a, b].find((side) => side.kind === 'specification' && facts.get(specifications, side.id) === null);
+  if (unknown?.kind === 'specification') return refuse('unknown-specification', { id: unknown.id }, ['between']);
+  return JSON.stringify(a) === JSON.stringify(b) ? refuse('mix-with-itself', {}, ['between']) : ok(null);
+}
+
+/** Changes how the household buys: only the fields given. */
+export const setPartsSettings = change({
+  request: partsSettingsSchema.omit({ id: true }).partial(),
+  reply: z.object({ settings: partsSettingsSchema }),
+  decide: (facts, request) => {
+    const settings = partsSettingsSchema.parse({ ...partsSettings(facts), ...request });
+    return ok({ entries: [newEntry(partsSettingsSet, settings)], reply: { settings } });
+  },
+});

@@ -1,6 +1,6 @@
 import type { ServiceItem } from '../care/service-item.ts';
 import type { Facts } from '../journal/facts.ts';
-import { offers } from '../parts/offer.ts';
+import { standingOffers } from '../parts/offer.ts';
 import { parts } from '../parts/part.ts';
 import { suppliers } from '../parts/supplier.ts';
 
@@ -17,7 +17,7 @@ export function leadTimes(facts: Facts): LeadTimes {
   const days = new Map(facts.all(suppliers).map((supplier) => [supplier.id, supplier.leadDays]));
   const meets = new Map(facts.all(parts).map((part) => [part.id, part]));
   const shortest = new Map<string, number>();
-  for (const offer of facts.all(offers)) {
+  for (const offer of standingOffers(facts)) {
     const part = meets.get(offer.part);
     const inside = part?.contains.flatMap((one) => meets.get(one.part)?.meets ?? []) ?? [];
     for (const specification of [...(part?.meets ?? []), ...inside]) {

@@ -7,6 +7,7 @@ import type { Facts } from '../journal/facts.ts';
 import type { Moment } from '../journal/operation.ts';
 import { composeInstance } from '../parts/compose-instance.ts';
 import { offers } from '../parts/offer.ts';
+import { packPaidMinor } from '../parts/offer-price.ts';
 import { orderAnswerSchema, type OrderAnswer } from '../parts/order-answer.ts';
 import type { OrderInstance } from '../parts/order-instance.ts';
 import { orderPerCar, type PerCarOrder } from '../parts/order-per-car.ts';
@@ -105,7 +106,7 @@ function supplierOrders(facts: Facts, instance: OrderInstance, answer: OrderAnsw
     const lines = answer.lines.flatMap((line) => {
       const offer = must(facts.get(offers, line.offer), 'offer of a line');
       if (offer.supplier !== supplier.id) return [];
-      const priceMinor = [...offer.breaks].sort((a, b) => b.packs - a.packs).find((step) => line.packs >= step.packs)?.priceMinor ?? offer.priceMinor;
+      const priceMinor = packPaidMinor(offer, line.packs);
       const part = must(facts.get(parts, offer.part), 'part of an offer');
       return [{ offer: offer.id, part: part.id, partName: part.name, number: offer.number, packs: line.packs, quantity: offer.quantity, priceMinor, totalMinor: line.packs * priceMinor }];
     });

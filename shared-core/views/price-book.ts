@@ -2,7 +2,8 @@ import type { LocalDate } from '../calendar/local-date.ts';
 import type { ServiceItem } from '../care/service-item.ts';
 import type { Facts } from '../journal/facts.ts';
 import { lots } from '../parts/lot.ts';
-import { offers } from '../parts/offer.ts';
+import { standingOffers } from '../parts/offer.ts';
+import { paidPrices } from '../parts/offer-price.ts';
 import { parts } from '../parts/part.ts';
 import { usedOfLots } from '../records/shelf-use.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
@@ -29,7 +30,7 @@ export function priceBook(facts: Facts, today: LocalDate): PriceBook {
   const meets = new Map(facts.all(parts).map((part) => [part.id, part.meets]));
   const used = usedOfLots(facts.all(workRecords));
   const [offered, landed, onShelf] = [new Map<string, number>(), new Map<string, number>(), new Map<string, number>()];
-  for (const { part, priceMinor, quantity } of facts.all(offers)) for (const one of meets.get(part) ?? []) offered.set(one, Math.min(offered.get(one) ?? Infinity, priceMinor / quantity));
+  for (const offer of standingOffers(facts)) for (const one of meets.get(offer.part) ?? []) offered.set(one, Math.min(offered.get(one) ?? Infinity, paidPrices(offer).priceMinor / offer.quantity));
   for (const lot of facts.all(lots)) {
     const left = lot.quantity - (used.get(lot.id) ?? 0);
     if (left <= 0 || (lot.expires !== null && lot.expires < today)) continue;

@@ -35,7 +35,8 @@ test('nothing but service items is touched', () => {
   const folder = oldHousehold(10);
   const others = () => lookInto(databaseFile(folder), (store) => store.prepare("SELECT family, id, value FROM fact WHERE family <> 'service-item' ORDER BY family, id").all());
   const before = others();
-  openWith(folder, readMigrations());
+  // Later steps touch others of their own.
+  openWith(folder, readMigrations().filter(({ version }) => version <= 20));
   expect(others()).toEqual(before);
   expect(before.length).toBeGreaterThan(10);
 });

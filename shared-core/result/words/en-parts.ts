@@ -1,0 +1,25 @@
+/** Sentences about parts: what they are asked for, who says that they meet it, and what is not to be mixed. */
+export const PARTS_WORDS: Readonly<Record<string, string>> = {
+  'base-of-no-such-fluid': '{field} is not a base that this fluid is made on. Leave it out where nobody has said.',
+  'not-days-opened': '{field} is not a number of days that something keeps. Give whole days, 1 to 3650, or leave it out.',
+  'not-a-tax-rate': '{field} is not a rate of tax. Give hundredths of a percent, 0 to 10 000: 2000 is 20 %.',
+  'not-days-of-a-price': '{field} is not a number of days. Give whole days, 1 to 3650.',
+  'colour-is-no-specification': '"{text}" is only a colour, and makers dye as they please. Enter what the handbook asks for: an approval, a grade or a base.',
+  'stated-but-not-met': 'Something is stated for {specification}, which the part is not said to meet. Add it to what the part meets, or take the statement out.',
+  'stated-twice': 'Two statements stand for {specification}. Keep one of them.',
+  'kit-meets-nothing': 'A kit meets nothing itself: the parts in it do. Leave out what it meets.',
+  'grade-is-no-approval': '{specification} asks for an approval ({approval}), and {part} is only said to be of a grade. Say who states the approval, or leave it out of what the part meets.',
+  'meets-both-never': '{part} cannot meet both {a} and {b}. {why} Take one of them out.',
+  'meets-both-by-whom': '{part} would stand in for both {a} and {b}. {why} Say for each who states that it meets it, or take one of them out.',
+  'unknown-preference': 'There is no preference for {id}. Look at what stands, and choose one of it.',
+  'preferred-does-not-meet': '{part} is not recorded as meeting that specification. Record it first, or choose another part.',
+  'unknown-mix-pair': 'There is no such pair. Look at what stands, and choose one of it.',
+  'mix-with-itself': 'Both sides are the same. Name two different ones.',
+  'superseded-already': '{old} was replaced by {new} already. Take that back first.',
+  'number-loop': '{new} leads back to {old}. Check which of the two is the newer number.',
+  'unknown-superseded': 'There is no such replacement of a number. Look at what stands, and choose one of it.',
+
+  'mix-stated': 'They are not to be mixed: {why}.',
+  'fluids-of-two-bases': '{a} is made on {baseA} and {b} on {baseB}: they are not to be mixed.',
+  'fluid-base-unknown': 'Nobody has said what {a} and {b} are both made on, so they may not bear each other.',
+};
