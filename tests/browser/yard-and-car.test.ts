@@ -132,6 +132,16 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await expect.poll(() => page.getByRole('textbox', { name: 'Done on' }).inputValue()).toBe('25 Nov 2026');
   });
 
+  test('what is refused of a group goes to a field in it, in the order of the names', async () => {
+    const brakes = page.getByRole('dialog').getByRole('checkbox', { name: 'brake fluid', exact: true });
+    await brakes.uncheck();
+    await page.getByRole('button', { name: 'Record the work' }).click();
+    await page.getByRole('alert').filter({ hasText: 'Not recorded.' }).waitFor();
+    await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent)).toBe('air filter');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.closest('fieldset')?.getAttribute('data-fault'))).toBe('true');
+    await brakes.check();
+  });
+
   test('work is recorded with a paper, moves the item on, and all of it is undone at once', async () => {
     await page.locator('input[type=file]').setInputFiles({ name: 'receipt.png', mimeType: 'image/png', buffer: PICTURE });
     await page.getByRole('button', { name: 'Record the work' }).click();

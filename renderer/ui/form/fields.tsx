@@ -30,11 +30,11 @@ interface FieldGroupProps {
 export function FieldGroup({ legend, hint, place, children }: FieldGroupProps) {
   const error = place?.error;
   return (
-    <fieldset className={styles.group} id={place?.id} tabIndex={place === undefined ? undefined : -1} aria-describedby={error === undefined ? undefined : `${place?.id}-fault`}>
+    <fieldset className={styles.group} data-fault={error !== undefined} id={place?.id} tabIndex={place === undefined ? undefined : -1} aria-describedby={error === undefined ? undefined : `${place?.id}-fault`}>
       <legend>{legend}</legend>
       {hint !== undefined && <p className={styles.hint}>{hint}</p>}
-      {children}
       {error !== undefined && <p className={styles.fault} id={`${place?.id}-fault`}>{error}</p>}
+      {children}
     </fieldset>
   );
 }

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import type { Refusal, Result } from '../../../shared-core/result/result.ts';
 import { draftLeft, dropDraft, leaveDraft } from './drafts.ts';
+import { focusField } from './focus-field.ts';
 import { sayFault } from './say-fault.ts';
 
 interface EntryOptions<Draft, Reply> {
@@ -51,7 +52,7 @@ export function useEntry<Draft extends object, Reply>({ key, start, send, onDone
   const path = refusal?.path?.join('.') ?? null;
 
   useEffect(() => {
-    if (refusal !== null) focusField(id, path);
+    if (refusal !== null) focusField(path, (field) => fieldId(id, field));
   }, [id, refusal, path]);
 
   const submit = async () => {
@@ -97,15 +98,4 @@ function fieldId(form: string, path: string): string {
 /** A refusal of `lines.0.name` is shown at that field and at a field for all `lines`, where there is one. */
 function isAt(path: string | null, field: string): boolean {
   return path !== null && (path === field || path.startsWith(`${field}.`));
-}
-
-/** Focuses the field a refusal names: itself, else the nearest that holds it. */
-function focusField(form: string, path: string | null): void {
-  for (let rest = path ?? ''; rest !== ''; rest = rest.slice(0, Math.max(0, rest.lastIndexOf('.')))) {
-    const field = document.getElementById(fieldId(form, rest));
-    if (field === null) continue;
-    // What is folded away is unfolded, so that it can be seen.
-    field.closest('details')?.setAttribute('open', '');
-    return field.focus();
-  }
 }
