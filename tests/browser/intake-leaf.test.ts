@@ -78,6 +78,20 @@ describe.skipIf(chromiumHere === null)('what is known of a car just bought', () 
     await expect.poll(focusedRow).toBe('Steering, suspension and underside');
   });
 
+  test('all rows are one stop of the Tab key, where one was last', async () => {
+    const onRow = () => page.evaluate(() => document.activeElement?.closest('[data-answer-row]') !== null);
+    await expect.poll(() => page.locator('[data-answer-row] button[tabindex="0"]').allInnerTexts()).toEqual(['Said']);
+    await page.keyboard.press('Tab');
+    await expect.poll(onRow).toBe(false);
+    await page.keyboard.press('Shift+Tab');
+    await expect.poll(focusedRow).toBe('Steering, suspension and underside');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Said');
+    await page.keyboard.press('Shift+Tab');
+    await expect.poll(onRow).toBe(false);
+    await page.keyboard.press('Tab');
+    await expect.poll(focusedRow).toBe('Steering, suspension and underside');
+  });
+
   test('said asks when, takes no paper, and only needs a look', async () => {
     await page.keyboard.press('s');
     await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent)).toBe('Done on');

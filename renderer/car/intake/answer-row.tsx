@@ -5,7 +5,7 @@ import { sayFault } from '../../ui/form/say-fault.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { answersFor, asksWhen, standing, type Answer, type IntakeItem } from './answers.ts';
+import { answersFor, asksWhen, firstAnswer, standing, type Answer, type IntakeItem } from './answers.ts';
 import { focusBeside, focusRow } from './row-focus.ts';
 import { standWords } from './stand-words.ts';
 import { WhenForm } from './when-form.tsx';
@@ -16,15 +16,19 @@ interface AnswerRowProps {
   readonly item: IntakeItem;
   /** Where the focus goes once the row is answered; null: it stays. */
   readonly next: string | null;
+  /** The answer whose button Tab stops at; null: Tab passes this row by. */
+  readonly stop: Answer | null;
+  readonly onStop: (answer: Answer) => void;
 }
 
-/** One item and the answers to it. A letter answers it, the arrows go along the row and from row to row. */
-export function AnswerRow({ view, item, next }: AnswerRowProps) {
+/** One item and the answers to it. A letter answers it, the arrows go along the row and from row to row; Tab leaves the rows. */
+export function AnswerRow({ view, item, next, stop, onStop }: AnswerRowProps) {
   const words = useWords();
   const [when, setWhen] = useState<'proven' | 'said' | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const answers = answersFor(view.car);
   const chosen = standing(item);
+  const first = firstAnswer(item, view.car);
 
   const done = (answer: Answer, undo: readonly number[]) => {
     setFault(null);
@@ -52,14 +56,16 @@ export function AnswerRow({ view, item, next }: AnswerRowProps) {
     <li className={styles.row} data-answer-row={item.item} data-open={item.question === 'open'}>
       <p className={styles.name}><strong>{item.name}</strong><br /><span className={item.question === 'open' ? styles.open : styles.stand}>{standWords(item, words)}</span></p>
       <div role="toolbar" aria-label={item.name} className={styles.answers} onKeyDown={onKeyDown}>
-        {answers.map(({ answer, key }, at) => (
+        {answers.map(({ answer, key }) => (
           <button
             key={answer}
             type="button"
-            tabIndex={answer === chosen || (chosen === null && at === 0) ? 0 : -1}
+            tabIndex={answer === stop ? 0 : -1}
+            data-first={answer === first}
             aria-pressed={answer === chosen}
             aria-keyshortcuts={key}
             title={tell(`answer.${answer}-what`)}
+            onFocus={() => onStop(answer)}
             onClick={() => void give(answer)}
           >
             {tell(`answer.${answer}`)}

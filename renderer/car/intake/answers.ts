@@ -32,6 +32,12 @@ export function standing({ question, answered, knowledge }: IntakeItem): Answer 
   return knowledge === 'never-done' || knowledge === 'from-purchase' ? knowledge : null;
 }
 
+/** The answer at which one comes to a row: the one that stands, else the first. */
+export function firstAnswer(item: IntakeItem, car: Pick<CarView['car'], 'keptSince' | 'firstRegistered'>): Answer {
+  const offered = answersFor(car).map(({ answer }) => answer);
+  return offered.find((answer) => answer === standing(item)) ?? 'proven';
+}
+
 const HARM = { safety: 0, damage: 1, comfort: 2 } as const;
 
 /** The items that are asked about, in an order that no answer changes: what harms most first, then by name. */

@@ -1,9 +1,10 @@
+import { useState } from 'react';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { useWords } from '../../ui/household.tsx';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { AnswerRow } from './answer-row.tsx';
-import { questionsOf, rowAfter, type Intake } from './answers.ts';
+import { firstAnswer, questionsOf, rowAfter, type Answer, type Intake } from './answers.ts';
 import styles from './intake.module.css';
 
 interface QuestionsSectionProps {
@@ -14,6 +15,9 @@ interface QuestionsSectionProps {
 /** What is asked, item by item, and how far one has come. */
 export function QuestionsSection({ view, intake }: QuestionsSectionProps) {
   const questions = questionsOf(intake, useWords().byName);
+  // All rows are one stop of the Tab key: where one was last, else the first that is open.
+  const [at, setAt] = useState<{ readonly item: string; readonly answer: Answer } | null>(null);
+  const row = questions.find(({ item }) => item === at?.item) ?? questions.find(({ question }) => question === 'open') ?? questions[0];
   const { items, open } = intake.counts;
   const without = items - questions.length;
   return (
@@ -27,7 +31,16 @@ export function QuestionsSection({ view, intake }: QuestionsSectionProps) {
           </div>
           <p className={styles.stand}>{tell('intake.keys')}</p>
           <ul className={styles.rows} aria-label={tell('intake.asked')}>
-            {questions.map((item) => <AnswerRow key={item.item} view={view} item={item} next={rowAfter(questions, item.item)} />)}
+            {questions.map((item) => (
+              <AnswerRow
+                key={item.item}
+                view={view}
+                item={item}
+                next={rowAfter(questions, item.item)}
+                stop={item !== row ? null : at?.item === item.item ? at.answer : firstAnswer(item, view.car)}
+                onStop={(answer) => setAt({ item: item.item, answer })}
+              />
+            ))}
           </ul>
         </>
       )}

@@ -1,12 +1,6 @@
-/** The buttons of a row: the one that Tab stops at first. */
-function stopOf(row: Element | null): HTMLElement | null {
-  return row?.querySelector<HTMLElement>('[role=toolbar] [tabindex="0"]') ?? null;
-}
-
-/** Puts the focus on the row of an item. */
+/** Puts the focus on the row of an item: on the answer that stands, else on the first. */
 export function focusRow(item: string): void {
-  const row = document.querySelector(`[data-answer-row="${CSS.escape(item)}"]`);
-  stopOf(row)?.focus();
+  document.querySelector<HTMLElement>(`[data-answer-row="${CSS.escape(item)}"] [data-first=true]`)?.focus();
 }
 
 /**

@@ -3,7 +3,7 @@ export const INTAKE_LEAF_WORDS = {
   'leaf.intake': 'What is known',
   'intake.title': 'What is known of each item',
   'intake.lead': 'Say of each item what is known of its past. What nobody knows is never taken as done.',
-  'intake.keys': 'On a row one key answers and goes on: P, S, U, N or F. Up and down go from row to row.',
+  'intake.keys': 'On a row one key answers and goes on: P, S, U, N or F. Up and down go from row to row, Tab leaves them.',
   'intake.progress': '{answered} of {questions} answered',
   'intake.all-answered': { one: 'The one item is answered.', other: 'All {n} are answered.' },
   'intake.none': 'There is nothing to ask yet: the car has no items whose past could be known.',
