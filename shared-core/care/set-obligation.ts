@@ -55,6 +55,8 @@ export const renewObligation = change({
     if (now === null) return refuse('unknown-obligation', { obligation: request.obligation }, ['obligation']);
     const on = request.on ?? moment.today;
     if (on > moment.today) return refuse('date-in-future', { date: on }, ['on']);
+    const sameDay = facts.ofCar(renewals, now.car).find((one) => one.obligation === now.id && one.on === on);
+    if (sameDay !== undefined) return refuse('renewed-that-day', { date: on, valid: sameDay.lastValidDay }, ['on']);
     const id = request.id ?? moment.newId();
     if (facts.get(renewals, id) !== null) return refuse('id-taken', { id }, ['id']);
     const lastValidDay = request.lastValidDay ?? nextLastValidDay(now, on);

@@ -115,7 +115,20 @@ export function checkRecord(facts: Facts, car: Car, record: WorkRecord, today: L
   if (car.firstRegistered !== null && record.date < car.firstRegistered) return refuse('before-registration', { date: record.date, registered: car.firstRegistered }, ['date']);
   const foreign = record.lines.find(({ item }) => item !== null && facts.get(serviceItems, item)?.car !== car.id);
   if (foreign !== undefined) return refuse('unknown-item', { item: foreign.item }, ['lines']);
+  const contrary = contraryLine(record.lines);
+  if (contrary !== null) return refuse('item-twice-contrary', { item: record.lines[contrary]?.name ?? '' }, ['lines', contrary, 'outcome']);
   const strange = record.papers.find((paper) => facts.get(papers, paper) === null);
   if (strange !== undefined) return refuse('unknown-paper', { paper: strange }, ['papers']);
   return checkLots(facts, record);
+}
+
+/** The second of two lines on one item of which one is not done and the other is, or that say the same work came out otherwise. */
+function contraryLine(lines: readonly RecordLine[]): number | null {
+  const at = lines.findIndex((line, own) => line.item !== null && lines.slice(0, own).some((other) => other.item === line.item && contradict(other, line)));
+  return at < 0 ? null : at;
+}
+
+function contradict(one: RecordLine, other: RecordLine): boolean {
+  const [first, second] = [one, other].map(({ outcome }) => (outcome === 'acted' ? 'done' : outcome));
+  return first !== second && (one.work === other.work || first === 'not-done' || second === 'not-done');
 }

@@ -66,6 +66,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'anchor-has-no-distance': 'What is counted from a calendar date or a certificate has no distance.',
   'unknown-obligation': 'There is no such obligation.',
   'not-renewed': 'This obligation has no term of its own. Give its new last valid day.',
+  'renewed-that-day': 'It is entered as renewed on {date} already, valid until {valid}. Take that back first, or give another day.',
   'valid-before-renewal': 'The new last valid day {date} is before the renewal itself.',
 
   'unknown-specification': 'There is no specification {id}. Enter it first.',
@@ -77,6 +78,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
 
   'refers-to-nothing': 'There is no {family} {id} here. Enter it first.',
   'unknown-record': 'There is no work record {record}.',
+  'item-twice-contrary': '{item} stands twice in the record with contrary outcomes. Keep the one that is so.',
   'line-without-name': 'Each line needs an item of the car or a name of its own.',
   'unknown-paper': 'There is no paper {paper}. Keep it first.',
   'unknown-observation': 'There is no such observation.',

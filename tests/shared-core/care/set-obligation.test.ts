@@ -49,6 +49,16 @@ describe('renewing a duty', () => {
     expect(household.entries).toHaveLength(before);
   });
 
+  test('twice on one day is refused, naming the first', () => {
+    const household = withDuty();
+    household.must('obligation.renew', { obligation: 'duty', on: day('2026-05-01') });
+    const before = household.entries.length;
+    expect(household.call('obligation.renew', { obligation: 'duty', on: day('2026-05-01'), lastValidDay: day('2028-05-15') })).toMatchObject({ ok: false, refusal: { code: 'renewed-that-day', values: { date: '2026-05-01', valid: '2027-05-15' }, path: ['on'] } });
+    expect(household.entries).toHaveLength(before);
+    household.must('obligation.add', { id: 'tax', car: 'pip', kind: 'road-tax', lastValidDay: day('2026-05-31') });
+    expect([household.call('obligation.renew', { obligation: 'tax', on: day('2026-05-01') }).ok, household.call('obligation.renew', { obligation: 'duty', on: day('2026-05-02') }).ok]).toEqual([true, true]);
+  });
+
   test('one without a term needs its new day', () => {
     const household = withDuty({ kind: 'warranty-end', months: null });
     expect(household.call('obligation.renew', { obligation: 'duty' })).toMatchObject({ ok: false, refusal: { code: 'not-renewed' } });

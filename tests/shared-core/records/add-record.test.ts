@@ -7,6 +7,7 @@ import { memoryFacts } from '../../../shared-core/journal/memory-facts.ts';
 import { entryKinds } from '../../../shared-core/contract/entry-kinds.ts';
 import { addRecord } from '../../../shared-core/records/add-record.ts';
 import { parseRequest } from '../../../shared-core/result/parse-request.ts';
+import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import { day } from '../calendar/day.ts';
 import { memoryHousehold, type MemoryHousehold } from '../contract/memory-household.ts';
 
@@ -108,6 +109,32 @@ describe('recording work', () => {
       [{ family: 'car', id: 'pip' }, { family: 'paper', id: paper.id }],
       [{ family: 'car', id: 'pip' }, { family: 'reading', id: 'new' }, { family: 'service-item', id: 'oil' }, { family: 'paper', id: paper.id }],
     ]);
+  });
+});
+
+describe('one item twice in a record', () => {
+  const line = { item: 'oil', name: 'Engine oil', minutes: null, note: '' } as const;
+  const twice = (...lines: readonly [Partial<RequestOf<'record.add'>['lines'][number]>, Partial<RequestOf<'record.add'>['lines'][number]>]) => lines.map((one) => ({ ...line, ...one }));
+
+  test.each([
+    { case: 'done and not done', lines: twice({ outcome: 'done' }, { outcome: 'not-done' }) },
+    { case: 'good and to be watched', lines: twice({ work: 'check', outcome: 'good' }, { work: 'check', outcome: 'watch' }) },
+    { case: 'replaced, and looked at by nobody', lines: twice({ work: 'replace', outcome: 'done' }, { work: 'check', outcome: 'not-done' }) },
+  ])('with contrary outcomes is refused: $case', ({ lines }) => {
+    const all = household();
+    const before = all.entries.length;
+    const refused = { ok: false, refusal: { code: 'item-twice-contrary', values: { item: 'Engine oil' }, path: ['lines', 1, 'outcome'] } };
+    expect(all.call('record.add', { car: 'pip', lines })).toMatchObject(refused);
+    expect(all.entries).toHaveLength(before);
+    all.must('record.add', { id: 'w', car: 'pip', lines: [{ item: 'oil' }] });
+    expect(all.call('record.amend', { id: 'w', why: 'slip', lines: lines.map((one) => ({ ...line, work: 'replace' as const, outcome: 'done' as const, ...one })) } as never)).toMatchObject(refused);
+  });
+
+  test.each([
+    { case: 'looked at and then replaced', lines: twice({ work: 'check', outcome: 'acted' }, { work: 'replace', outcome: 'done' }) },
+    { case: 'both done: the left and the right', lines: twice({ note: 'left' }, { note: 'right' }) },
+  ])('is taken where the two go together: $case', ({ lines }) => {
+    expect(household().call('record.add', { car: 'pip', lines }).ok).toBe(true);
   });
 });
 
