@@ -64,6 +64,8 @@ function lineOf(facts: Facts, car: Car, asked: z.infer<typeof lineRequest>, at: 
 function checkPlan(facts: Facts, plan: ServicePlan): Result<ServicePlan> {
   const standing = facts.get(servicePlans, plan.id);
   if (standing !== null && standing.car !== plan.car) return refuse('id-taken', { id: plan.id }, ['id']);
+  const namesake = facts.ofCar(servicePlans, plan.car).find((one) => one.id !== plan.id && sameName(one.name, plan.name));
+  if (namesake !== undefined) return refuse('service-name-taken', { name: namesake.name, from: namesake.from }, ['name']);
   if (plan.to !== null && plan.to < plan.from) return refuse('service-ends-before', { from: plan.from, to: plan.to }, ['to']);
   const twice = plan.lines.find((one, at) => plan.lines.findIndex((other) => sameLine(one, other)) !== at);
   return twice === undefined ? ok(plan) : refuse('line-twice', { line: twice.name }, ['lines']);

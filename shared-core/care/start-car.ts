@@ -9,7 +9,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { parseRequest } from '../result/parse-request.ts';
 import { refusedBy } from '../result/refused-by.ts';
-import { ok, type Result } from '../result/result.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
 import { setChoice, startedItems, startItems } from './start-items.ts';
 import { startingSetKeySchema, suggestedSet } from './starting-set.ts';
 
@@ -38,6 +38,8 @@ export const startCar = change({
   reply: z.object({ car: carSchema, reading: recordReadingReply.nullable(), ...startedItems.shape }),
   decide: (facts, request, moment) => {
     const { reading: read, set, omit, history, printedDates, ...described } = request;
+    const fits = checkPower(described.power, set);
+    if (!fits.ok) return fits;
     const added = addCar.decide(facts, { ...described, power: described.power ?? powerOf(set) }, moment);
     if (!added.ok) return added;
     const { car } = added.value.reply;
@@ -49,6 +51,13 @@ export const startCar = change({
     return ok({ entries: [...entries, ...started.value.entries], reply: { car, reading: first.value.reply, ...started.value.reply } });
   },
 });
+
+/** A set that bears the name of what drives a car is not for one that is driven by the like of another set. */
+function checkPower(power: Car['power'] | undefined, set: StartCarRequest['set']): Result<null> {
+  const named = powerSchema.safeParse(set);
+  if (power === undefined || power === 'other' || !named.success || named.data === power) return ok(null);
+  return refuse('set-for-other-power', { set: named.data, power }, ['set']);
+}
 
 /** A set that bears the name of what drives a car is for such a car; the others fit whatever does. */
 function powerOf(set: StartCarRequest['set']): Car['power'] {

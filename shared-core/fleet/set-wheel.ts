@@ -13,7 +13,7 @@ import { wheelMoved, wheelMoves, wheelMoveSchema, wheelPlaceSchema, wheels, whee
 
 const shape = wheelSchema.shape;
 
-/** Adds a wheel with its tyre; one that was in its place until then comes off the car. */
+/** Adds a wheel with its tyre; refused where another is in its place. */
 export const addWheel = change({
   request: z.strictObject({
     id: shape.id.optional(),
@@ -35,9 +35,9 @@ export const addWheel = change({
     if (facts.get(wheels, wheel.id) !== null) return refuse('id-taken', { id: wheel.id }, ['id']);
     const sound = checkWheel(facts, wheel, moment.today);
     if (!sound.ok) return sound;
-    const former = wheelIn(facts.ofCar(wheelMoves, car.value.id), place, on);
-    const wanted = [...(former === null ? [] : [{ wheel: former, place: 'off' as const }]), { wheel: wheel.id, place }];
-    const moves = composeMoves(facts, car.value, wanted, on, moment);
+    const there = wheelIn(facts.ofCar(wheelMoves, car.value.id), place, on);
+    if (there !== null) return refuse('wheel-in-place', { wheel: facts.get(wheels, there)?.name ?? there, place: place.replaceAll('-', ' '), date: on }, ['place']);
+    const moves = composeMoves(facts, car.value, [{ wheel: wheel.id, place }], on, moment);
     if (!moves.ok) return moves;
     return ok({ entries: [newEntry(wheelSet, wheel), ...moves.value.map((move) => newEntry(wheelMoved, move))], reply: { wheel, moves: [...moves.value] } });
   },

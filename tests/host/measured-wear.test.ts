@@ -21,6 +21,7 @@ describe('measured wear through a real file', () => {
   test('wheels with their moves and limits are examined without a fault', async () => {
     const host = await openHouseholdWithPip();
     await host.must('wheel.add', { id: 'a', car: 'pip', name: 'A', place: 'front-left', on: day('2025-01-20'), dateCode: '2612' });
+    await host.must('wheel.move', { car: 'pip', on: day('2026-01-20'), moves: [{ wheel: 'a', place: 'off' }] });
     await host.must('wheel.add', { id: 'b', car: 'pip', name: 'B', place: 'front-left', on: day('2026-01-20') });
     await host.must('wheel.move', { car: 'pip', moves: [{ wheel: 'b', place: 'rear-left' }, { wheel: 'a', place: 'front-left' }] });
     await host.must('measurement.add', { id: 'm', car: 'pip', what: 'tread', wheel: 'a', value: 2, unit: '32nds' });

@@ -183,7 +183,7 @@ export const WEAR_WORDS = {
   'wheel-form.name': 'Its mark',
   'wheel-form.name-what': 'chalked on the wheel, or painted inside it',
   'wheel-form.place': 'Where it is',
-  'wheel-form.place-what': 'one that was there comes off the car',
+  'wheel-form.place-what': 'one that is there has to be moved first',
   'wheel-form.on': 'Since',
   'wheel-form.code': 'Tyre date code',
   'wheel-form.code-what': 'last 3 or 4 digits after DOT',

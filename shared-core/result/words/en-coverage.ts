@@ -9,6 +9,7 @@ export const COVERAGE_WORDS: Readonly<Record<string, string>> = {
   'coverage-open': '{done} of {lines} lines are done.',
 
   'unknown-service': 'There is no service {service} of that car.',
+  'service-name-taken': 'The car has a service "{name}" from {from} on already. Change that one, or give this one another name.',
   'service-ends-before': 'The last day {to} is before the first one {from}. Check both.',
   'line-twice': 'The line "{line}" is named twice. Take one out.',
   'recheck-without-watch': 'Only a line to be watched has a day to look again; "{line}" is not. Set its outcome to watch, or take the day out.',

@@ -1,5 +1,6 @@
 /** What is said of starting sets that are refused. */
 export const SET_WORDS: Readonly<Record<string, string>> = {
+  'set-for-other-power': 'The set is for a {set} car, and this one is said to be {power}. Choose the set for it, or say what else drives it.',
   'unknown-set': 'There is no such starting set. There are petrol, diesel, hybrid, electric, before-1980 and camper.',
   'set-not-known': 'What drives {car} does not say which starting set fits it. Choose one.',
   'not-in-set': 'The set "{set}" has no item {item} to leave out.',

@@ -43,6 +43,7 @@ export const WEAR_REFUSALS: Readonly<Record<string, string>> = {
   'unknown-wheel': 'There is no wheel {wheel} on that car. Add it first.',
   'wheel-name-taken': 'Another wheel of the car is already called {name}. Choose another name.',
   'wheel-twice': 'One wheel is named twice. Name each once.',
+  'wheel-in-place': 'Wheel {wheel} is {place} on {date}. Move it off first, or give another place.',
   'wheel-place-taken': 'On {date} two wheels would be {place}. Move the other one too.',
   'not-a-tyre-code': 'A tyre date code has three or four digits, the last group of the number that begins with DOT: week, then year.',
   'tyre-week-impossible': 'There is no week {week} in the year of the code {code}. Read it again: week first, then year.',

@@ -140,6 +140,7 @@ describe('a wheel moved round', () => {
 
   test('taken off, goes no distance and wears by none', () => {
     const household = moved();
+    household.must('wheel.move', { car: 'pip', on: day('2025-07-02'), moves: [{ wheel: 'a', place: 'off' }] });
     household.must('wheel.add', { id: 'w', car: 'pip', name: 'W', place: 'rear-left', on: day('2025-07-02') });
     household.must('wheel.move', { car: 'pip', on: day('2026-01-01'), moves: [{ wheel: 'w', place: 'off' }, { wheel: 'a', place: 'rear-left' }] });
     measure(household, '2026-11-01', 4.4, { id: 'last', what: 'tread', wheel: 'a', place: null });

@@ -45,6 +45,14 @@ describe('a named service', () => {
     expect(household.facts().all(servicePlans)).toEqual([]);
   });
 
+  test('a name is that of one service of a car, in any case', () => {
+    const household = withPip();
+    const { plan } = household.must('service-plan.set', { car: 'pip', name: 'Yearly', from: day('2026-01-01'), lines: [{ item: 'oil' }] });
+    expect(household.call('service-plan.set', { car: 'pip', name: 'yearly ', lines: [{ item: 'oil' }] })).toMatchObject({ ok: false, refusal: { code: 'service-name-taken', values: { name: 'Yearly', from: '2026-01-01' }, path: ['name'] } });
+    expect(household.call('service-plan.set', { id: plan.id, car: 'pip', name: 'YEARLY', lines: [{ item: 'oil' }] }).ok).toBe(true);
+    expect(household.call('service-plan.set', { car: 'wren', name: 'Yearly', lines: [{ item: 'belt' }] }).ok).toBe(true);
+  });
+
   test('an id of another car\'s service is taken', () => {
     const household = withPip();
     household.must('service-plan.set', { id: 'yearly', car: 'wren', name: 'Yearly', lines: [{ item: 'belt' }] });

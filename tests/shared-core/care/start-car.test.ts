@@ -57,7 +57,9 @@ describe('a car with all it starts from', () => {
   test.each([
     { case: 'the set names it', request: { set: 'diesel' }, power: 'diesel' },
     { case: 'the set names it, though another is usual', request: { set: 'electric' }, power: 'electric' },
-    { case: 'said by the keeper', request: { set: 'electric', power: 'hybrid' }, power: 'hybrid' },
+    { case: 'said by the keeper, as the set is for', request: { set: 'electric', power: 'electric' }, power: 'electric' },
+    { case: 'said by the keeper, of none of the sets', request: { set: 'petrol', power: 'other' }, power: 'other' },
+    { case: 'said by the keeper, and the set fits whatever drives it', request: { set: 'camper', power: 'diesel' }, power: 'diesel' },
     { case: 'the set fits whatever drives it', request: { set: 'camper' }, power: 'petrol' },
     { case: 'no set', request: {}, power: 'petrol' },
   ] as const)('is driven by what is said, else by what its set is for: $case', ({ request, power }) => {
@@ -82,6 +84,8 @@ describe('a car with all it starts from', () => {
     { case: 'no distance', request: { reading: { value: -1 } }, code: 'not-a-distance', path: ['reading', 'value'] },
     { case: 'a reading of tomorrow', request: { reading: { value: 10, date: day('2026-11-26') } }, code: 'date-in-future', path: ['reading', 'date'] },
     { case: 'something left out that is not in the set', request: { set: 'petrol', omit: ['glow-plugs'] }, code: 'not-in-set', path: ['omit'] },
+    { case: 'a set for a car that is driven otherwise', request: { set: 'electric', power: 'hybrid' }, code: 'set-for-other-power', path: ['set'] },
+    { case: 'the set of petrol cars for a diesel', request: { set: 'petrol', power: 'diesel' }, code: 'set-for-other-power', path: ['set'] },
     { case: 'an unknown set', request: { set: 'steam' }, code: 'unknown-set', path: ['set'] },
   ])('$case is refused, and nothing is written', ({ request, code, path }) => {
     const household = memoryHousehold();

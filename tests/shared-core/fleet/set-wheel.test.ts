@@ -28,9 +28,14 @@ describe('a wheel', () => {
     ]);
   });
 
-  test('takes off the one that was in its place', () => {
+  test('does not take the place of another: that one is named, and comes off first', () => {
     const household = withWheels();
-    expect(household.must('wheel.add', { id: 'c', car: 'pip', name: 'C', place: 'front-left', on: day('2026-05-01') }).moves).toMatchObject([{ wheel: 'a', place: 'off' }, { wheel: 'c', place: 'front-left' }]);
+    const before = household.entries.length;
+    const add = () => household.call('wheel.add', { id: 'c', car: 'pip', name: 'C', place: 'front-left', on: day('2026-05-01') });
+    expect(add()).toMatchObject({ ok: false, refusal: { code: 'wheel-in-place', values: { wheel: 'A', place: 'front left', date: '2026-05-01' }, path: ['place'] } });
+    expect(household.entries).toHaveLength(before);
+    household.must('wheel.move', { car: 'pip', on: day('2026-05-01'), moves: [{ wheel: 'a', place: 'off' }] });
+    expect(add()).toMatchObject({ ok: true, value: { moves: [{ wheel: 'c', place: 'front-left' }] } });
     expect(placesOf(household)).toEqual([['a', 'off', '2026-05-01'], ['b', 'front-right', '2025-04-01'], ['c', 'front-left', '2026-05-01']]);
   });
 

@@ -10,7 +10,11 @@ function wheels() {
   const household = memoryHousehold();
   household.must('car.add', { id: 'pip', name: 'Pip' });
   const sets = [['old', '2020-04-01'], ['summer', '2023-04-01'], ['winter', '2026-11-01']] as const;
-  for (const [set, on] of sets) CORNERS.forEach((place, at) => household.must('wheel.add', { id: `${set}-${at + 1}`, car: 'pip', name: `${set} ${at + 1}`, place, on: day(on) }));
+  for (const [at, [set, on]] of sets.entries()) {
+    const before = sets[at - 1]?.[0];
+    if (before !== undefined) household.must('wheel.move', { car: 'pip', on: day(on), moves: CORNERS.map((_place, corner) => ({ wheel: `${before}-${corner + 1}`, place: 'off' as const })) });
+    CORNERS.forEach((place, corner) => household.must('wheel.add', { id: `${set}-${corner + 1}`, car: 'pip', name: `${set} ${corner + 1}`, place, on: day(on) }));
+  }
   household.must('wheel.add', { id: 'spare', car: 'pip', name: 'spare', place: 'spare', on: day('2020-04-01') });
   household.must('wheel.add', { id: 'new', car: 'pip', name: 'new', place: 'off', on: day('2026-11-20') });
   return household.must('car.show', { car: 'pip' }).wheels;
