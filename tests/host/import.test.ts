@@ -85,6 +85,27 @@ describe('an import through a real file', () => {
   });
 });
 
+describe('a file that is taken in already', () => {
+  test('is said to be there, and since when', async () => {
+    const host = await household();
+    const whole = 'date,miles\n2025-11-01,26000\n';
+    const { import: id } = await host.must('import.keep', { text: whole });
+    const [kept] = (await host.must('import.list', {})).imports;
+    expect(await host.call('import.keep', { text: whole })).toMatchObject({ ok: false, refusal: { code: 'import-all-there-since', values: { rows: 1, on: kept?.on } } });
+    await host.must('import.keep', { text: TABLE });
+    expect(await host.call('import.keep', { text: TABLE })).toMatchObject({ ok: false, refusal: { code: 'import-nothing-new-since', values: { rows: 4, there: 3, refused: 1 } } });
+    await host.must('import.withdraw', { id });
+    expect((await host.call('import.keep', { text: whole })).ok).toBe(true);
+  });
+
+  test('with other bytes: its rows are there', async () => {
+    const host = await household();
+    await host.must('import.keep', { text: 'date,miles\n2025-11-01,26000\n' });
+    expect(await host.call('import.keep', { text: 'date,miles\n2025-11-01,26000\n\n' })).toMatchObject({ ok: false, refusal: { code: 'import-all-there', values: { rows: 1 } } });
+    expect(await host.call('import.keep', { text: 'date,miles\n2025-11-01,26000\n2025-13-01,1\n' })).toMatchObject({ ok: false, refusal: { code: 'import-nothing-new', values: { rows: 2, there: 1, refused: 1 } } });
+  });
+});
+
 describe('an import is refused, and stores nothing,', () => {
   const REFUSED = [
     { case: 'of another file than was looked at', change: { text: `${TABLE}2025-11-01,26000,,\n` }, code: 'import-file-changed' },

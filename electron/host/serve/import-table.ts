@@ -6,6 +6,7 @@ import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import { LARGEST_TABLE_BYTES, type KeepImportRequest, type KeptImport } from '../../../shared-core/views/import/import-request.ts';
 import { decideTable, type DecidedTable } from '../../../shared-core/views/import/import-table.ts';
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
+import { nothingToStore } from '../../../shared-core/views/import/nothing-to-store.ts';
 import { keptFileName, showImport } from '../../../shared-core/views/import/show-import.ts';
 import { decodeTable, type DecodedTable } from '../decode-table.ts';
 import { momentOf, type HostContext } from '../host-context.ts';
@@ -28,7 +29,7 @@ export function keepImport(context: HostContext, request: KeepImportRequest): Re
     const decided = decide(context, request);
     if (!decided.ok) return decided;
     const { table, view } = decided.value;
-    const fit = checkSeen(request, view);
+    const fit = checkSeen(context, request, view);
     if (!fit.ok) return fit;
     const id = context.world.newId();
     const entry = newEntry(importKept, { id, on: context.world.today(), file: view.file, digest: view.digest, readings: view.counts.readings, records: view.counts.records, entries: table.entries.length });
@@ -36,12 +37,12 @@ export function keepImport(context: HostContext, request: KeepImportRequest): Re
   }) as Result<KeptImport>;
 }
 
-function checkSeen({ digest, outcome }: KeepImportRequest, view: ImportView): Result<null> {
+function checkSeen(context: HostContext, { digest, outcome }: KeepImportRequest, view: ImportView): Result<null> {
   if (digest !== null && digest !== view.digest) return refuse('import-file-changed');
   const [question] = view.questions;
   if (question !== undefined) return refuse('import-questions-open', { count: view.questions.length, why: question.text });
   if (outcome !== null && outcome !== view.outcome) return refuse('import-outcome-changed');
-  return view.ready ? ok(null) : refuse('import-nothing', { rows: view.counts.rows });
+  return view.ready ? ok(null) : nothingToStore(context.household().facts, view);
 }
 
 function decide(context: HostContext, request: PreviewRequest): Result<{ readonly table: DecidedTable; readonly view: ImportView }> {

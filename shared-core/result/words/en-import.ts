@@ -20,6 +20,10 @@ export const IMPORT_WORDS: Readonly<Record<string, string>> = {
   'import-outcome-changed': 'Something was entered since the preview, and the rows no longer come to what it showed. Look at the preview again.',
   'import-questions-open': 'Nothing is stored while something is open ({count}). {why}',
   'import-nothing': 'None of the {rows} rows could be stored; look at the preview.',
+  'import-all-there': 'All {rows} rows are there already, so nothing was stored.',
+  'import-all-there-since': 'All {rows} rows are there already: this file was taken in on {on}. Nothing was stored.',
+  'import-nothing-new': 'Of the {rows} rows {there} are there already and {refused} are refused, so nothing was stored.',
+  'import-nothing-new-since': 'This file was taken in on {on}: of its {rows} rows {there} are there already and {refused} are refused, so nothing was stored.',
   'unknown-import': 'There is no import {id}, or it was withdrawn already. Look at the list of imports.',
 
   // A row: it is left out and named.
