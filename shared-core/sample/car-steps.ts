@@ -21,6 +21,7 @@ export function carSteps(car: SampleCar, currency: string): readonly SampleStep[
     call(car.addedOn, 'car.add', about),
     ...items,
     ...readingSteps(car, instrument),
+    ...useSteps(car),
     ...wearSteps(car),
     ...obligationSteps(car, instrument),
     ...dutySteps(car),
@@ -29,4 +30,10 @@ export function carSteps(car: SampleCar, currency: string): readonly SampleStep[
     ...cardSteps(car),
     ...serviceSteps(car),
   ];
+}
+
+/** When the car rests outside its months of rest, and from when it is used otherwise. */
+function useSteps({ car, layUps, useChanges }: SampleCar): readonly SampleStep[] {
+  const step = (operation: 'lay-up.set' | 'use-change.set') => ({ on, ...fields }: SampleCar['layUps'][number]) => call(on, operation, { ...(fields as SampleRequest), car: car.id });
+  return [...layUps.map(step('lay-up.set')), ...useChanges.map(step('use-change.set'))];
 }

@@ -38,6 +38,9 @@ const singleReadingSchema = z.strictObject({
 });
 export type SingleReading = z.infer<typeof singleReadingSchema>;
 
+/** A dated lay-up or a change of use: the fields of the operation, and the day it was written down. */
+const sampleUseSchema = z.looseObject({ id: idSchema, on: dateSchema });
+
 /** Yearly renewals of an obligation: one for each amount paid. */
 const renewalsSchema = z.strictObject({
   first: dateSchema,
@@ -113,6 +116,8 @@ export const sampleCarSchema = z.strictObject({
   car: z.looseObject({ id: idSchema, name: z.string(), unit: carSchema.shape.unit, firstRegistered: dateSchema, laidUpMonths: z.array(z.int()).default([]) }),
   odometer: odometerSchema,
   readings: z.array(singleReadingSchema).default([]),
+  layUps: z.array(sampleUseSchema).default([]),
+  useChanges: z.array(sampleUseSchema).default([]),
   items: z.array(z.looseObject({ id: idSchema })),
   wear: sampleWearSchema.prefault({}),
   obligations: z.array(sampleObligationSchema),

@@ -111,6 +111,13 @@ describe.each(TODAYS)('the sample household on $today', ({ today, registered, da
     expect(window('ember-coolant').likely).not.toBeNull();
   });
 
+  test('Heron will rest for a while, and nobody drives it then; Alder has been used otherwise for two years', () => {
+    const heron = car('heron');
+    expect(heron.layUps).toMatchObject([{ id: 'heron-rest', from: addDays(sample.today, 14), to: addMonths(sample.today, 4) }]);
+    expect(heron.curve?.resting.some(({ from }) => from === addDays(sample.today, 14))).toBe(true);
+    expect(car('alder').usage).toMatchObject({ since: addMonths(sample.today, -24), prior: 'declared', declaredAYear: { value: 18_000, unit: 'mi' } });
+  });
+
   test('Heron has one doubtful reading: a lost digit, and the first repair is the true value', () => {
     const meant = heronShown(sample.today, addDays(sample.today, -16));
     const doubtful = due.cars.flatMap((one) => one.doubtful.map((reading) => ({ car: one.id, ...reading })));
