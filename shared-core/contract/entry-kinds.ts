@@ -17,15 +17,22 @@ import { wheelMoved, wheelSet } from '../fleet/wheel.ts';
 import type { AnyEntryKind } from '../journal/entry-kind.ts';
 import type { EntryKinds } from '../journal/replay.ts';
 import { withdrawnKind } from '../journal/withdrawal.ts';
+import { deliveryRecorded } from '../parts/delivery.ts';
 import { lotSet } from '../parts/lot.ts';
 import { neverMixRemoved, neverMixSet } from '../parts/never-mix.ts';
 import { offerSet } from '../parts/offer.ts';
+import { orderReturned } from '../parts/order-return.ts';
+import { orderSet } from '../parts/order.ts';
 import { numberSuperseded, supersededRemoved } from '../parts/part-number.ts';
 import { preferenceRemoved, preferenceSet } from '../parts/part-preference.ts';
 import { partSet } from '../parts/part.ts';
 import { partsSettingsSet } from '../parts/parts-settings.ts';
+import { shelfTaken } from '../parts/shelf-taking.ts';
 import { specificationSet } from '../parts/specification.ts';
+import { stockTaken } from '../parts/stocktake.ts';
 import { supplierSet } from '../parts/supplier.ts';
+import { taskToolsSet, toolRemoved, toolSet } from '../parts/tool.ts';
+import { wasteKept } from '../parts/waste.ts';
 import { importKept } from '../records/import.ts';
 import { intakeAnswered } from '../records/intake-answer.ts';
 import { observationNoted } from '../records/observation.ts';
@@ -45,6 +52,7 @@ const ALL: readonly AnyEntryKind[] = [
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
+  orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,
   placeSet, placeRemoved, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
   importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];

@@ -50,7 +50,9 @@ function heapsOf(facts: OrderFacts, choice: OrderChoice): readonly Heap[] {
   const bought = facts.offers.flatMap(({ offer, gives }) =>
     [...gives].map(([part, units]) => ({ part, from: offer.id, holds: units * (packs.get(offer.id) ?? 0), expires: Infinity })),
   );
-  return [...lots, ...bought.filter(({ holds }) => holds > 0)];
+  const held = bought.filter(({ holds }) => holds > 0);
+  // Where nothing bought may be left over, all of it goes first: earlier heaps are emptied as far as the rest allows.
+  return facts.instance.noLeftovers === true ? [...held, ...lots] : [...lots, ...held];
 }
 
 /** A need with a step takes what was chosen, source by source; another takes its whole from any of its sources, of the chosen part if there is one. */

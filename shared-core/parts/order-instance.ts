@@ -83,6 +83,8 @@ export const orderInstanceSchema = z.strictObject({
   needs: z.array(orderNeedSchema).max(20_000),
   shelf: z.array(shelfStockSchema).max(50_000),
   orderOn: date,
+  /** Nothing may be bought that no need takes. */
+  noLeftovers: z.boolean().optional(),
 });
 export type OrderInstance = z.infer<typeof orderInstanceSchema>;
 /** The instance as it may be written: what has a default may be absent. */

@@ -15,6 +15,7 @@ export function addSupply(draft: ProgramDraft, facts: OrderFacts, packs: Packs, 
     const { from, part } = same[0] ?? neverEmpty();
     addPackRows(draft, same, gives.get(from)?.get(part) ?? 0, packs.get(from));
   }
+  if (facts.instance.noLeftovers === true) addWholeRows(draft, facts, packs, fromOffers);
   addSupplierRows(draft, fromOffers, packs);
   const fromShelf = takes.filter(({ from }) => from === FROM_SHELF);
   for (const same of grouped(fromShelf, ({ part }) => part)) {
@@ -27,6 +28,18 @@ export function addSupply(draft: ProgramDraft, facts: OrderFacts, packs: Packs, 
 function addPackRows(draft: ProgramDraft, takes: readonly Take[], holds: number, variables: PackVariables | undefined): void {
   const wanted = takes.reduce((sum, { group }) => sum + group.units * group.count, 0);
   addUnitsRow(draft, takes, (variables?.packs ?? []).map((at): Term => [at, -Math.min(holds, wanted)]), 0);
+}
+
+/** Where nothing may be left over: all that packs hold of a part is taken. (That what is taken fits into the packs has its rows already.) */
+function addWholeRows(draft: ProgramDraft, facts: OrderFacts, packs: Packs, takes: readonly Take[]): void {
+  for (const { offer, gives } of facts.offers) {
+    const variables = packs.get(offer.id);
+    if (variables === undefined) continue;
+    for (const [part, holds] of gives) {
+      const ours = takes.filter((take) => take.from === offer.id && take.part === part);
+      addUnitsRow(draft, [], [...ours.map(({ variable, each }): Term => [variable, -each]), ...variables.packs.map((at): Term => [at, holds])], 0);
+    }
+  }
 }
 
 /** A group's share from one supplier is at most its use. */

@@ -18,12 +18,13 @@ export interface PerCarOrder {
  */
 export async function orderPerCar(instance: OrderInstance, solver: Solver): Promise<Result<PerCarOrder>> {
   const cars: { car: string; totalMinor: number; met: number }[] = [];
-  let shelf = instance.shelf;
+  let { shelf, offers } = instance;
   for (const [car, needs] of carsInOrderOfNeed(instance.needs)) {
-    const answer = await solveOrder({ ...instance, needs, shelf }, solver);
+    const answer = await solveOrder({ ...instance, needs, shelf, offers }, solver);
     if (!answer.ok) return answer;
     cars.push({ car, totalMinor: answer.value.totalMinor, met: needs.length - answer.value.unmet.length - answer.value.later.length });
     shelf = shelfAfter({ ...instance, shelf }, answer.value);
+    offers = offersAfter(offers, answer.value);
   }
   return ok({ totalMinor: cars.reduce((sum, one) => sum + one.totalMinor, 0), met: cars.reduce((sum, one) => sum + one.met, 0), cars });
 }
@@ -38,6 +39,12 @@ function carsInOrderOfNeed(needs: readonly OrderNeed[]): readonly (readonly [str
 
 function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
+}
+
+/** Of an offer with a limit, what one car took the next one cannot have. */
+function offersAfter(offers: OrderInstance['offers'], answer: OrderAnswer): OrderInstance['offers'] {
+  const packs = new Map(answer.lines.map((line) => [line.offer, line.packs]));
+  return offers.map((offer) => (offer.most === null ? offer : { ...offer, most: offer.most - (packs.get(offer.id) ?? 0) }));
 }
 
 /** Old stock less what was taken from it, oldest expiry first; what was bought and left over is the next car's to use. */

@@ -8,7 +8,7 @@ import { exactly, type Exactly } from './order-verify-quantity.ts';
 export function supplyFaults(instance: OrderInstance, answer: OrderAnswer): readonly Refusal[] {
   const exact = exactly(instance, answer);
   if (exact === null) return [];
-  return [...offerFaults(instance, answer, exact), ...shelfFaults(instance, answer, exact), ...leftFaults(instance, answer, exact)];
+  return [...offerFaults(instance, answer, exact), ...shelfFaults(instance, answer, exact), ...leftFaults(instance, answer, exact), ...leftoverFaults(instance, answer, exact)];
 }
 
 /** Exact units of each single part in so much of a part: itself, or the contents of a kit. */
@@ -72,4 +72,12 @@ function leftFaults(instance: OrderInstance, answer: OrderAnswer, exact: Exactly
   return instance.parts
     .filter(({ id }) => (left.get(id) ?? 0n) !== (said.get(id) ?? 0n))
     .map(({ id }) => ({ code: 'left-wrong', values: { part: id }, path: ['left', Math.max(0, answer.left.findIndex(({ part }) => part === id))] }));
+}
+
+/** Where nothing may be left over, no more of a part is left than stood on the shelf before. */
+function leftoverFaults(instance: OrderInstance, answer: OrderAnswer, exact: Exactly): readonly Refusal[] {
+  if (instance.noLeftovers !== true) return [];
+  const before = new Map<string, bigint>();
+  for (const stock of instance.shelf) for (const [single, units] of contents(instance, stock.part, stock.quantity, exact)) before.set(single, (before.get(single) ?? 0n) + units);
+  return answer.left.flatMap(({ part, quantity }, at) => (exact.units(quantity) > (before.get(part) ?? 0n) ? [{ code: 'left-over', values: { part }, path: ['left', at] }] : []));
 }

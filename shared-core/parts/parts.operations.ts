@@ -1,7 +1,12 @@
+import { cancelOrder, changeOrder } from './change-order.ts';
+import { moveLot, openLot } from './open-lot.ts';
+import { placeOrder } from './place-order.ts';
+import { receiveOrder } from './receive-order.ts';
 import { seeOffer, setOffer, withdrawOffer } from './set-offer.ts';
 import { setPart } from './set-part.ts';
 import { removeNeverMix, removePreference, setLot, setNeverMix, setPartsSettings, setPreference, setSupplier } from './set-parts.ts';
 import { setSpecification } from './set-specification.ts';
+import { removeTool, setTaskTools, setTool } from './set-tools.ts';
 import { removeSuperseded, supersedeNumber } from './supersede-number.ts';
 
 /** What can be asked of the parts by name. */
@@ -20,4 +25,13 @@ export const partsOperations = {
   'offer.withdraw': withdrawOffer,
   'parts-settings.set': setPartsSettings,
   'lot.set': setLot,
+  'lot.open': openLot,
+  'lot.move': moveLot,
+  'order.place': placeOrder,
+  'order.change': changeOrder,
+  'order.receive': receiveOrder,
+  'order.cancel': cancelOrder,
+  'tool.set': setTool,
+  'tool.remove': removeTool,
+  'task-tools.set': setTaskTools,
 } as const;

@@ -1,13 +1,24 @@
 import { addRecord } from './add-record.ts';
 import { amendRecord } from './amend-record.ts';
 import { answerIntake } from './answer-intake.ts';
+import { disposeWaste, keepWaste } from './keep-waste.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
+import { refundReturn, returnOrder } from './return-order.ts';
+import { discardLot, useLot } from './take-from-shelf.ts';
+import { takeStock } from './take-stock.ts';
 
-/** What can be asked of the records by name; keeping a paper's bytes is the host's. */
+/** What can be asked of the records by name, and of the shelf that they take from; keeping a paper's bytes is the host's. */
 export const recordsOperations = {
   'record.add': addRecord,
   'record.amend': amendRecord,
   'intake.answer': answerIntake,
   'observation.note': noteObservation,
   'observation.close': closeObservation,
+  'lot.use': useLot,
+  'lot.discard': discardLot,
+  'stock.take': takeStock,
+  'waste.keep': keepWaste,
+  'waste.dispose': disposeWaste,
+  'order.return': returnOrder,
+  'order.refund': refundReturn,
 } as const;

@@ -1,6 +1,7 @@
 import type { Facts } from '../journal/facts.ts';
 import { lots } from '../parts/lot.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { goneOfLots } from './shelf-left.ts';
 import { workRecords, type WorkRecord } from './work-record.ts';
 
 /** Quantities are kept to three decimals; sums are compared in whole thousandths. */
@@ -13,14 +14,14 @@ export function usedOfLots(records: readonly Pick<WorkRecord, 'lotsUsed'>[]): Re
   return new Map([...used].map(([lot, amount]) => [lot, amount / 1000]));
 }
 
-/** Refuses a record that takes more from a lot than is left of it. */
+/** Refuses a record that takes more from a lot than is left of it by then, what was taken by hand and counted included. */
 export function checkLots(facts: Facts, record: WorkRecord): Result<WorkRecord> {
   if (record.lotsUsed.length === 0) return ok(record);
-  const used = usedOfLots([...facts.all(workRecords).filter((other) => other.id !== record.id), record]);
+  const gone = goneOfLots(facts, [...facts.all(workRecords).filter((other) => other.id !== record.id), record]);
   for (const use of record.lotsUsed) {
     const lot = facts.get(lots, use.lot);
     if (lot === null) return refuse('unknown-lot', { lot: use.lot }, ['lotsUsed']);
-    if (thousandths(used.get(use.lot) ?? 0) > thousandths(lot.quantity)) return refuse('lot-used-up', { lot: use.lot }, ['lotsUsed']);
+    if ((gone.get(use.lot) ?? 0) > thousandths(lot.quantity)) return refuse('lot-used-up', { lot: use.lot }, ['lotsUsed']);
   }
   return ok(record);
 }

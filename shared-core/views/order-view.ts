@@ -16,8 +16,7 @@ import { verifyOrder } from '../parts/order-verify.ts';
 import { parts } from '../parts/part.ts';
 import { specifications } from '../parts/specification.ts';
 import { suppliers } from '../parts/supplier.ts';
-import { usedOfLots } from '../records/shelf-use.ts';
-import { workRecords } from '../records/work-record.ts';
+import { stockOnShelf } from '../records/shelf-left.ts';
 import { assert, must } from '../result/assert.ts';
 import { ok, type Result } from '../result/result.ts';
 import { householdNeeds, type HouseholdNeed } from './household-needs.ts';
@@ -59,7 +58,7 @@ export async function proposeOrder(facts: Facts, request: z.output<typeof orderR
   const household = findHousehold(facts);
   if (!household.ok) return household;
   const needs = householdNeeds(facts, moment.today, request.horizonDays);
-  const instance = composeInstance(facts, needs.map((one) => one.need), usedOfLots(facts.all(workRecords)), moment.today);
+  const instance = composeInstance(facts, needs.map((one) => one.need), stockOnShelf(facts), moment.today);
   const answer = await solveOrder(instance, solver);
   if (!answer.ok) return answer;
   const faults = verifyOrder(instance, answer.value);

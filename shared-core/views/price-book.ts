@@ -1,12 +1,11 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import type { ServiceItem } from '../care/service-item.ts';
 import type { Facts } from '../journal/facts.ts';
-import { lots } from '../parts/lot.ts';
 import { standingOffers } from '../parts/offer.ts';
 import { paidPrices } from '../parts/offer-price.ts';
 import { parts } from '../parts/part.ts';
-import { usedOfLots } from '../records/shelf-use.ts';
-import { workRecords, type WorkRecord } from '../records/work-record.ts';
+import { standingLots } from '../records/shelf-left.ts';
+import type { WorkRecord } from '../records/work-record.ts';
 
 /** A price in minor units; `missing`: something in it is not known and counts as nothing. */
 export interface KnownPrice {
@@ -28,12 +27,10 @@ const WORK_COSTS: ReadonlySet<string> = new Set(['parts', 'labour', 'consumables
  */
 export function priceBook(facts: Facts, today: LocalDate): PriceBook {
   const meets = new Map(facts.all(parts).map((part) => [part.id, part.meets]));
-  const used = usedOfLots(facts.all(workRecords));
   const [offered, landed, onShelf] = [new Map<string, number>(), new Map<string, number>(), new Map<string, number>()];
   for (const offer of standingOffers(facts)) for (const one of meets.get(offer.part) ?? []) offered.set(one, Math.min(offered.get(one) ?? Infinity, paidPrices(offer).priceMinor / offer.quantity));
-  for (const lot of facts.all(lots)) {
-    const left = lot.quantity - (used.get(lot.id) ?? 0);
-    if (left <= 0 || (lot.expires !== null && lot.expires < today)) continue;
+  for (const { lot, left, goodUntil } of standingLots(facts)) {
+    if (left <= 0 || (goodUntil !== null && goodUntil < today)) continue;
     for (const one of meets.get(lot.part) ?? []) {
       onShelf.set(one, Math.max(onShelf.get(one) ?? 0, left));
       if (lot.paidMinor !== null) landed.set(one, Math.min(landed.get(one) ?? Infinity, lot.paidMinor / lot.quantity));

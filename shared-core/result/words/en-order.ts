@@ -25,6 +25,7 @@ export const ORDER_WORDS: Readonly<Record<string, string>> = {
   'more-than-bought': 'More of {part} is taken from {offer} than was bought.',
   'more-than-on-shelf': 'More of {part} is taken from the shelf than stands there.',
   'expired-by-then': 'What is taken of {part} from the shelf will have expired by {by}.',
+  'left-over': 'More of {part} is left than stood on the shelf, and nothing may be left over.',
   'left-wrong': 'What is said to be left of {part} is wrong.',
   'below-minimum': 'The goods from {supplier} do not reach its minimum.',
   'goods-wrong': 'The goods come to {is}, not {said}.',

@@ -43,7 +43,7 @@ function withOffer() {
 describe('an offer', () => {
   test('goes into a proposal with tax, and without its deposit, which comes back', () => {
     const need = { id: 'n', car: 'c', spec: 'oil', quantity: 4, neededBy: day('2027-01-01'), mix: false, step: null, rank: 1 as const, laterMinor: null };
-    const instance = composeInstance(withOffer().facts(), [need], new Map(), day('2026-11-25'));
+    const instance = composeInstance(withOffer().facts(), [need], [], day('2026-11-25'));
     expect(instance.offers).toMatchObject([{ id: 'o1', priceMinor: 3600, breaks: [{ packs: 2, priceMinor: 3360 }] }]);
   });
 

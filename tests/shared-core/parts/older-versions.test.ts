@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { z } from 'zod';
 import { entryKinds } from '../../../shared-core/contract/entry-kinds.ts';
 import type { Entry } from '../../../shared-core/journal/entry-kind.ts';
 import { family, type Family } from '../../../shared-core/journal/family.ts';
@@ -20,7 +21,7 @@ describe.each(VERSION_1)('an entry $kind of version 1', ({ kind, family: name, s
   const entry = { seq: 0, at: '2026-11-25T09:00:08.000Z', kind, version: 1, subject: 'household', values } as unknown as Entry;
 
   test('stands with what was not known then, all else as it was', () => {
-    const value = memoryFacts(entryKinds, [entry]).get(family(name, 'parts', schema) as Family<unknown>, values.id);
+    const value = memoryFacts(entryKinds, [entry]).get(family(name, 'parts', schema as z.ZodType) as Family<unknown>, values.id);
     expect(value).toEqual({ ...values, ...more });
     expect(schema.safeParse(value).success).toBe(true);
   });

@@ -119,10 +119,14 @@ describe('verifyOrder', () => {
     for (const fault of faults) expect(hasWords(fault.code) && !sayRefusal(fault).includes('{')).toBe(true);
   });
 
+  test('refuses what is left over where nothing may be, but not what stood on the shelf before', () => {
+    expect(verifyOrder({ ...instance, noLeftovers: true }, good)).toEqual([{ code: 'left-over', values: { part: 'oil' }, path: ['left', 0] }]);
+  });
+
   test('every code of the verifier has its tampered answer here', () => {
     const ofInstances = ['order-quantity-too-fine', 'id-twice', 'reserved-id', 'break-twice', 'figures-too-large', 'order-not-found'];
     const ofVerifier = Object.keys(ORDER_WORDS).filter((code) => !ofInstances.includes(code));
-    expect([...new Set(tampered.map(({ code }) => code))].sort()).toEqual([...ofVerifier, 'unknown-part'].sort());
+    expect([...new Set([...tampered.map(({ code }) => code), 'left-over'])].sort()).toEqual([...ofVerifier, 'unknown-part'].sort());
   });
 
   test.each([
