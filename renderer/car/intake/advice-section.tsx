@@ -6,6 +6,7 @@ import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import type { OpenSheet } from '../car-sheet.ts';
 import type { IntakeItem } from './answers.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './intake.module.css';
 
 interface AdviceSectionProps {
@@ -23,7 +24,7 @@ export function AdviceSection({ when, items, minutes, open }: AdviceSectionProps
   const [all, setAll] = useState(false);
   return (
     <Section title={tell(`advice.${when}`)}>
-      {items.length === 0 && <p className={styles.stand}>{tell(`advice.none-${when}`)}</p>}
+      {items.length === 0 && <p className={sectionStyles.soft}>{tell(`advice.none-${when}`)}</p>}
       {items.length > 0 && minutes !== null && <p>{sumWords(items, minutes)}</p>}
       <ul className={styles.advice}>
         {(all ? items : items.slice(0, SHOWN)).map((item) => <AdviceLine key={item.item} item={item} onRecord={when === 'wait' ? null : () => open({ kind: 'record', item: item.item })} />)}

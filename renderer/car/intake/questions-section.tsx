@@ -5,6 +5,7 @@ import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { AnswerRow } from './answer-row.tsx';
 import { firstAnswer, questionsOf, rowAfter, type Answer, type Intake } from './answers.ts';
+import sectionStyles from '../../ui/section.module.css';
 import styles from './intake.module.css';
 
 interface QuestionsSectionProps {
@@ -22,7 +23,7 @@ export function QuestionsSection({ view, intake }: QuestionsSectionProps) {
   const without = items - questions.length;
   return (
     <Section title={tell('intake.title')}>
-      {questions.length === 0 ? <p className={styles.stand}>{tell('intake.none')}</p> : (
+      {questions.length === 0 ? <p className={sectionStyles.soft}>{tell('intake.none')}</p> : (
         <>
           <p>{tell('intake.lead')}</p>
           <div className={styles.progress}>

@@ -14,6 +14,8 @@ interface CoverageColumnsProps {
 
 /** The lines in the wide column; what is to be watched of them, and what was done beside them, next to it. */
 export function CoverageColumns({ coverage, open, openOwn }: CoverageColumnsProps) {
+  // Where nothing was named or done there is nothing to say beside it either.
+  if (coverage.lines.length + coverage.watched.length + coverage.extras.length === 0) return <LinesSection coverage={coverage} openOwn={openOwn} />;
   return (
     <div className={styles.columns}>
       <div className={styles.column}>

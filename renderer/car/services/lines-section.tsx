@@ -29,8 +29,8 @@ export function LinesSection({ coverage, openOwn }: LinesSectionProps) {
   return (
     <Section title={plan?.name ?? tell('services.all')} {...change}>
       <p className={sectionStyles.soft}>{daysWords(coverage, words)}</p>
-      <LineStrip lines={lines} />
-      <p><strong>{coverage.text}</strong> {by.length > 0 && tell('services.by', { names: by.map(byWords).join(', ') })}</p>
+      {lines.length > 0 && <LineStrip lines={lines} />}
+      <p className={lines.length === 0 ? sectionStyles.soft : undefined}><strong>{coverage.text}</strong> {by.length > 0 && tell('services.by', { names: by.map(byWords).join(', ') })}</p>
       {lines.length > 0 && (
         <div className={styles.tools}>
           {openLines.length > 0 && <Button size="compact-md" onClick={() => openOwn({ kind: 'record', lines: openLines.map(lineDone) })}>{tell('services.record-open', { n: openLines.length })}</Button>}

@@ -48,10 +48,25 @@ function Limits({ series, shape }: { readonly series: WearSeriesView; readonly s
     return (
       <g key={value}>
         <line className={styles.limit} x1={0} x2={WIDTH} y1={y} y2={y} />
-        {typed !== undefined && <text className={styles.limitWord} x={2} y={y > HEIGHT / 2 ? y - 4 : y + 12}>{tell('wear-chart.limit-label', { limit: valueText(typed) })}</text>}
+        {typed !== undefined && <text className={styles.limitWord} {...clearPlace(y > HEIGHT / 2 ? y - 4 : y + 12, shape.dots)}>{tell('wear-chart.limit-label', { limit: valueText(typed) })}</text>}
       </g>
     );
   });
+}
+
+/** Where along its line the words of a limit may stand, and how far they reach there. */
+const PLACES = [
+  { x: 2, textAnchor: 'start', from: 0, to: WIDTH / 3 },
+  { x: WIDTH / 2, textAnchor: 'middle', from: WIDTH / 3, to: (2 * WIDTH) / 3 },
+  { x: WIDTH - 2, textAnchor: 'end', from: (2 * WIDTH) / 3, to: WIDTH },
+] as const;
+const WORDS_HEIGHT = 12;
+
+/** The first place for the words of a limit, at that height, on which no measurement stands. */
+function clearPlace(y: number, dots: ChartShape['dots']) {
+  const isClear = ({ from, to }: (typeof PLACES)[number]) => !dots.some((dot) => dot.x > from - DOT && dot.x < to + DOT && dot.y > y - WORDS_HEIGHT - DOT && dot.y < y + DOT);
+  const { x, textAnchor } = PLACES.find(isClear) ?? PLACES[0];
+  return { x, y, textAnchor };
 }
 
 function Dot({ x, y, kind }: ChartShape['dots'][number]) {

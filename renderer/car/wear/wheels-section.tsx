@@ -19,13 +19,13 @@ interface WheelsSectionProps {
 /** Where each wheel is, how old its tyre is, and where it was before. */
 export function WheelsSection({ view, open }: WheelsSectionProps) {
   const wheels = inPlace(view.wheels, useWords().byName);
+  const more = wheels.length > 0 && <Button size="compact-md" variant="default" onClick={() => open({ kind: 'move' })}>{tell('wheels.move')}</Button>;
   return (
-    <Section title={tell('wheels.title')} add={{ label: tell('wheels.add'), onAdd: () => open({ kind: 'wheel', wheel: null }) }}>
+    <Section title={tell('wheels.title')} more={more} add={{ label: tell('wheels.add'), onAdd: () => open({ kind: 'wheel', wheel: null }) }}>
       {wheels.length === 0 ? (
         <p className={sectionStyles.soft}>{tell('wheels.none')}</p>
       ) : (
         <>
-          <Button size="compact-md" variant="default" onClick={() => open({ kind: 'move' })}>{tell('wheels.move')}</Button>
           <WheelPlan wheels={wheels} measured={view.measured} />
           <ul className={sectionStyles.list}>{wheels.map((one) => <WheelRow key={one.wheel.id} one={one} open={open} />)}</ul>
         </>
