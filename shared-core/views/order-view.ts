@@ -1,118 +1,105 @@
-import { z } from 'zod';
-import { dateSchema } from '../calendar/date-schema.ts';
-import { cars } from '../fleet/car.ts';
+import { earliest } from '../calendar/local-date.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Solver } from '../integer-program/solver.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { Moment } from '../journal/operation.ts';
-import { composeInstance } from '../parts/compose-instance.ts';
-import { offers } from '../parts/offer.ts';
-import { packPaidMinor } from '../parts/offer-price.ts';
-import { orderAnswerSchema, type OrderAnswer } from '../parts/order-answer.ts';
-import type { OrderInstance } from '../parts/order-instance.ts';
+import { ANY_TERMS, composeInstance, type BuyingTerms } from '../parts/compose-instance.ts';
+import type { OrderAnswer } from '../parts/order-answer.ts';
 import { orderPerCar, type PerCarOrder } from '../parts/order-per-car.ts';
-import { solveOrder } from '../parts/order-solve.ts';
+import { solveOrder, type OrderOptions } from '../parts/order-solve.ts';
 import { verifyOrder } from '../parts/order-verify.ts';
 import { parts } from '../parts/part.ts';
 import { specifications } from '../parts/specification.ts';
 import { suppliers } from '../parts/supplier.ts';
 import { stockOnShelf } from '../records/shelf-left.ts';
-import { assert, must } from '../result/assert.ts';
-import { ok, type Result } from '../result/result.ts';
+import { assert } from '../result/assert.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
 import { householdNeeds, type HouseholdNeed } from './household-needs.ts';
-
-export const orderRequestSchema = z.strictObject({
-  /** Items likely due within so many days are bought for. */
-  horizonDays: z.int().min(0).max(1826).default(90),
-});
-
-const needViewSchema = z.object({
-  need: z.string(), car: z.string(), carName: z.string(), item: z.string(), itemName: z.string(),
-  specification: z.string(), specificationName: z.string(), unit: z.string(), quantity: z.number(), neededBy: dateSchema,
-  state: z.enum(['met', 'later', 'none-in-time', 'not-enough']),
-});
-
-const supplierOrderSchema = z.object({
-  supplier: z.string(), supplierName: z.string(), goodsMinor: z.int(), deliveryMinor: z.int(), leadDays: z.int(),
-  lines: z.array(z.object({ offer: z.string(), part: z.string(), partName: z.string(), number: z.string().nullable(), packs: z.int(), quantity: z.number(), priceMinor: z.int(), totalMinor: z.int() })),
-});
-
-/** The bare answer with its needs, its orders by supplier, and what buying for each car alone would come to. */
-export const orderViewSchema = orderAnswerSchema.extend({
-  today: dateSchema,
-  horizonDays: z.int(),
-  currency: z.string(),
-  needs: z.array(needViewSchema),
-  orders: z.array(supplierOrderSchema),
-  perCar: z.object({ totalMinor: z.int(), met: z.int(), cars: z.array(z.object({ car: z.string(), totalMinor: z.int(), met: z.int() })) }),
-  /** What buying together saves; null where each car alone would not meet the same number of needs. */
-  savedMinor: z.int().nullable(),
-});
-export type OrderView = z.infer<typeof orderViewSchema>;
+import { proposedShares, supplierOrders, type ProposedOrder } from './order-lines.ts';
+import { boughtLines, needViews } from './order-needs.ts';
+import { preferredOrder, type PreferredOrder } from './order-preferences.ts';
+import type { OrderRequest, OrderView } from './order-view-schema.ts';
+import { orderNotes, orderProof } from './order-words.ts';
+import { said } from './plan-said.ts';
+import { toolsLacking } from './tools-lacking.ts';
 
 /**
- * Merges what all cars need into orders: solved to the proven cheapest, checked by the verifier, and held against buying
- * for each car alone. An answer that fails the verifier is our bug and is never shown.
+ * Merges what all cars need into orders, under the terms asked for: solved to the proven cheapest, checked by the verifier, and held
+ * against buying for each car alone and from each supplier alone. An answer that fails the verifier is our bug and is never shown. Where it
+ * is stopped, the best found so far stands and is held against nothing.
  */
-export async function proposeOrder(facts: Facts, request: z.output<typeof orderRequestSchema>, moment: Pick<Moment, 'today'>, solver: Solver): Promise<Result<OrderView>> {
+export async function proposeOrder(facts: Facts, request: OrderRequest, moment: Pick<Moment, 'today'>, solver: Solver, options: OrderOptions = {}): Promise<Result<OrderView>> {
   const household = findHousehold(facts);
   if (!household.ok) return household;
-  const needs = householdNeeds(facts, moment.today, request.horizonDays);
-  const instance = composeInstance(facts, needs.map((one) => one.need), stockOnShelf(facts), moment.today);
-  const answer = await solveOrder(instance, solver);
-  if (!answer.ok) return answer;
-  const faults = verifyOrder(instance, answer.value);
+  if (request.onlySupplier !== null && facts.get(suppliers, request.onlySupplier) === null) return refuse('unknown-supplier', { id: request.onlySupplier }, ['onlySupplier']);
+  const needs = neededBy(householdNeeds(facts, moment.today, request.horizonDays), request);
+  const shelf = stockOnShelf(facts);
+  const compose = (terms: BuyingTerms) => composeInstance(facts, needs.map((one) => one.need), shelf, moment.today, terms);
+  const plain: BuyingTerms = { ...ANY_TERMS, onlySupplier: request.onlySupplier, noLeftovers: request.noLeftovers };
+  const found = await preferredOrder(facts, compose, plain, solver, options);
+  if (!found.ok) return found;
+  const { instance, answer } = found.value;
+  const faults = verifyOrder(instance, answer);
   assert(faults.length === 0, `an order that its verifier refuses: ${JSON.stringify(faults[0])}`);
-  const perCar = await orderPerCar(instance, solver);
-  if (!perCar.ok) return perCar;
-  return ok({
-    ...answer.value,
-    today: moment.today,
-    horizonDays: request.horizonDays,
-    currency: household.value.currency,
-    needs: needs.map((one) => needView(facts, one, answer.value)),
-    orders: supplierOrders(facts, instance, answer.value),
-    perCar: { ...perCar.value, cars: [...perCar.value.cars] },
-    savedMinor: savedBy(answer.value, perCar.value, needs.length),
-  });
+  const against = await heldAgainst(facts, compose, found.value, solver, options);
+  if (!against.ok) return against;
+  return ok(composeView(request, household.value.currency, found.value, against.value, { facts, today: moment.today, needs, instance, answer }));
 }
 
-function savedBy(answer: OrderAnswer, perCar: PerCarOrder, needs: number): number | null {
-  const met = needs - answer.unmet.length - answer.later.length;
+/** With a day by which all is to be here, nothing is needed later. */
+function neededBy(needs: readonly HouseholdNeed[], { arriveBy }: OrderRequest): readonly HouseholdNeed[] {
+  return needs.map((one) => ({ ...one, need: { ...one.need, neededBy: earliest(one.need.neededBy, arriveBy) ?? one.need.neededBy } }));
+}
+
+type Against = Pick<OrderView, 'perCar' | 'savedMinor' | 'perSupplier' | 'cheapestSupplier'>;
+const NOTHING_AGAINST: Against = { perCar: { totalMinor: 0, met: 0, cars: [] }, savedMinor: null, perSupplier: [], cheapestSupplier: null };
+
+async function heldAgainst(facts: Facts, compose: (terms: BuyingTerms) => ProposedOrder['instance'], { instance, answer, terms }: PreferredOrder, solver: Solver, options: OrderOptions): Promise<Result<Against>> {
+  if (options.stop?.stopped === true) return ok(NOTHING_AGAINST);
+  const perCar = await orderPerCar(instance, solver, options);
+  if (!perCar.ok) return stoppedOr(perCar, options);
+  const met = metOf(answer, instance.needs.length);
+  const perSupplier: OrderView['perSupplier'] = [];
+  for (const supplier of terms.onlySupplier === null ? facts.all(suppliers) : []) {
+    const alone = await solveOrder(compose({ ...terms, onlySupplier: supplier.id }), solver, options);
+    if (!alone.ok) return stoppedOr(alone, options);
+    perSupplier.push({ supplier: supplier.id, supplierName: supplier.name, totalMinor: alone.value.totalMinor, met: metOf(alone.value, instance.needs.length) });
+  }
+  const able = perSupplier.filter((one) => one.met === met).sort((a, b) => a.totalMinor - b.totalMinor || (a.supplier < b.supplier ? -1 : 1));
+  return ok({ perCar: { ...perCar.value, cars: [...perCar.value.cars] }, savedMinor: savedBy(answer, perCar.value, met), perSupplier, cheapestSupplier: able[0] ?? null });
+}
+
+function stoppedOr<Refused extends Result<never>>(refused: Refused, options: OrderOptions): Refused | Result<Against> {
+  return options.stop?.stopped === true ? ok(NOTHING_AGAINST) : refused;
+}
+
+function metOf(answer: OrderAnswer, needs: number): number {
+  return needs - answer.unmet.length - answer.later.length;
+}
+
+function savedBy(answer: OrderAnswer, perCar: PerCarOrder, met: number): number | null {
   return met === perCar.met ? perCar.totalMinor - answer.totalMinor : null;
 }
 
-function needView(facts: Facts, { need, item, itemName }: HouseholdNeed, answer: OrderAnswer): OrderView['needs'][number] {
-  const specification = must(facts.get(specifications, need.spec), 'specification of a need');
-  const unmet = answer.unmet.find((one) => one.need === need.id)?.code;
-  return {
-    need: need.id,
-    car: need.car,
-    carName: must(facts.get(cars, need.car), 'car of a need').name,
-    item,
-    itemName,
-    specification: need.spec,
-    specificationName: specification.name,
-    unit: specification.unit,
-    quantity: need.quantity,
-    neededBy: need.neededBy,
-    state: unmet ?? (answer.later.includes(need.id) ? 'later' : 'met'),
+function composeView(request: OrderRequest, currency: string, found: PreferredOrder, against: Against, proposed: ProposedOrder): OrderView {
+  const { facts, today, answer } = proposed;
+  const orders = supplierOrders(proposed);
+  const named = found.tried.map((one) => ({ ...one, specificationName: facts.get(specifications, one.specification)?.name ?? one.specification, partName: facts.get(parts, one.part)?.name ?? one.part }));
+  const tasks = [...new Map(proposed.needs.map((one) => [one.item, { item: one.item, day: one.session?.day ?? null }])).values()];
+  const view = {
+    ...answer,
+    lines: boughtLines(answer),
+    today,
+    horizonDays: request.horizonDays,
+    terms: { onlySupplier: request.onlySupplier, arriveBy: request.arriveBy, noLeftovers: request.noLeftovers },
+    currency,
+    needs: needViews(proposed),
+    orders,
+    depositsMinor: orders.reduce((sum, order) => sum + order.depositsMinor, 0),
+    shares: proposedShares(proposed, orders),
+    ...against,
+    preferences: named,
+    toolsLacking: toolsLacking(facts, tasks, today),
   };
-}
-
-function supplierOrders(facts: Facts, instance: OrderInstance, answer: OrderAnswer): OrderView['orders'] {
-  return instance.suppliers.flatMap((supplier) => {
-    const lines = answer.lines.flatMap((line) => {
-      const offer = must(facts.get(offers, line.offer), 'offer of a line');
-      if (offer.supplier !== supplier.id) return [];
-      const priceMinor = packPaidMinor(offer, line.packs);
-      const part = must(facts.get(parts, offer.part), 'part of an offer');
-      return [{ offer: offer.id, part: part.id, partName: part.name, number: offer.number, packs: line.packs, quantity: offer.quantity, priceMinor, totalMinor: line.packs * priceMinor }];
-    });
-    if (lines.length === 0) return [];
-    const goodsMinor = lines.reduce((sum, line) => sum + line.totalMinor, 0);
-    const free = supplier.freeFromMinor !== null && goodsMinor >= supplier.freeFromMinor;
-    const supplierName = must(facts.get(suppliers, supplier.id), 'supplier').name;
-    return [{ supplier: supplier.id, supplierName, goodsMinor, deliveryMinor: free ? 0 : supplier.deliveryMinor, leadDays: supplier.leadDays, lines }];
-  });
+  return { ...view, proof: orderProof(view).map(said), notes: orderNotes(proposed, view).map(said) };
 }

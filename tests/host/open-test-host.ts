@@ -36,10 +36,12 @@ export function temporaryFolder(): string {
   return folder;
 }
 
-/** Opens a host over an empty folder (or the one given), on a fixed day. */
+/** Opens a host over an empty folder (or the one given), on a fixed day: its clock stands at nine of that morning and goes on from there. */
 export function openTestHost(options: { readonly on?: string; readonly folder?: string } = {}): TestHost {
   const folder = options.folder ?? join(temporaryFolder(), 'household');
-  const composed = composeHost(folder, realWorld(day(options.on ?? '2026-11-25')));
+  const on = day(options.on ?? '2026-11-25');
+  const [nine, opened] = [Date.parse(`${on}T09:00:00.000Z`), Date.now()];
+  const composed = composeHost(folder, { ...realWorld(on), now: () => new Date(nine + Date.now() - opened).toISOString() });
   if (!composed.ok) throw new Error(`refused: ${composed.refusal.code}`);
   cleanUp.unshift(() => composed.value.close());
   const call: TestHost['call'] = (name, request) => composed.value.call(name, request) as never;

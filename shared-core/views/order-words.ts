@@ -1,0 +1,95 @@
+import { serviceItems } from '../care/service-item.ts';
+import { comingSupply } from '../parts/coming-supply.ts';
+import { parts, statementOf } from '../parts/part.ts';
+import { partsSettings } from '../parts/parts-settings.ts';
+import { specifications } from '../parts/specification.ts';
+import { suppliers } from '../parts/supplier.ts';
+import type { Message } from '../result/result.ts';
+import { say } from '../result/words/say.ts';
+import { money } from '../sessions/plan-why.ts';
+import type { ProposedOrder } from './order-lines.ts';
+import type { OrderView } from './order-view-schema.ts';
+
+/** What the words of a proposal are made from. */
+type Worded = Pick<OrderView, 'currency' | 'status' | 'totalMinor' | 'boundMinor' | 'needs' | 'orders' | 'perCar' | 'savedMinor' | 'perSupplier' | 'cheapestSupplier' | 'preferences' | 'toolsLacking' | 'terms'>;
+
+/** What a proposal comes to, how far it is proven, and what it is held against. */
+export function orderProof(view: Worded): readonly Message[] {
+  const sum = (minor: number) => money(minor, view.currency);
+  const proven: Message = view.status === 'optimal' ? { key: view.preferences.some((one) => one.taken) ? 'order-proven-preferred' : 'order-proven', values: {} } : { key: 'order-best-found', values: { bound: sum(view.boundMinor) } };
+  return [{ key: 'order-total', values: { total: sum(view.totalMinor) } }, proven, ...(view.perCar.cars.length > 0 ? [againstCars(view, sum)] : []), ...againstSuppliers(view, sum), ...view.preferences.map((one): Message => {
+    const values = { part: one.partName, specification: one.specificationName, more: one.moreMinor === null ? null : sum(one.moreMinor) };
+    if (one.taken) return { key: one.moreMinor === 0 ? 'order-preferred-free' : 'order-preferred', values };
+    return { key: one.moreMinor === null ? 'order-preferred-not-had' : 'order-preferred-too-dear', values };
+  })];
+}
+
+function againstCars(view: Worded, sum: (minor: number) => string): Message {
+  if (view.savedMinor === null) return { key: 'order-saving-unknown', values: {} };
+  const values = { alone: sum(view.perCar.totalMinor), saved: sum(view.savedMinor) };
+  return { key: view.savedMinor > 0 ? 'order-saves' : 'order-saves-nothing', values };
+}
+
+function againstSuppliers(view: Worded, sum: (minor: number) => string): readonly Message[] {
+  const { cheapestSupplier: one } = view;
+  if (one === null) return view.perSupplier.length === 0 ? [] : [{ key: 'order-no-supplier-alone', values: {} }];
+  const more = one.totalMinor - view.totalMinor;
+  return [{ key: more > 0 ? 'order-one-supplier-dearer' : 'order-one-supplier-same', values: { supplier: one.supplierName, total: sum(one.totalMinor), more: sum(Math.max(0, more)) } }];
+}
+
+/** What to look at before ordering: sessions whose parts come too late, old prices, what is overdue, tools, what is merged on whose word. */
+export function orderNotes(proposed: ProposedOrder, view: Worded): readonly Message[] {
+  return [...lateForSessions(view), ...unmetNotes(view), ...overdueNotes(proposed), ...staleNote(proposed, view), ...numberNotes(view), ...mergedNotes(proposed), ...toolNotes(proposed, view)];
+}
+
+function lateForSessions(view: Worded): readonly Message[] {
+  const late = view.needs.filter((need) => need.tooLateForSession);
+  return late.map((need) => ({
+    key: need.readyOn === null ? 'order-note-session-without' : 'order-note-session-late',
+    values: { car: need.carName, item: need.itemName, specification: need.specificationName, day: need.session?.day ?? null, on: need.readyOn },
+  }));
+}
+
+function unmetNotes(view: Worded): readonly Message[] {
+  const unmet = view.needs.filter((need) => need.state === 'none-in-time' || need.state === 'not-enough');
+  return unmet.map((need) => ({ key: `order-note-${need.state}`, values: { car: need.carName, item: need.itemName, specification: need.specificationName, by: need.neededBy } }));
+}
+
+function overdueNotes({ facts, today }: ProposedOrder): readonly Message[] {
+  const overdue = comingSupply(facts, today).filter((one) => one.overdue);
+  return overdue.map((one) => ({ key: 'order-note-overdue', values: { supplier: facts.get(suppliers, one.supplier)?.name ?? one.supplier, part: facts.get(parts, one.line.part)?.name ?? one.line.part, date: one.expectedOn } }));
+}
+
+function staleNote({ facts }: ProposedOrder, view: Worded): readonly Message[] {
+  const stale = view.orders.flatMap((order) => order.lines).filter((line) => line.stale).length;
+  return stale === 0 ? [] : [{ key: 'order-note-stale', values: { count: stale, days: partsSettings(facts).staleAfterDays } }];
+}
+
+function numberNotes(view: Worded): readonly Message[] {
+  return view.orders.flatMap((order) => order.lines).flatMap((line) => (line.numberNow === null ? [] : [{ key: 'order-note-superseded', values: { part: line.partName, number: line.number, now: line.numberNow } }]));
+}
+
+/** A part bought for two specifications stands in for both on somebody's word. */
+function mergedNotes({ facts, needs, answer }: ProposedOrder): readonly Message[] {
+  const byPart = new Map<string, Set<string>>();
+  for (const row of answer.allocation) {
+    const spec = needs.find((one) => one.need.id === row.need)?.need.spec;
+    if (spec !== undefined) byPart.set(row.part, (byPart.get(row.part) ?? new Set()).add(spec));
+  }
+  return [...byPart].filter(([, specs]) => specs.size > 1).flatMap(([id, specs]) => {
+    const part = facts.get(parts, id);
+    if (part === null) return [];
+    return [...specs].map((spec): Message => {
+      const { by, source } = statementOf(part, spec);
+      const values = { part: part.name, specification: facts.get(specifications, spec)?.name ?? spec, by: say({ key: `stated-by-${by}`, values: {} }), source };
+      return { key: source === null ? 'order-note-merged' : 'order-note-merged-source', values };
+    });
+  });
+}
+
+function toolNotes({ facts }: ProposedOrder, view: Worded): readonly Message[] {
+  return view.toolsLacking.map((tool) => ({
+    key: tool.why === 'missing' ? 'order-note-tool-missing' : 'order-note-tool-borrowed',
+    values: { tool: tool.name, lender: tool.lender, until: tool.until, items: tool.items.map(({ item }) => facts.get(serviceItems, item)?.name ?? item).join(', ') },
+  }));
+}
