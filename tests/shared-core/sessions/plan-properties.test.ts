@@ -8,7 +8,7 @@ import { answered, planInstanceOf, provenPlan } from './plan-written.ts';
 /** Plans with seeds of their own, small and larger; the seed is in the name of each test. */
 const plans = [
   ...Array.from({ length: 10 }, (_, i) => ({ seed: 7001 + i, plan: planInstanceOf(smallPlan(7001 + i)) })),
-  ...Array.from({ length: 6 }, (_, i) => ({ seed: 8001 + i, plan: planInstanceOf(middlePlan(8001 + i)) })),
+  ...Array.from({ length: 2 }, (_, i) => ({ seed: 8001 + i, plan: planInstanceOf(middlePlan(8001 + i)) })),
 ];
 
 /** What a plan costs; Infinity where what must be done cannot be. */
@@ -90,7 +90,7 @@ describe.each(plans)('the plan of seed $seed', ({ seed, plan }) => {
     expect(await costOf({ ...withPlaces(plan, (place) => ({ openingMinor: 7 * place.openingMinor, minuteMinor: 7 * place.minuteMinor })), tasks })).toBe(7 * (await costOf(plan)));
   });
 
-  test('a task more never lowers it by more than nothing, and one that costs nothing to leave changes nothing', async () => {
+  test('one task more never lowers it, and one that costs nothing to leave changes nothing', async () => {
     const cost = await costOf(plan);
     const extra = { id: 'extra', car: 'c1', minutes: 10, access: [], mustDo: false, costMinor: Object.fromEntries(plan.places.map(({ id }) => [id, plan.days.map(() => 5)])) };
     expect(await costOf({ ...plan, tasks: [...plan.tasks, { ...extra, leftUndoneMinor: 0 }] })).toBe(cost);
