@@ -6,6 +6,7 @@ import { noCycle } from './no-cycle.ts';
 import { oneDoor, sqlInStore } from './one-door.ts';
 import { pureCore } from './pure-core.ts';
 import type { Rule } from './source.ts';
+import { verifiersApart } from './verifiers-apart.ts';
 
 /** Every rule of the house by what it says. */
 export const HOUSE_RULES = {
@@ -20,4 +21,5 @@ export const HOUSE_RULES = {
   'no folder outside the plan': folders,
   'one door to the page, the database and the solver': oneDoor,
   'SQL only in the store': sqlInStore,
+  'a verifier shares no code with its solver': verifiersApart,
 } as const satisfies Record<string, Rule>;
