@@ -41,6 +41,7 @@ const tasks = {
     { ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },
     { ...tests('storm of kills', 'tests/store/killed.test.ts')[0], env: { STORM_KILLS: '200' } },
     { ...tests('storm of plans', 'tests/shared-core/sessions/plan-storm.test.ts')[0], env: { STORM_HOUSEHOLDS: '500' } },
+    { ...tests('storm of bare plans', 'tests/shared-core/sessions/plan-brute-force.test.ts', 'tests/shared-core/sessions/plan-second-solver.test.ts')[0], env: { STORM_SMALL_PLANS: '2000', STORM_PLANS: '200' } },
     { ...tests('storm of lives', 'tests/properties/state-is-a-replay.test.ts')[0], env: { STORM_LIVES: '200' } },
   ],
   check: [...typecheck, ...lint, ...boundaries, ...test, ...build],

@@ -53,10 +53,10 @@ describe('expectations over the window', () => {
   const DRAWS = 20_000;
 
   /** Days early and late on a day, drawn: the mean, and its standard error. */
-  function drawn(draw: () => number, at: number) {
+  function drawn(draw: () => number, at: number, now = today) {
     const samples = Array.from({ length: DRAWS }, () => {
       const x = draw();
-      return { early: Math.max(0, x - at), late: Math.max(0, at - Math.max(x, today)) };
+      return { early: Math.max(0, x - at), late: Math.max(0, at - Math.max(x, now)) };
     });
     return (['early', 'late'] as const).map((which) => {
       const mean = samples.reduce((sum, one) => sum + one[which], 0) / DRAWS;
@@ -70,6 +70,22 @@ describe('expectations over the window', () => {
     const [early, late] = drawn(() => must(dueDays[Math.floor(chance() * 9)], 'due day'), usage.lastDay + ahead);
     expect(Math.abs(earlyDays - must(early, 'early').mean)).toBeLessThanOrEqual(4 * must(early, 'early').error + 1e-9);
     expect(Math.abs(lateDays - must(late, 'late').mean)).toBeLessThanOrEqual(4 * must(late, 'late').error + 1e-9);
+  });
+
+  test('on a day within the window it may be early and may be late, so that both are weighed', () => {
+    for (const ahead of [140, 164]) {
+      const { earlyDays, lateDays } = waitingCost(task, usage.lastDay + ahead, today);
+      expect(Math.min(earlyDays, lateDays), `${ahead} days after`).toBeGreaterThan(0.5);
+    }
+  });
+
+  test.each([150, 160, 170].flatMap((now) => [1, 12, 60].map((ahead) => ({ now, ahead }))))('today within the window, $now days after the last reading, and $ahead days on: lateness before today is sunk', ({ now, ahead }) => {
+    const [chance, at] = [seededChance(3000 + now + ahead), usage.lastDay + now + ahead];
+    const { lateDays } = waitingCost(task, at, usage.lastDay + now);
+    const late = must(drawn(() => must(dueDays[Math.floor(chance() * 9)], 'due day'), at, usage.lastDay + now)[1], 'late');
+    expect(dueDays.filter((x) => x < usage.lastDay + now).length, 'some are due before today').toBeGreaterThan(0);
+    expect(Math.abs(lateDays - late.mean)).toBeLessThanOrEqual(4 * late.error + 1e-9);
+    expect(lateDays).toBeLessThanOrEqual(ahead);
   });
 
   /** The first day by which the target is reached with a probability: by the forecaster's probability, not by its quantiles. */
