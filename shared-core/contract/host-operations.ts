@@ -10,7 +10,7 @@ import { keepImportRequest, keptImportSchema, previewImportRequest } from '../vi
 import { importViewSchema } from '../views/import/import-view.ts';
 import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
-import { orderRequestSchema, orderViewSchema } from '../views/order-view.ts';
+import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
 import { planRequestSchema, planViewSchema } from '../views/plan-view-schema.ts';
 
 /** The largest paper taken, in bytes. */

@@ -2,7 +2,7 @@ import type { Facts } from '../journal/facts.ts';
 import type { Message } from '../result/result.ts';
 import { fluidRule } from './fluid.ts';
 import { neverMixes, type MixSide, type NeverMix } from './never-mix.ts';
-import type { Part } from './part.ts';
+import { parts, type Part } from './part.ts';
 import { specifications, type Specification } from './specification.ts';
 
 /** Why two things do not go together, and how grave it is: `never`, or to be asked. */
@@ -52,4 +52,13 @@ function names(side: MixSide, specification: Specification): boolean {
   if (side.kind === 'specification') return side.id === specification.id;
   const { fluid } = specification;
   return fluid !== null && fluid.use === side.fluid.use && (side.fluid.base === null || fluid.base === side.fluid.base);
+}
+
+/** Whether one need of a specification may be met by several parts: the keeper says so, and nothing that meets it is to be kept from another. */
+export function mayMix(facts: Facts, specification: string): boolean {
+  if (facts.get(specifications, specification)?.mix !== true) return false;
+  const meeting = facts.all(parts).filter((part) => part.meets.includes(specification));
+  const pairs = facts.all(neverMixes);
+  const others = meeting.map((part) => part.meets.filter((one) => one !== specification));
+  return others.every((one, at) => others.slice(at + 1).every((other) => one.every((a) => other.every((b) => ruleOfIds(facts, pairs, a, b) === null))));
 }

@@ -2,7 +2,7 @@ import type { Solver } from '../integer-program/solver.ts';
 import { ok, type Result } from '../result/result.ts';
 import type { OrderAnswer } from './order-answer.ts';
 import type { OrderInstance, OrderNeed } from './order-instance.ts';
-import { solveOrder } from './order-solve.ts';
+import { solveOrder, type OrderOptions } from './order-solve.ts';
 
 /** What buying for each car alone would come to. */
 export interface PerCarOrder {
@@ -16,11 +16,11 @@ export interface PerCarOrder {
  *
  * @example (await orderPerCar(instance, solver)) //=> { ok: true, value: { totalMinor: 5210, met: 4, cars: [...] } }
  */
-export async function orderPerCar(instance: OrderInstance, solver: Solver): Promise<Result<PerCarOrder>> {
+export async function orderPerCar(instance: OrderInstance, solver: Solver, options: OrderOptions = {}): Promise<Result<PerCarOrder>> {
   const cars: { car: string; totalMinor: number; met: number }[] = [];
   let { shelf, offers } = instance;
   for (const [car, needs] of carsInOrderOfNeed(instance.needs)) {
-    const answer = await solveOrder({ ...instance, needs, shelf, offers }, solver);
+    const answer = await solveOrder({ ...instance, needs, shelf, offers }, solver, options);
     if (!answer.ok) return answer;
     cars.push({ car, totalMinor: answer.value.totalMinor, met: needs.length - answer.value.unmet.length - answer.value.later.length });
     shelf = shelfAfter({ ...instance, shelf }, answer.value);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { orderAnswerSchema } from '../parts/order-answer.ts';
 import { takerSchema } from '../parts/order.ts';
+import { orderSheetSchema } from './order-sheets.ts';
 import { saidSchema } from './plan-said.ts';
 
 export const orderRequestSchema = z.strictObject({
@@ -81,6 +82,8 @@ export const orderViewSchema = orderAnswerSchema.extend({
   cheapestSupplier: againstSchema.nullable(),
   preferences: z.array(z.object({ specification: z.string(), specificationName: z.string(), part: z.string(), partName: z.string(), taken: z.boolean(), moreMinor: z.int().nullable() })),
   toolsLacking: z.array(lackingToolSchema),
+  /** One for each supplier: to print, as a table, as an e-mail, for a counter. */
+  sheets: z.array(orderSheetSchema),
   /** What it comes to, how far it is proven, what it saves. */
   proof: z.array(saidSchema),
   /** What to look at before ordering. */

@@ -19,6 +19,7 @@ import { proposedShares, supplierOrders, type ProposedOrder } from './order-line
 import { boughtLines, needViews } from './order-needs.ts';
 import { preferredOrder, type PreferredOrder } from './order-preferences.ts';
 import type { OrderRequest, OrderView } from './order-view-schema.ts';
+import { orderSheet } from './order-sheets.ts';
 import { orderNotes, orderProof } from './order-words.ts';
 import { said } from './plan-said.ts';
 import { toolsLacking } from './tools-lacking.ts';
@@ -101,5 +102,6 @@ function composeView(request: OrderRequest, currency: string, found: PreferredOr
     preferences: named,
     toolsLacking: toolsLacking(facts, tasks, today),
   };
-  return { ...view, proof: orderProof(view).map(said), notes: orderNotes(proposed, view).map(said) };
+  const sheets = orders.map((order) => orderSheet({ ...order, discountMinor: 0 }, currency, today));
+  return { ...view, sheets, proof: orderProof(view).map(said), notes: orderNotes(proposed, view).map(said) };
 }

@@ -1,3 +1,4 @@
+import { localDate } from '../../../shared-core/calendar/local-date.ts';
 import { readOrderInstance } from '../../../shared-core/parts/read-order-instance.ts';
 import type { OrderAnswer } from '../../../shared-core/parts/order-answer.ts';
 import { solveOrder } from '../../../shared-core/parts/order-solve.ts';
@@ -5,7 +6,8 @@ import { verifyOrder } from '../../../shared-core/parts/order-verify.ts';
 import { assert } from '../../../shared-core/result/assert.ts';
 import { sayDate } from '../../../shared-core/result/words/say.ts';
 import { amountText } from '../../../shared-core/units/money.ts';
-import type { OrderView } from '../../../shared-core/views/order-view.ts';
+import type { OrderView } from '../../../shared-core/views/order-view-schema.ts';
+import { orderCsv } from '../../pack/order-csv.ts';
 import { workerSolver } from '../../solver/worker-solver.ts';
 import { done, refused, wrongUse, type Command, type CommandAnswer } from '../command.ts';
 import { readJson } from '../read-input.ts';
@@ -14,18 +16,37 @@ import { readJson } from '../read-input.ts';
 export const orderCommand: Command = {
   name: 'order',
   does: 'merges the needs of all cars into the cheapest orders',
-  usage: ['order [--horizon DAYS]', 'order --instance FILE.json'],
-  options: { instance: { type: 'string' }, horizon: { type: 'string' } },
+  usage: ['order [--horizon DAYS] [--supplier ID] [--by DATE] [--no-leftovers] [--sheet csv|mail|counter]', 'order --instance FILE.json'],
+  options: { instance: { type: 'string' }, horizon: { type: 'string' }, supplier: { type: 'string' }, by: { type: 'string' }, 'no-leftovers': { type: 'boolean' }, sheet: { type: 'string' } },
   looks: true,
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('order takes no further words.');
     if (typeof input.options['instance'] === 'string') return orderInstance(input.options['instance']);
     const horizon = input.options['horizon'] === undefined ? undefined : Number(input.options['horizon']);
     if (horizon !== undefined && !Number.isInteger(horizon)) return wrongUse('--horizon is a whole number of days.');
-    const reply = await (await input.host()).call('order.propose', horizon === undefined ? {} : { horizonDays: horizon });
-    return reply.ok ? done(reply.value, orderText(reply.value)) : refused(reply.refusal);
+    const sheet = input.options['sheet'];
+    if (sheet !== undefined && !isSheetKind(sheet)) return wrongUse('--sheet is csv, mail or counter.');
+    const by = input.options['by'] === undefined ? null : localDate(String(input.options['by']));
+    if (by !== null && !by.ok) return wrongUse('--by is a date: YYYY-MM-DD.');
+    const reply = await (await input.host()).call('order.propose', {
+      ...(horizon === undefined ? {} : { horizonDays: horizon }),
+      onlySupplier: typeof input.options['supplier'] === 'string' ? input.options['supplier'] : null,
+      arriveBy: by === null ? null : by.value,
+      noLeftovers: input.options['no-leftovers'] === true,
+    });
+    return reply.ok ? done(reply.value, sheet === undefined ? orderText(reply.value) : sheetText(reply.value, sheet)) : refused(reply.refusal);
   },
 };
+
+type SheetKind = 'csv' | 'mail' | 'counter';
+
+function isSheetKind(value: unknown): value is SheetKind {
+  return value === 'csv' || value === 'mail' || value === 'counter';
+}
+
+function sheetText({ sheets }: OrderView, kind: SheetKind): string {
+  return kind === 'csv' ? orderCsv(sheets).trimEnd() : sheets.map((sheet) => sheet[kind]).join('\n\n');
+}
 
 async function orderInstance(file: string): Promise<CommandAnswer> {
   const read = readJson(file);
@@ -55,14 +76,20 @@ function instanceText(answer: OrderAnswer): string {
 function orderText(view: OrderView): string {
   const money = (minor: number) => `${amountText(minor, view.currency)} ${view.currency}`;
   if (view.needs.length === 0) return `Nothing that falls due within ${view.horizonDays} days needs a part.`;
-  const proof = view.status === 'optimal' ? 'Nothing cheaper meets the same needs: it is proven.' : `The best found; nothing is cheaper than ${money(view.boundMinor)}.`;
   return [
-    `To buy for the next ${view.horizonDays} days: ${money(view.totalMinor)} (goods ${money(view.goodsMinor)}, delivery ${money(view.deliveryMinor)}). ${proof}`,
+    `To buy for the next ${view.horizonDays} days: ${money(view.totalMinor)} (goods ${money(view.goodsMinor)}, delivery ${money(view.deliveryMinor)})${view.depositsMinor === 0 ? '' : `, and ${money(view.depositsMinor)} in deposits that come back`}.`,
+    ...view.proof.slice(1).map((one) => one.text),
     ...view.orders.flatMap((order) => [
       `${order.supplierName}: ${money(order.goodsMinor + order.deliveryMinor)}, here in ${order.leadDays} days`,
-      ...order.lines.map((line) => `  ${line.packs} x ${line.partName}${line.number === null ? '' : ` (${line.number})`}, ${money(line.totalMinor)}`),
+      ...order.lines.map((line) => `  ${line.packs} x ${line.partName}${line.number === null ? '' : ` (${line.number})`}, ${money(line.totalMinor)}${line.stale ? `, price of ${sayDate(line.seenOn)}` : ''}: ${forWhom(line)}`),
     ]),
     ...view.needs.map((need) => `  ${need.state === 'met' ? 'for' : need.state === 'later' ? 'later' : 'NOT MET'} ${need.carName}: ${need.itemName}, ${need.quantity} ${need.unit} of ${need.specificationName} by ${sayDate(need.neededBy)}`),
-    view.savedMinor === null ? 'Each car alone would not meet the same needs, so nothing is said of a saving.' : `Each car alone: ${money(view.perCar.totalMinor)}; together saves ${money(view.savedMinor)}.`,
+    ...view.shares.map((share) => `  ${share.carName ?? 'The shelf'} bears ${money(share.minor)}`),
+    ...view.notes.map((note) => note.text),
   ].join('\n');
+}
+
+function forWhom(line: OrderView['orders'][number]['lines'][number]): string {
+  const cars = [...new Set(line.for.map((one) => one.carName))];
+  return cars.length === 0 ? 'the shelf' : cars.join(', ');
 }

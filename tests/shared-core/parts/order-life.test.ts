@@ -136,7 +136,7 @@ describe('receiving', () => {
       const order = household.must('order.place', { id: 'o', supplier: 'north', sure: true, lines: lines.map((line) => ({ ...line, quantity: 1, depositMinor: 50 })), deliveryMinor, discountMinor }).order;
       expect([...landedLines(order).values()].reduce((sum, minor) => sum + minor, 0)).toBe(goods + deliveryMinor - discountMinor);
       while (standing(household).state !== 'delivered') {
-        const rows = standing(household).lines.filter((one) => one.open > 0).slice(0, 2).map((one) => ({ line: one.line.id, packs: Math.min(one.open, some.next().value) }));
+        const rows = standing(household).lines.filter((one) => one.open > 0).slice(0, 2).map((one) => ({ line: one.line.id, packs: Math.min(one.open, Number(some.next().value)) }));
         household.must('order.receive', { order: 'o', lines: rows });
       }
       expect(household.facts().all(lots).reduce((sum, lot) => sum + (lot.paidMinor ?? 0), 0)).toBe(goods + deliveryMinor - discountMinor);

@@ -13,6 +13,7 @@ import { workRecords } from '../../../shared-core/records/work-record.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import type { PaperStep } from '../../../shared-core/sample/sample-step.ts';
 import { proposeOrder } from '../../../shared-core/views/order-view.ts';
+import { orderRequestSchema } from '../../../shared-core/views/order-view-schema.ts';
 import { standingSample, type StandingSample } from './sample-household.ts';
 
 const CARS = ['pip', 'alder', 'wren', 'ember', 'heron'];
@@ -93,7 +94,7 @@ describe('parts and shelf', () => {
 });
 
 test('buying for all cars together pays: the kit, the shared fluid, the shelf, and nothing that has expired', async () => {
-  const order = await proposeOrder(sample.household.facts, { horizonDays: 90 }, { today: sample.today }, directSolver());
+  const order = await proposeOrder(sample.household.facts, orderRequestSchema.parse({}), { today: sample.today }, directSolver());
   if (!order.ok) throw new Error(order.refusal.code);
   const { status, savedMinor, unmet, lines, allocation, perCar, totalMinor } = order.value;
   expect({ status, unmet }).toEqual({ status: 'optimal', unmet: [] });
