@@ -11,6 +11,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
+import { checkUse } from './check-mixing.ts';
 import { observationNoted, observationSchema } from './observation.ts';
 import { papers } from './paper.ts';
 import { checkLots } from './shelf-use.ts';
@@ -53,6 +54,8 @@ export const addRecordRequest = z.strictObject({
   papers: shape.papers.default([]),
   note: shape.note.default(''),
   reconstructed: z.boolean().default(false),
+  /** The keeper was asked and is sure: parts that may not bear each other, or a lot past its date. */
+  sure: z.boolean().default(false),
 });
 export type AddRecordRequest = z.infer<typeof addRecordRequest>;
 
@@ -70,6 +73,8 @@ export const addRecord = change({
     if (!reading.ok) return reading;
     const record = composeRecord(facts, car.value, request, reading.value?.reply.reading.id ?? null, moment);
     if (!record.ok) return record;
+    const used = checkUse(facts, { car: car.value.id, on: record.value.date, lots: record.value.lotsUsed.map((one) => one.lot), lines: record.value.lines, sure: request.sure });
+    if (!used.ok) return used;
     const watched = watchedLines(record.value, request.lines, moment);
     if (!watched.ok) return watched;
     const entries: readonly NewEntry[] = [...(reading.value?.entries ?? []), newEntry(workRecorded, record.value), ...watched.value.map((seen) => newEntry(observationNoted, seen))];
@@ -90,7 +95,7 @@ function composeRecord(facts: Facts, car: Car, request: AddRecordRequest, readin
   if (refusedLine?.ok === false) return refusedLine;
   const whole = lines.flatMap((each) => (each.ok ? [each.value] : []));
   const date = request.date ?? moment.today;
-  const { car: _car, title, ...rest } = request;
+  const { car: _car, title, sure: _sure, ...rest } = request;
   const record: WorkRecord = { ...rest, id: request.id ?? moment.newId(), car: car.id, date, reading, lines: whole, title: title ?? titleOf(whole) };
   if (facts.get(workRecords, record.id) !== null) return refuse('id-taken', { id: record.id }, ['id']);
   return checkRecord(facts, car, record, moment.today);

@@ -10,6 +10,7 @@ import { specifications } from '../parts/specification.ts';
 import { wasteKept, wasteSchema, type Waste } from '../parts/waste.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { checkUse } from './check-mixing.ts';
 import { leftOfLots } from './shelf-left.ts';
 
 const shape = shelfTakingSchema.shape;
@@ -27,12 +28,14 @@ export function checkTaking(facts: Facts, taking: ShelfTaking, { today }: Pick<M
 
 /** Takes something of a lot by hand: used without a record (a top-up), or lost. */
 export const useLot = change({
-  request: z.strictObject({ id: idSchema.optional(), lot: idSchema, quantity: shape.quantity, why: z.enum(['used', 'lost']).default('used'), on: shape.on.optional(), car: shape.car.default(null), note: shape.note.default('') }),
+  request: z.strictObject({ id: idSchema.optional(), lot: idSchema, quantity: shape.quantity, why: z.enum(['used', 'lost']).default('used'), on: shape.on.optional(), car: shape.car.default(null), note: shape.note.default(''), sure: z.boolean().default(false) }),
   reply: z.object({ taking: shelfTakingSchema, left: z.number() }),
-  decide: (facts, request, moment) => {
+  decide: (facts, { sure, ...request }, moment) => {
     const taking: ShelfTaking = { ...request, id: request.id ?? moment.newId(), on: request.on ?? moment.today };
     const sound = checkTaking(facts, taking, moment);
     if (!sound.ok) return sound;
+    const used = taking.car === null || taking.why !== 'used' ? ok(null) : checkUse(facts, { car: taking.car, on: taking.on, lots: [taking.lot], lines: [], sure });
+    if (!used.ok) return used;
     const left = Math.round(((leftOfLots(facts).get(taking.lot) ?? 0) - taking.quantity) * 1000) / 1000;
     return ok({ entries: [newEntry(shelfTaken, taking)], reply: { taking, left } });
   },
