@@ -9,6 +9,7 @@ import { questionAbout } from '../fleet/set-card-figure.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { papers } from '../records/paper.ts';
+import { compareNames } from '../result/compare-names.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { otherUnits, valueText } from './figure-text.ts';
@@ -79,7 +80,7 @@ function groupsOf(facts: Facts, car: Car): CardView['groups'] {
   const known = KNOWN_FIGURES.filter((figure) => standing.has(figure.key) || figuresFor(car).includes(figure));
   const ofGroup = (group: FigureGroup): FigureView[] =>
     group === 'own'
-      ? [...standing.values()].filter((figure) => knownFigure(figure.key) === null).map((figure) => enteredView(facts, figure, null, [])).sort((a, b) => a.name.localeCompare(b.name, 'en'))
+      ? [...standing.values()].filter((figure) => knownFigure(figure.key) === null).map((figure) => enteredView(facts, figure, null, [])).sort((a, b) => compareNames(a.name, b.name))
       : known.filter((figure) => figure.group === group).map((figure) => knownView(facts, figure, standing.get(figure.key) ?? null, items));
   return FIGURE_GROUPS.map((group) => ({ group, name: say({ key: `card-group-${group}`, values: {} }), figures: ofGroup(group) })).filter((group) => group.figures.length > 0);
 }

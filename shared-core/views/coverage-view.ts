@@ -9,6 +9,7 @@ import { ask } from '../journal/operation.ts';
 import { coverageOf, type Coverage, type CoverageVisit } from '../records/coverage.ts';
 import { observations, observationSchema } from '../records/observation.ts';
 import { recordLineSchema, workRecords, workRecordSchema, type WorkRecord } from '../records/work-record.ts';
+import { compareNames } from '../result/compare-names.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
@@ -94,7 +95,7 @@ function planOf(facts: Facts, car: string, wanted: string | null): Result<Servic
 }
 
 function plansOf(facts: Facts, car: string, records: readonly WorkRecord[], today: LocalDate): CoverageView['plans'] {
-  const plans = [...facts.ofCar(servicePlans, car)].sort((a, b) => (a.from === b.from ? a.name.localeCompare(b.name, 'en') : a.from < b.from ? 1 : -1));
+  const plans = [...facts.ofCar(servicePlans, car)].sort((a, b) => (a.from === b.from ? compareNames(a.name, b.name) : a.from < b.from ? 1 : -1));
   return plans.map(({ id, name, from, to, lines }) => {
     const covered = coverageOf(lines, records, from, to ?? today).lines;
     return { id, name, from, to, lines: lines.length, done: covered.filter((line) => line.state === 'done').length };
@@ -139,5 +140,5 @@ function doneBy(lines: Coverage['lines']): CoverageView['by'] {
       by.set(key, { ...sum, lines: sum.lines + 1 });
     }
   }
-  return [...by.values()].sort((a, b) => b.lines - a.lines || a.place.localeCompare(b.place, 'en') || (a.by ?? '').localeCompare(b.by ?? '', 'en'));
+  return [...by.values()].sort((a, b) => b.lines - a.lines || compareNames(a.place, b.place) || compareNames(a.by ?? '', b.by ?? ''));
 }

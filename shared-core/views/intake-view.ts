@@ -10,6 +10,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { intakeAnswers, intakeAnswerKindSchema, type IntakeAnswer } from '../records/intake-answer.ts';
 import type { WorkRecord } from '../records/work-record.ts';
+import { compareNames } from '../result/compare-names.ts';
 import { ok, type Message } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
@@ -130,7 +131,7 @@ function bySoonestEnd(a: IntakeItem, b: IntakeItem): number {
 
 function bySafetyFirst(a: AdvisedItem, b: AdvisedItem): number {
   const until = (one: AdvisedItem) => one.until ?? '9999';
-  return HARM[a.harm] - HARM[b.harm] || (until(a) < until(b) ? -1 : until(a) > until(b) ? 1 : 0) || a.name.localeCompare(b.name, 'en');
+  return HARM[a.harm] - HARM[b.harm] || (until(a) < until(b) ? -1 : until(a) > until(b) ? 1 : 0) || compareNames(a.name, b.name);
 }
 
 function countsOf(items: readonly AdvisedItem[]): IntakeView['counts'] {

@@ -7,6 +7,7 @@ import { cars, type Car } from '../fleet/car.ts';
 import { findHousehold, sameName } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
+import { compareNames } from '../result/compare-names.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { accessGroups, accessGroupSchema } from '../sessions/access-group.ts';
@@ -66,7 +67,7 @@ export const showPlanning = ask({
       settings,
       assumed,
       places: standingPlaces(facts).map((one) => ({ ...one.place, assumed: one.assumed, days: ahead(facts.all(placeDays).filter((days) => days.place === one.place.id), today) })),
-      cars: [...facts.all(cars)].sort((a, b) => a.name.localeCompare(b.name, 'en')).map((car) => planningCar(facts, car, today)),
+      cars: [...facts.all(cars)].sort((a, b) => compareNames(a.name, b.name)).map((car) => planningCar(facts, car, today)),
     });
   },
 });
@@ -95,7 +96,7 @@ function tasksOf(facts: Facts, car: Car): PlanningCar['tasks'] {
     ...facts.ofCar(serviceItems, car.id).map(({ id, name }) => ({ task: { kind: 'item' as const, id }, name })),
     ...tests.map(({ id, kind, name }) => ({ task: { kind: 'obligation' as const, id }, name: name ?? say({ key: `obligation-${kind}`, values: {} }) })),
   ];
-  return named.sort((a, b) => a.name.localeCompare(b.name, 'en'));
+  return named.sort((a, b) => compareNames(a.name, b.name));
 }
 
 function ahead<Days extends { readonly from: LocalDate; readonly to: LocalDate }>(all: readonly Days[], today: LocalDate): Days[] {

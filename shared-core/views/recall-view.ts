@@ -4,6 +4,7 @@ import { dateOfInstant, earliest, type LocalDate } from '../calendar/local-date.
 import { arrangeFrom } from '../care/arrange-from.ts';
 import { recalls, recallSchema, type Recall } from '../care/recall.ts';
 import type { Facts } from '../journal/facts.ts';
+import { compareNames } from '../result/compare-names.ts';
 import { must } from '../result/assert.ts';
 import { say } from '../result/words/say.ts';
 import { LEAST_NOTICE_DAYS } from './notice-days.ts';
@@ -29,7 +30,7 @@ export function recallViews(facts: Facts, car: string, today: LocalDate): Recall
   return facts
     .ofCar(recalls, car)
     .map((recall) => recallView(recall, dateOfInstant(must(stamps.get(recall.id), 'stamp of a recall').firstAt), today))
-    .sort((a, b) => RANK[a.state] - RANK[b.state] || (next(a) < next(b) ? -1 : next(a) > next(b) ? 1 : a.recall.number.localeCompare(b.recall.number, 'en')));
+    .sort((a, b) => RANK[a.state] - RANK[b.state] || (next(a) < next(b) ? -1 : next(a) > next(b) ? 1 : compareNames(a.recall.number, b.recall.number)));
 }
 
 function recallView(recall: Recall, enteredOn: LocalDate, today: LocalDate): RecallView {

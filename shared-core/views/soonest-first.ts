@@ -1,5 +1,6 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import type { DueState } from '../care/due-window.ts';
+import { compareNames } from '../result/compare-names.ts';
 
 interface Dated {
   readonly state: DueState;
@@ -14,7 +15,7 @@ const RANK: Readonly<Record<DueState, number>> = { late: 0, 'probably-due': 1, o
 /** Orders windows: late ones first (the latest of them foremost), then by state, likely date and name; nothing sorts last. */
 export function bySoonest(a: Dated | undefined, b: Dated | undefined): number {
   if (a === undefined || b === undefined) return a === b ? 0 : a === undefined ? 1 : -1;
-  return RANK[a.state] - RANK[b.state] || (b.lateBy?.days ?? 0) - (a.lateBy?.days ?? 0) || compareDates(a, b) || a.name.localeCompare(b.name, 'en');
+  return RANK[a.state] - RANK[b.state] || (b.lateBy?.days ?? 0) - (a.lateBy?.days ?? 0) || compareDates(a, b) || compareNames(a.name, b.name);
 }
 
 function compareDates(a: Dated, b: Dated): number {

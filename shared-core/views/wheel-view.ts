@@ -5,6 +5,7 @@ import { readTyreDateCode, tyreAge } from '../fleet/tyre-date-code.ts';
 import { movesOf } from '../fleet/wheel-places.ts';
 import { wheelMoves, wheelPlaceSchema, wheels, wheelSchema, type Wheel } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
+import { compareNames } from '../result/compare-names.ts';
 
 /** A wheel as the screens show it. */
 export const wheelViewSchema = z.object({
@@ -21,7 +22,7 @@ export type WheelView = z.infer<typeof wheelViewSchema>;
 /** A car's wheels by name. */
 export function wheelViews(facts: Facts, car: string, today: LocalDate): WheelView[] {
   const moves = facts.ofCar(wheelMoves, car);
-  return [...facts.ofCar(wheels, car)].sort((a, b) => a.name.localeCompare(b.name, 'en')).map((wheel): WheelView => {
+  return [...facts.ofCar(wheels, car)].sort((a, b) => compareNames(a.name, b.name)).map((wheel): WheelView => {
     const mine = movesOf(moves, wheel.id);
     const last = mine.at(-1);
     return { wheel, place: last?.place ?? 'off', since: last?.date ?? null, moves: mine.map(({ date, place }) => ({ date, place })), tyre: tyreOf(wheel, today) };

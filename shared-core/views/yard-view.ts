@@ -7,6 +7,7 @@ import { householdSchema } from '../fleet/household.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { observations } from '../records/observation.ts';
+import { compareNames } from '../result/compare-names.ts';
 import { ok } from '../result/result.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { careOf, type CarCare } from './car-care.ts';
@@ -49,7 +50,7 @@ export const showYard = ask({
     if (!household.ok) return household;
     const leads = leadTimes(facts);
     const lanes = facts.all(cars).map((car) => laneOf(facts, car, careOf(facts, car, moment.today, leads), moment.today));
-    lanes.sort((a, b) => a.name.localeCompare(b.name, 'en'));
+    lanes.sort((a, b) => compareNames(a.name, b.name));
     return ok({ today: moment.today, household: household.value, lanes, sessions: sessionViews(facts, moment.today), ahead: aheadOf(lanes, moment.today) });
   },
 });
