@@ -16,12 +16,19 @@ type Worded = Pick<OrderView, 'currency' | 'status' | 'totalMinor' | 'boundMinor
 /** What a proposal comes to, how far it is proven, and what it is held against. */
 export function orderProof(view: Worded): readonly Message[] {
   const sum = (minor: number) => money(minor, view.currency);
-  const proven: Message = view.status === 'optimal' ? { key: view.preferences.some((one) => one.taken) ? 'order-proven-preferred' : 'order-proven', values: {} } : { key: 'order-best-found', values: { bound: sum(view.boundMinor) } };
-  return [{ key: 'order-total', values: { total: sum(view.totalMinor) } }, proven, ...(view.perCar.cars.length > 0 ? [againstCars(view, sum)] : []), ...againstSuppliers(view, sum), ...view.preferences.map((one): Message => {
+  const dearer = view.preferences.some((one) => one.taken && one.moreMinor !== 0);
+  const proven: Message = view.status === 'optimal' ? { key: dearer ? 'order-proven-preferred' : 'order-proven', values: {} } : { key: 'order-best-found', values: { bound: sum(view.boundMinor) } };
+  return [{ key: 'order-total', values: { total: sum(view.totalMinor) } }, proven, ...(view.perCar.cars.length > 0 ? [againstCars(view, sum)] : []), ...againstSuppliers(view, sum), ...preferenceWords(view, sum)];
+}
+
+/** What became of each preference; that a second choice was taken for nothing more goes without saying. */
+function preferenceWords({ preferences }: Worded, sum: (minor: number) => string): readonly Message[] {
+  const isFirst = (at: number) => preferences.findIndex((one) => one.specification === preferences[at]?.specification) === at;
+  return preferences.filter((one, at) => isFirst(at) || !one.taken || one.moreMinor !== 0).map((one): Message => {
     const values = { part: one.partName, specification: one.specificationName, more: one.moreMinor === null ? null : sum(one.moreMinor) };
     if (one.taken) return { key: one.moreMinor === 0 ? 'order-preferred-free' : 'order-preferred', values };
     return { key: one.moreMinor === null ? 'order-preferred-not-had' : 'order-preferred-too-dear', values };
-  })];
+  });
 }
 
 function againstCars(view: Worded, sum: (minor: number) => string): Message {

@@ -90,8 +90,8 @@ export const PARTS_WORDS: Readonly<Record<string, string>> = {
   'order-note-superseded': '{part}: the number {number} was replaced by {now}. Order by the new one.',
   'order-note-merged': '{part} also stands in for {specification}, as stated by {by}.',
   'order-note-merged-source': '{part} also stands in for {specification}, as stated by {by} ({source}).',
-  'order-note-tool-missing': '{tool} is missing, and it takes it: {items}. Buy or borrow it.',
-  'order-note-tool-borrowed': '{tool} is borrowed from {lender} until {until} only, and is needed later: {items}. Ask for longer.',
+  'order-note-tool-missing': 'A tool is missing for {items}: {tool}. Buy or borrow it.',
+  'order-note-tool-borrowed': 'A tool is borrowed from {lender} until {until} only, and {items} needs it later: {tool}. Ask for longer.',
 
   'sheet-for-shelf': 'the shelf',
   'sheet-mail-greeting': 'To {supplier}: please send the following.',
@@ -114,5 +114,5 @@ export const PARTS_WORDS: Readonly<Record<string, string>> = {
   'parts-note-refund': '{supplier} still owes {sum} for what was sent back.',
   'parts-note-deposit': 'Deposits of {sum} come back from {supplier} for the old parts.',
   'parts-note-expired': '{part}, {left} left, was good until {date}. Keep it for disposal.',
-  'parts-note-give-back': '{tool} was to go back to {lender} by {date}.',
+  'parts-note-give-back': 'A tool was to go back to {lender} by {date}: {tool}.',
 };

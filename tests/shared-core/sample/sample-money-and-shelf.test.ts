@@ -105,3 +105,16 @@ test('buying for all cars together pays: the kit, the shared fluid, the shelf, a
   expect(allocation.filter((one) => one.from === 'shelf').map((one) => one.part)).toContain('oil-filter-f2');
   expect(allocation.filter((one) => one.part.endsWith('brake-fluid') && one.from === 'shelf')).toEqual([]);
 });
+
+test('the parts of the sample show what may become of an order, and what wants to be looked at', () => {
+  const view = sample.ask('parts.show', {});
+  const states = Object.fromEntries(view.orders.map((one) => [one.order.id, [one.state, one.depositsOpenMinor, one.refundOpenMinor, one.overdueDays !== null]]));
+  expect(states).toEqual({ 'battery-order': ['delivered', 1000, 380, false], 'coolant-order': ['part-delivered', 0, 0, true], 'bulb-order': ['on-the-way', 0, 0, false] });
+  for (const order of view.orders) expect(sum(order.shares.map((one) => one.minor))).toBe(order.paidMinor);
+  expect(view.shelf.filter((one) => one.state === 'expired').map((one) => one.lot.id)).toContain('old-brake-fluid');
+  expect(view.offers.filter((one) => one.stale).map((one) => one.offer.id)).toEqual(['copper-l3']);
+  expect(view.offers.find((one) => one.offer.id === 'copper-l3')?.numberNow).toBe('CL-L4');
+  expect(view.specifications.find((one) => one.specification.id === 'coolant-wren')?.neverWith).toMatchObject([{ specification: 'coolant', rule: 'never' }]);
+  expect(view.sessions.flatMap((one) => one.toolsLacking.map((tool) => tool.tool))).toEqual(['battery-tester']);
+  expect([...new Set(view.notes.map((one) => one.code))].sort()).toEqual(['parts-note-deposit', 'parts-note-expired', 'parts-note-overdue', 'parts-note-refund']);
+});

@@ -106,6 +106,6 @@ describe('orders, tools and waste', () => {
     household.must('tool.set', { id: 'ramp', name: 'ramps', state: 'borrowed', lender: 'a neighbour', until: day('2026-11-24') });
     household.must('task-tools.set', { item: 'pip-oil', tools: ['ramp'] });
     expect(show(household).tools).toMatchObject([{ id: 'ramp', overdue: true, takenBy: [{ item: 'pip-oil' }] }]);
-    expect(show(household).notes.map((one) => one.text)).toEqual(['ramps was to go back to a neighbour by 24 Nov 2026.']);
+    expect(show(household).notes.map((one) => one.text)).toEqual(['A tool was to go back to a neighbour by 24 Nov 2026: ramps.']);
   });
 });
