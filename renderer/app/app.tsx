@@ -2,6 +2,8 @@ import { Link, Route, Switch } from 'wouter';
 import { CarScreen } from '../car/car-screen.tsx';
 import { leafNamed, leafOfPlace } from '../car/leaf.ts';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
+import { SessionsScreen } from '../sessions/sessions-screen.tsx';
+import { PlanningScreen } from '../settings/planning/planning-screen.tsx';
 import { SettingsScreen } from '../settings/settings-screen.tsx';
 import { Asked } from '../ui/asked.tsx';
 import { HouseholdProvider } from '../ui/household.tsx';
@@ -47,6 +49,8 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/import"><ImportScreen key="" car={null} /></Route>
       <Route path="/car/:car/:leaf">{({ car, leaf }) => <CarScreen car={car} leaf={leafNamed(leaf)} place={null} />}</Route>
       <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafOfPlace(kind)} place={`${kind}-${id}`} />}</Route>
+      <Route path="/sessions"><SessionsScreen /></Route>
+      <Route path="/settings/planning"><PlanningScreen /></Route>
       <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
       <Route>
         <ScreenTitle>{tell('screen.lost')}</ScreenTitle>

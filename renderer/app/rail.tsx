@@ -12,6 +12,7 @@ interface Place {
 const PLACES: readonly Place[] = [
   { sign: 'yard', href: '/', name: 'screen.yard' },
   { sign: 'car', href: '/car', name: 'screen.car' },
+  { sign: 'sessions', href: '/sessions', name: 'screen.sessions' },
   { sign: 'settings', href: '/settings', name: 'screen.settings' },
 ];
 

@@ -1,6 +1,7 @@
 import { LookSection } from './look-section.tsx';
 import { HouseholdSection } from './household-section.tsx';
 import { DataSection } from './data-section.tsx';
+import { PlanningSection } from './planning-section.tsx';
 import { ScreenTitle } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './settings.module.css';
@@ -16,6 +17,7 @@ export function SettingsScreen({ folder, sample }: SettingsScreenProps) {
     <div className={styles.screen}>
       <ScreenTitle>{tell('settings.title')}</ScreenTitle>
       <HouseholdSection />
+      <PlanningSection />
       <LookSection />
       <DataSection folder={folder} sample={sample} />
     </div>

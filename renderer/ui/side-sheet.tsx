@@ -7,15 +7,18 @@ interface SideSheetProps {
   readonly title: string;
   readonly opened: boolean;
   readonly onClose: () => void;
+  /** Whether the focus goes back where it came from; false where something else is about to take it. */
+  readonly returnFocus?: boolean;
   readonly children: ReactNode;
 }
 
 /** A sheet laid over the side of the screen for one entry. Escape closes it; the focus goes back to where it came from. */
-export function SideSheet({ title, opened, onClose, children }: SideSheetProps) {
+export function SideSheet({ title, opened, onClose, returnFocus = true, children }: SideSheetProps) {
   return (
     <Drawer
       opened={opened}
       onClose={onClose}
+      returnFocus={returnFocus}
       title={title}
       position="right"
       size="34rem"

@@ -13,17 +13,17 @@ import styles from './lanes.module.css';
 interface LaneMarksProps {
   readonly lane: Lane;
   readonly layout: LaneLayout;
-  readonly height: number;
+  /** Where the first row begins. */
+  readonly above: number;
   readonly note: MarkNoteControl;
   readonly onFocus: () => void;
 }
 
 /** The marks of a lane: one stop for the Tab key, arrow keys within. */
-export function LaneMarks({ lane, layout, height, note, onFocus }: LaneMarksProps) {
+export function LaneMarks({ lane, layout, above, note, onFocus }: LaneMarksProps) {
   const [current, setCurrent] = useState<string | null>(null);
   const { placed } = layout;
   const stop = placed.find((one) => one.mark.id === current) ?? placed[0];
-  const above = Math.max(0, (height - layout.rows * ROW_HEIGHT) / 2);
   if (placed.length === 0) return null;
   return (
     <ul className={styles.marks} aria-label={tell('lane.marks', { car: lane.name })}>

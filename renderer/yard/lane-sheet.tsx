@@ -10,8 +10,12 @@ import type { LaneWithMarks } from './lane-with-marks.ts';
 import { moveAmongMarks } from './move-among-marks.ts';
 import { Legend } from './legend.tsx';
 import { MarkNote } from './mark-note.tsx';
-import { SPANS, timeScale, type Span } from './time-scale.ts';
+import { PostBand } from './post-band.tsx';
+import { layPosts } from './post-layout.ts';
+import { pixelsADay, SPANS, timeScale, type Span } from './time-scale.ts';
 import { useMarkNote } from './use-mark-note.ts';
+import { usePostDrag } from './use-post-drag.ts';
+import type { PostControl } from './use-posts.tsx';
 import styles from './lanes.module.css';
 
 interface LaneSheetProps {
@@ -21,18 +25,21 @@ interface LaneSheetProps {
   /** Every lane is opened. */
   readonly unfolded: boolean;
   readonly onSpan: (span: Span) => void;
+  readonly posts: PostControl;
 }
 
 const LABEL_FONT = "600 13px 'Source Sans 3'";
 
 /** One sheet of paper: a lane for each car under one calendar. */
-export function LaneSheet({ today, lanes, span, unfolded, onSpan }: LaneSheetProps) {
+export function LaneSheet({ today, lanes, span, unfolded, onSpan, posts }: LaneSheetProps) {
   const { ref, width } = useElementSize();
   const measure = useTextWidth(LABEL_FONT);
   const note = useMarkNote();
   const [opened, setOpened] = useState<string | null>(null);
   const scale = timeScale(today, span, width);
   const size = laneSize(lanes.length);
+  const postLayout = layPosts(posts.posts, scale, measure);
+  const drag = usePostDrag({ today, pixelsADay: pixelsADay(scale), onDrag: posts.drag });
 
   const onKeyDown = (event: React.KeyboardEvent<HTMLElement>) => {
     if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -61,9 +68,13 @@ export function LaneSheet({ today, lanes, span, unfolded, onSpan }: LaneSheetPro
             onOpen={(open) => setOpened(open ? one.lane.id : null)}
             measure={measure}
             note={note}
+            posts={postLayout.placed}
+            drag={drag}
           />
         ))}
+        {posts.posts.length > 0 && <PostBand layout={postLayout} scale={scale} drag={drag} onOpen={posts.open} onKey={posts.key} />}
       </ol>
+      {posts.panel}
       <Legend />
       <MarkNote note={note} />
     </section>

@@ -1,6 +1,7 @@
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './legend.module.css';
+import postStyles from './posts.module.css';
 
 /** What the marks mean, at the foot of the sheet. */
 export function Legend() {
@@ -13,6 +14,7 @@ export function Legend() {
         <li><MarkGlyph shape="bar" filled={false} tone="later" /> {tell('legend.outlined')}, {tell('legend.filled')}</li>
         <li><MarkGlyph shape="flag" filled tone="late" /> {tell('legend.flag')}</li>
         <li><MarkGlyph shape="pin" filled={false} tone="later" /> {tell('legend.pin')}</li>
+        <li><span className={postStyles.sample} data-kept="true" /> <span className={postStyles.sample} data-kept="false" /> {tell('legend.post')}</li>
         <li><span className={styles.hatch} /> {tell('legend.hatch')}</li>
       </ul>
       <p>{tell('legend.keys')}</p>

@@ -35,6 +35,16 @@ export function timeScale(today: LocalDate, span: Span, width: number): TimeScal
   return { today, start: addDays(today, -pastDays), end, width, todayX, x: (date) => todayX + daysBetween(today, date) * pixelsADay };
 }
 
+/** How many pixels a day is wide. */
+export function pixelsADay({ today, end, width, todayX }: Pick<TimeScale, 'today' | 'end' | 'width' | 'todayX'>): number {
+  return Math.max(Number.EPSILON, (width - todayX) / daysBetween(today, end));
+}
+
+/** The shortest span that shows a day, or the longest. @example spanHolding('2026-11-25', '2027-02-23') //=> 3 */
+export function spanHolding(today: LocalDate, day: LocalDate): Span {
+  return SPANS.find((span) => addMonths(today, span) >= day) ?? 36;
+}
+
 /** A line of the calendar: the first of a month, or a Monday where there is room for weeks. */
 export interface Tick {
   readonly date: LocalDate;

@@ -2,6 +2,9 @@ import { Button, SegmentedControl } from '@mantine/core';
 import { useState } from 'react';
 import type { YardView } from '../../shared-core/views/yard-view.ts';
 import { Asked } from '../ui/asked.tsx';
+import { PlanBar } from '../ui/plan/plan-bar.tsx';
+import { SessionSheet } from '../ui/plan/session-sheet.tsx';
+import { useSessions } from '../ui/plan/use-sessions.ts';
 import { useWords } from '../ui/household.tsx';
 import { ScreenTitle } from '../ui/screen-title.tsx';
 import { useAsk } from '../ui/use-ask.ts';
@@ -11,7 +14,9 @@ import { EmptyYard } from './empty-yard.tsx';
 import { LaneSheet } from './lane-sheet.tsx';
 import { MarkTable } from './mark-table.tsx';
 import { marksOfLane } from './marks-of-lane.ts';
-import { SPANS, type Span } from './time-scale.ts';
+import { SessionTable } from './session-table.tsx';
+import { spanHolding, SPANS, type Span } from './time-scale.ts';
+import { usePosts } from './use-posts.tsx';
 import { WaitingList } from './waiting-list.tsx';
 import styles from './yard.module.css';
 
@@ -33,11 +38,16 @@ function Yard({ view }: { readonly view: YardView }) {
   const [span, setSpan] = useState<Span>(12);
   const [unfolded, setUnfolded] = useState(false);
   const [showAs, setShowAs] = useState<ShowAs>('lanes');
+  const sessions = useSessions();
+  const standing = sessions.state === 'answered' ? sessions.value : null;
+  const posts = usePosts(standing);
   const lanes = view.lanes.map((lane) => ({ lane, marks: marksOfLane(lane, view.today, words) }));
   return (
     <>
       <p className={styles.today}>{words.longDate(view.today)}</p>
       <p className={styles.sentence}>{aheadSentence(view.ahead)}</p>
+      {standing !== null && <PlanBar view={standing} onPlan={(plan) => plan.sessions.length > 0 && setSpan(spanHolding(view.today, plan.lastDay))} />}
+      {sessions.state !== 'asking' && standing === null && <Asked answer={sessions}>{() => null}</Asked>}
       <div className={styles.columns}>
         <div className={styles.main}>
           <div className={styles.choices}>
@@ -47,10 +57,13 @@ function Yard({ view }: { readonly view: YardView }) {
               <SegmentedControl aria-label={tell('yard.span')} value={String(span)} onChange={(value) => setSpan(Number(value) as Span)} data={SPANS.map((months) => ({ value: String(months), label: tell(`span.${months}`) }))} />
             )}
           </div>
-          {showAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} span={span} onSpan={setSpan} unfolded={unfolded} /> : <MarkTable lanes={lanes} />}
+          {showAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} span={span} onSpan={setSpan} unfolded={unfolded} posts={posts} /> : <MarkTable lanes={lanes} />}
+          {showAs === 'table' && standing !== null && <SessionTable view={standing} onOpen={posts.open} />}
+          {showAs === 'table' && posts.panel}
         </div>
         <WaitingList today={view.today} lanes={lanes} />
       </div>
+      {standing !== null && <SessionSheet view={standing} session={posts.opened} onClose={posts.close} onMove={posts.lift} />}
     </>
   );
 }

@@ -50,7 +50,7 @@ export const showSessions = ask({
 });
 
 function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccount, currency: string): StandingSession[] {
-  const views = sessionViews(facts, problem.input.today);
+  const views = keptFirst(sessionViews(facts, problem.input.today));
   return views.map((view) => {
     const kept = views.find((one) => one.id !== view.id && one.day === view.day && one.place === view.place && isPinned(one) && !isPinned(view));
     const held = account.sessions.find((one) => one.day === view.day && one.place === view.place);
@@ -64,6 +64,12 @@ function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccou
       joins: kept?.id ?? null,
     };
   });
+}
+
+/** Of one day and place what is kept stands before what is proposed to join it. */
+function keptFirst(views: readonly SessionView[]): readonly SessionView[] {
+  const rank = (one: SessionView) => (isPinned(one) ? 0 : 1);
+  return [...views].sort((a, b) => (a.day === b.day && a.place === b.place ? rank(a) - rank(b) : 0));
 }
 
 function mostMinutes({ instance }: PlanProblem, { day, place }: SessionView): number {

@@ -5,6 +5,7 @@ export const APP_WORDS = {
   'app.screens': 'Screens',
   'screen.yard': 'Yard',
   'screen.car': 'Car',
+  'screen.sessions': 'Sessions',
   'screen.settings': 'Settings',
   'screen.lost': 'Nothing here',
   'screen.lost-what': 'There is no screen at this address. The yard shows all cars.',

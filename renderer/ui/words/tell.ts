@@ -9,6 +9,8 @@ import { FORM_WORDS } from './form-words.ts';
 import { INTAKE_LEAF_WORDS } from './intake-words.ts';
 import { IMPORT_SCREEN_WORDS } from './import-words.ts';
 import { PACK_WORDS } from './pack-words.ts';
+import { PLAN_SCREEN_WORDS } from './plan-words.ts';
+import { PLANNING_WORDS } from './planning-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
 import { SET_WORDS } from './set-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
@@ -17,7 +19,7 @@ import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS };
+const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS, ...PLAN_SCREEN_WORDS, ...PLANNING_WORDS };
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;

@@ -1,0 +1,58 @@
+import { useState } from 'react';
+import type { SessionsView } from '../../shared-core/views/sessions-view-schema.ts';
+import { Asked } from '../ui/asked.tsx';
+import { useWords } from '../ui/household.tsx';
+import { firstSpot } from '../ui/plan/first-spot.ts';
+import { LeftAndNotes } from '../ui/plan/left-and-notes.tsx';
+import { MovePanel } from '../ui/plan/move-panel.tsx';
+import { PlanBar } from '../ui/plan/plan-bar.tsx';
+import { sessionTitle } from '../ui/plan/plan-words.ts';
+import { SessionBody } from '../ui/plan/session-body.tsx';
+import { useMove } from '../ui/plan/use-move.ts';
+import type { MoveSubject } from '../ui/plan/move-store.ts';
+import { useSessions } from '../ui/plan/use-sessions.ts';
+import { ScreenTitle } from '../ui/screen-title.tsx';
+import { Section } from '../ui/section.tsx';
+import { tell } from '../ui/words/tell.ts';
+import styles from './sessions.module.css';
+
+/** The sessions in time, proposed and kept, with their tasks and reasons. */
+export function SessionsScreen() {
+  const answer = useSessions();
+  return (
+    <div className={styles.screen}>
+      <ScreenTitle>{tell('sessions.title')}</ScreenTitle>
+      <Asked answer={answer}>{(view) => <Sessions view={view} />}</Asked>
+    </div>
+  );
+}
+
+function Sessions({ view }: { readonly view: SessionsView }) {
+  const words = useWords();
+  const move = useMove();
+  const [before, setBefore] = useState<HTMLElement | null>(null);
+  const lift = (subject: MoveSubject) => {
+    setBefore(document.activeElement instanceof HTMLElement ? document.activeElement : null);
+    move.lift(subject, subject.from ?? firstSpot(view), 'fields');
+  };
+  const end = () => {
+    // What was pressed is gone where it moved: then the screen's heading takes the focus.
+    requestAnimationFrame(() => (before?.isConnected === true ? before : document.querySelector<HTMLElement>('h1'))?.focus());
+  };
+  return (
+    <>
+      <PlanBar view={view} />
+      {view.sessions.map((session) => (
+        <Section key={session.id} title={sessionTitle(session, view.today, words)}>
+          <SessionBody session={session} today={view.today} onMove={lift} onDone={focusHeading} />
+        </Section>
+      ))}
+      {(view.sessions.length > 0 || view.notes.length > 0) && <div className={styles.left}><LeftAndNotes view={view} onMove={lift} /></div>}
+      <MovePanel view={view} move={move} onEnd={end} />
+    </>
+  );
+}
+
+function focusHeading(): void {
+  document.querySelector<HTMLElement>('h1')?.focus();
+}

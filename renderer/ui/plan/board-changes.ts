@@ -1,0 +1,35 @@
+import type { Result } from '../../../shared-core/result/result.ts';
+import type { SessionView } from '../../../shared-core/views/session-view.ts';
+import { change } from '../change.ts';
+
+type Undoable = Promise<Result<{ readonly undo: readonly number[] }>>;
+type Standing = Pick<SessionView, 'id' | 'day' | 'place' | 'state' | 'tasks'>;
+
+/** Keeps every session that is only proposed. */
+export function keepAllProposed(sessions: readonly Standing[]): Undoable {
+  return change('session.keep', { sessions: sessions.filter((one) => one.state === 'proposed').map(wanted) });
+}
+
+/** Takes every session away that is only proposed. */
+export function clearProposed(_sessions: readonly Standing[]): Undoable {
+  return change('session.propose', { sessions: [] });
+}
+
+/** Keeps one that is proposed. */
+export function keepSession(session: Standing): Undoable {
+  return change('session.keep', { sessions: [wanted(session)] });
+}
+
+/** Takes a session away; its tasks are free again. */
+export function dropSession({ id }: Pick<Standing, 'id'>): Undoable {
+  return change('session.end', { session: id, as: 'cancelled' });
+}
+
+/** Says that a kept session was held. */
+export function endSession({ id }: Pick<Standing, 'id'>): Undoable {
+  return change('session.end', { session: id, as: 'done' });
+}
+
+function wanted({ day, place, tasks }: Standing) {
+  return { day, place, tasks: tasks.map((one) => one.task) };
+}

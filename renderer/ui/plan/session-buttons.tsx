@@ -1,0 +1,33 @@
+import { Button } from '@mantine/core';
+import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
+import type { StandingSession } from '../../../shared-core/views/sessions-view-schema.ts';
+import { sayFault } from '../form/say-fault.ts';
+import { note } from '../notices/notice-store.ts';
+import { tell, type WordKey } from '../words/tell.ts';
+import { dropSession, endSession, keepSession } from './board-changes.ts';
+import styles from './session.module.css';
+
+interface SessionButtonsProps {
+  readonly session: StandingSession;
+  readonly title: string;
+  readonly today: LocalDate;
+  readonly onMove: () => void;
+  readonly onDone: () => void;
+}
+
+/** What can be done with a session: kept, moved, dropped; one whose day has come was done. */
+export function SessionButtons({ session, title, today, onMove, onDone }: SessionButtonsProps) {
+  const run = async (send: typeof keepSession, done: WordKey) => {
+    const reply = await send(session);
+    note(reply.ok ? tell(done, { title }) : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
+    if (reply.ok) onDone();
+  };
+  return (
+    <div className={styles.buttons}>
+      {session.state === 'proposed' && <Button size="compact-md" aria-label={tell('session.keep-of', { title })} onClick={() => void run(keepSession, 'session.kept')}>{tell('session.keep')}</Button>}
+      {session.state !== 'proposed' && session.day <= today && <Button size="compact-md" aria-label={tell('session.done-of', { title })} onClick={() => void run(endSession, 'session.ended')}>{tell('session.done')}</Button>}
+      {session.tasks.some((one) => !one.done) && <Button size="compact-md" variant="default" aria-label={tell('session.move-of', { title })} onClick={onMove}>{tell('session.move')}</Button>}
+      <Button size="compact-md" variant="default" aria-label={tell('session.drop-of', { title })} onClick={() => void run(dropSession, 'session.dropped')}>{tell('session.drop')}</Button>
+    </div>
+  );
+}
