@@ -20,7 +20,7 @@ export interface Made {
   readonly undo: readonly (readonly number[])[];
 }
 
-export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session';
+export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste';
 
 /** A day of the six years before 2026-11-25. */
 const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_400_000).toISOString().slice(0, 10);
@@ -71,6 +71,31 @@ const CALLS = {
   'set supplier': (_made, { a, b }) => ({ operation: 'supplier.set', request: { id: id('supplier', a), name: `Supplier ${a % 40}`, leadDays: b % 30, deliveryMinor: b % 900 } }),
   'set offer': ({ ids }, { a, b, c }) => ({ operation: 'offer.set', request: { id: id('offer', a), supplier: one(ids.supplier, b), part: one(ids.part, c), quantity: 5, priceMinor: b % 9000, seenOn: dayOf(c) } }),
   'set lot': ({ ids }, { a, b, c }) => ({ operation: 'lot.set', request: { id: id('lot', a), part: one(ids.part, b), quantity: 1 + (c % 9), receivedOn: dayOf(c) } }),
+  'set fluid': (_made, { a, b }) => ({ operation: 'specification.set', request: { id: id('spec', a), name: `Spec ${b % 9}`, unit: 'litre', mix: b % 2 === 0, fluid: { use: 'brake-fluid', base: [null, 'glycol', 'silicone'][b % 3] } } }),
+  'never mix': ({ ids }, { a, b, c }) => ({ operation: 'never-mix.set', request: { id: `pair-${c % 3}`, between: [one(ids.specification, a), one(ids.specification, b)].map((specification) => ({ kind: 'specification', id: specification })), rule: b % 2 === 0 ? 'ask' : 'never', why: 'the handbook' } }),
+  'mix again': (_made, { a }) => ({ operation: 'never-mix.remove', request: { id: `pair-${a % 3}` } }),
+  'prefer': ({ ids }, { a, b }) => ({ operation: 'part-preference.set', request: { id: one(ids.specification, a), parts: [one(ids.part, b)] } }),
+  'supersede': (_made, { a, b }) => ({ operation: 'number.supersede', request: { id: `number-${a % 5}`, old: `N ${a % 5}`, new: `N ${b % 5}` } }),
+  'keep number': (_made, { a }) => ({ operation: 'number.keep', request: { id: `number-${a % 5}` } }),
+  'see offer': ({ ids }, { a, b }) => ({ operation: 'offer.see', request: { id: one(ids.offer, a), priceMinor: b % 9000, on: dayOf(b) } }),
+  'withdraw offer': ({ ids }, { a, b }) => ({ operation: 'offer.withdraw', request: { id: one(ids.offer, a), on: dayOf(b) } }),
+  'set parts settings': (_made, { a }) => ({ operation: 'parts-settings.set', request: { staleAfterDays: 1 + (a % 400) } }),
+  'open lot': ({ ids }, { a, b }) => ({ operation: 'lot.open', request: { lot: one(ids.lot, a), on: dayOf(b), keepsOpenedDays: b % 2 === 0 ? null : 30 } }),
+  'move lot': ({ ids }, { a, b }) => ({ operation: 'lot.move', request: { lot: one(ids.lot, a), where: `place ${b % 4}` } }),
+  'use lot': ({ ids }, { a, b, c }) => ({ operation: 'lot.use', request: { lot: one(ids.lot, a), quantity: 0.25 + (c % 4), on: dayOf(b), car: c % 2 === 0 ? one(ids.car, c) : null, sure: b % 2 === 0 } }),
+  'discard lot': ({ ids }, { a, b }) => ({ operation: 'lot.discard', request: { lot: one(ids.lot, a), where: 'drum', on: dayOf(b) } }),
+  'take stock': ({ ids }, { a, b, c }) => ({ operation: 'stock.take', request: { on: dayOf(b), lines: [{ lot: one(ids.lot, a), counted: c % 5 }] } }),
+  'place order': ({ ids }, { a, b, c }) => ({ operation: 'order.place', request: { id: id('order', c), supplier: one(ids.supplier, a), placedOn: dayOf(b), sure: true, lines: [{ part: one(ids.part, c), packs: 1 + (b % 4), quantity: 2, priceMinor: b % 5000, depositMinor: c % 3 === 0 ? 100 : 0, for: [] }] } }),
+  'change order': ({ ids }, { a, b }) => ({ operation: 'order.change', request: { order: one(ids.order, a), expectedOn: aheadOf(b), ...(b % 2 === 0 ? { deliveryMinor: b % 900 } : {}) } }),
+  'receive order': ({ ids }, { a, b, c }) => ({ operation: 'order.receive', request: { order: one(ids.order, a), lines: c % 2 === 0 ? null : [{ line: 'line-1', packs: 1, found: ['good', 'damaged', 'wrong', 'not-coming'][b % 4], again: c % 3 === 0 }], papers: some(ids.paper, b) } }),
+  'cancel order': ({ ids }, { a }) => ({ operation: 'order.cancel', request: { order: one(ids.order, a) } }),
+  'return order': ({ ids }, { a, b }) => ({ operation: 'order.return', request: { order: one(ids.order, a), lines: [{ line: 'line-1', packs: 1, what: b % 2 === 0 ? 'goods' : 'deposit' }], sure: true } }),
+  'refund': ({ ids }, { a, b }) => ({ operation: 'order.refund', request: { return: one(ids.return, a), minor: b % 900 } }),
+  'set tool': (_made, { a, b }) => ({ operation: 'tool.set', request: { id: `tool-${a % 4}`, name: `Tool ${a % 4}`, state: b % 2 === 0 ? 'missing' : 'borrowed', ...(b % 2 === 0 ? {} : { lender: 'a neighbour', until: aheadOf(b) }) } }),
+  'remove tool': (_made, { a }) => ({ operation: 'tool.remove', request: { id: `tool-${a % 4}` } }),
+  'set task tools': ({ ids }, { a, b }) => ({ operation: 'task-tools.set', request: { item: one(ids.item, a), tools: some(ids.tool, b) } }),
+  'keep waste': (_made, { a, b }) => ({ operation: 'waste.keep', request: { id: `waste-${a % 4}`, what: 'old oil', quantity: 1 + (b % 5), unit: 'litre', since: dayOf(b) } }),
+  'dispose waste': ({ ids }, { a, b }) => ({ operation: 'waste.dispose', request: { waste: one(ids.waste, a), how: 'collecting point', paper: b % 3 === 0 ? one(ids.paper, b) : null } }),
   'keep paper': (_made, { a }) => ({ operation: 'paper.keep', request: { name: `paper ${a % 30}.txt`, base64: Buffer.from(`the paper ${a % 30}`).toString('base64') } }),
   'add record': ({ ids }, { a, b, c }) => ({
     operation: 'record.add',
