@@ -2,6 +2,7 @@ import { earliest } from '../calendar/local-date.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Solver } from '../integer-program/solver.ts';
 import type { Facts } from '../journal/facts.ts';
+import { rememberedFacts } from '../journal/remembered-facts.ts';
 import type { Moment } from '../journal/operation.ts';
 import { ANY_TERMS, composeInstance, type BuyingTerms } from '../parts/compose-instance.ts';
 import type { OrderAnswer } from '../parts/order-answer.ts';
@@ -29,7 +30,8 @@ import { toolsLacking } from './tools-lacking.ts';
  * against buying for each car alone and from each supplier alone. An answer that fails the verifier is our bug and is never shown. Where it
  * is stopped, the best found so far stands and is held against nothing.
  */
-export async function proposeOrder(facts: Facts, request: OrderRequest, moment: Pick<Moment, 'today'>, solver: Solver, options: OrderOptions = {}): Promise<Result<OrderView>> {
+export async function proposeOrder(standing: Facts, request: OrderRequest, moment: Pick<Moment, 'today'>, solver: Solver, options: OrderOptions = {}): Promise<Result<OrderView>> {
+  const facts = rememberedFacts(standing);
   const household = findHousehold(facts);
   if (!household.ok) return household;
   if (request.onlySupplier !== null && facts.get(suppliers, request.onlySupplier) === null) return refuse('unknown-supplier', { id: request.onlySupplier }, ['onlySupplier']);

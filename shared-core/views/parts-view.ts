@@ -3,6 +3,7 @@ import type { LocalDate } from '../calendar/local-date.ts';
 import { serviceItems } from '../care/service-item.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
+import { rememberedFacts } from '../journal/remembered-facts.ts';
 import { ask } from '../journal/operation.ts';
 import { neverMixes } from '../parts/never-mix.ts';
 import { superseded } from '../parts/part-number.ts';
@@ -24,7 +25,8 @@ import { said } from './plan-said.ts';
 export const showParts = ask({
   request: z.strictObject({}),
   reply: partsViewSchema,
-  answer: (facts, _request, { today }) => {
+  answer: (standing, _request, { today }) => {
+    const facts = rememberedFacts(standing);
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const { currency } = household.value;
