@@ -7,6 +7,7 @@ import { FieldRow } from '../ui/form/fields.tsx';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { useEntry } from '../ui/form/use-entry.ts';
 import { hemisphereChoices, unitChoices } from '../ui/household-choices.ts';
+import { focusHeading } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './first-start.module.css';
 import { StartPicture } from './start-picture.tsx';
@@ -53,8 +54,8 @@ type Start = typeof START;
 
 /** Shows the household that is there now, with the focus on the heading of its first screen. */
 async function goIn(): Promise<void> {
+  focusHeading();
   await queries.invalidateQueries();
-  requestAnimationFrame(() => document.querySelector('h1')?.focus());
 }
 
 /** What one's own browser is set to is a fair guess; each of it can be changed before it is sent. */

@@ -1,12 +1,13 @@
 import { useState } from 'react';
-import type { SessionsView } from '../../shared-core/views/sessions-view-schema.ts';
+import type { SessionsView, StandingSession } from '../../shared-core/views/sessions-view-schema.ts';
 import { Asked } from '../ui/asked.tsx';
+import type { HouseholdWords } from '../ui/household-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { firstSpot } from '../ui/plan/first-spot.ts';
 import { LeftAndNotes } from '../ui/plan/left-and-notes.tsx';
 import { MovePanel } from '../ui/plan/move-panel.tsx';
 import { PlanBar } from '../ui/plan/plan-bar.tsx';
-import { sessionTitle } from '../ui/plan/plan-words.ts';
+import { sessionState, sessionTitle } from '../ui/plan/plan-words.ts';
 import { SessionBody } from '../ui/plan/session-body.tsx';
 import { useMove } from '../ui/plan/use-move.ts';
 import type { MoveSubject } from '../ui/plan/move-store.ts';
@@ -43,7 +44,7 @@ function Sessions({ view }: { readonly view: SessionsView }) {
     <>
       <PlanBar view={view} />
       {view.sessions.map((session) => (
-        <Section key={session.id} title={sessionTitle(session, view.today, words)}>
+        <Section key={session.id} title={headingOf(session, view.today, words)}>
           <SessionBody session={session} today={view.today} onMove={lift} onDone={focusHeading} />
         </Section>
       ))}
@@ -51,6 +52,12 @@ function Sessions({ view }: { readonly view: SessionsView }) {
       <MovePanel view={view} move={move} onEnd={end} />
     </>
   );
+}
+
+/** Its day and place; what is proposed on top of a kept session says so, for the kept one has the same day and place. */
+function headingOf(session: StandingSession, today: SessionsView['today'], words: HouseholdWords): string {
+  const title = sessionTitle(session, today, words);
+  return session.joins === null ? title : `${title} · ${sessionState(session)}`;
 }
 
 function focusHeading(): void {

@@ -4,6 +4,13 @@ import { tell } from './words/tell.ts';
 /** Whether a heading had the focus as it went: the one that takes its place, once the host has answered, gets it. */
 let focusToPassOn = false;
 
+/** Gives the focus to the screen's heading; where it is still to come, as soon as it is there. */
+export function focusHeading(): void {
+  const heading = document.querySelector<HTMLElement>('h1[tabindex]');
+  heading?.focus();
+  focusToPassOn = heading === null;
+}
+
 /** A screen's heading: it names the window too, and takes the focus when one comes to the screen. */
 export function ScreenTitle({ children }: { readonly children: string }) {
   const heading = useRef<HTMLHeadingElement>(null);
