@@ -1,21 +1,22 @@
-import { addDays, daysBetween, type LocalDate } from '../calendar/local-date.ts';
+import { daysBetween, type LocalDate } from '../calendar/local-date.ts';
 import { ok, refuse, type Refusal, type Result } from '../result/result.ts';
 import { isLegalNow } from './compose-plan-problem.ts';
 import type { HouseholdTask } from './household-task.ts';
 import type { PlanInput, PlanProblem } from './plan-problem.ts';
 import { taskKey } from './task-ref.ts';
 import { whyNotThere } from './why-not-there.ts';
+import { daysOf, whyNowhere } from './why-nowhere.ts';
 
 /**
  * Refuses a problem, before it is solved, in which a legal date cannot be kept: no day for it at all, or a pinned session after it. The
- * refusal names the date and what would help. What is late by law already is no reason to refuse: it is planned as soon as can be.
+ * refusal names the date and what would help. What is late by law already is no reason to refuse: it is planned as soon as can be, or left.
  */
 export function checkLegalDates(problem: PlanProblem): Result<PlanProblem> {
   for (const task of problem.instance.tasks) {
     const known = problem.tasks.get(task.id);
-    if (known?.legal == null || !isLegalNow(known, problem.lastDay)) continue;
+    if (known?.legal == null || known.late || !isLegalNow(known, problem.lastDay)) continue;
     const pin = problem.input.pinned.find((one) => one.tasks.some((ref) => taskKey(ref) === task.id));
-    const refused = pin === undefined ? whyNoDay(problem, known) : pin.day > known.legal.lastDay && !known.late ? keptLate(known, pin.day) : null;
+    const refused = pin === undefined ? whyNoDay(problem, known) : pin.day > known.legal.lastDay ? keptLate(known, pin.day) : null;
     if (refused !== null) return { ok: false, refusal: refused };
   }
   return ok(problem);
@@ -30,6 +31,8 @@ function whyNoDay(problem: PlanProblem, task: HouseholdTask): Refusal | null {
   if (Object.values(cells).flat().some((cost) => cost !== null)) return null;
   const noticed = withinNotice(problem.input, task);
   if (noticed !== null) return refuse('plan-legal-needs-notice', { ...nameOf(task), place: noticed.name, notice: noticed.noticeDays }).refusal;
+  const why = whyNowhere(problem.input, task, problem.lastDay);
+  if (why?.key === 'longer-than-a-day') return refuse('plan-legal-too-long', { ...why.values, ...nameOf(task) }).refusal;
   return refuse('plan-legal-no-day', nameOf(task)).refusal;
 }
 
@@ -39,11 +42,7 @@ function withinNotice(input: PlanInput, task: HouseholdTask) {
   const days = Math.max(0, daysBetween(input.today, last));
   const places = input.places.map(({ place }) => place).filter((place) => task.prices.has(place.id) && place.noticeDays > days);
   const willing = { ...input, places: input.places.map((one) => ({ ...one, place: { ...one.place, noticeDays: 0 } })) };
-  return places.find((place) => daysUpTo(input.today, last).some((day) => whyNotThere(willing, task, { ...place, noticeDays: 0 }, day) === null)) ?? null;
-}
-
-function daysUpTo(from: LocalDate, to: LocalDate): readonly LocalDate[] {
-  return Array.from({ length: Math.max(0, daysBetween(from, to) + 1) }, (_, at) => addDays(from, at));
+  return places.find((place) => daysOf(input.today, last).some((day) => whyNotThere(willing, task, { ...place, noticeDays: 0 }, day) === null)) ?? null;
 }
 
 function nameOf(task: HouseholdTask) {

@@ -115,12 +115,15 @@ interface TaskPlan {
 }
 
 function planTask(input: PlanInput, task: HouseholdTask, { days, lastDay, pin, leftMinor }: TaskPlan): PlanTask {
-  const mustDo = pin !== null || isLegalNow(task, lastDay);
   const groups = input.accessGroups.filter((group) => group.car === task.car);
   const cell = (place: Place, day: LocalDate): number | null => {
     const allowed = pin === null ? isAllowed(input, task, place, day, lastDay) : pin.day === day && pin.place === place.id;
     return allowed ? taskTerms(input, task, day, place.id).totalMinor : null;
   };
+  const costMinor = Object.fromEntries(input.places.map(({ place }) => [place.id, days.map((day) => cell(place, day))]));
+  const hasDay = Object.values(costMinor).flat().some((cost) => cost !== null);
+  // What is late by law and can be done nowhere yet must not stop the rest.
+  const mustDo = pin !== null || (isLegalNow(task, lastDay) && (hasDay || !task.late));
   return {
     id: task.key,
     car: task.car,
@@ -128,7 +131,7 @@ function planTask(input: PlanInput, task: HouseholdTask, { days, lastDay, pin, l
     access: [...new Set(task.access.flatMap((name) => accessNamed(groups, name)?.id ?? []))],
     mustDo,
     leftUndoneMinor: mustDo ? 0 : leftMinor,
-    costMinor: Object.fromEntries(input.places.map(({ place }) => [place.id, days.map((day) => cell(place, day))])),
+    costMinor,
   };
 }
 

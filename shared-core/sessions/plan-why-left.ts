@@ -1,9 +1,12 @@
 import { must } from '../result/assert.ts';
 import type { Message } from '../result/result.ts';
+import { say } from '../result/words/say.ts';
+import type { HouseholdTask } from './household-task.ts';
 import type { PlanAccount } from './plan-account.ts';
 import type { PlanTask } from './plan-instance.ts';
 import type { PlanProblem } from './plan-problem.ts';
 import { money } from './plan-why.ts';
+import { whyNowhere } from './why-nowhere.ts';
 
 /**
  * Why a task is left out of a plan: it has no day at all; it is due later; doing it would cost more than leaving it; or the days on
@@ -15,10 +18,17 @@ export function whyLeft(problem: PlanProblem, account: PlanAccount, key: string,
   const planned = must(problem.instance.tasks.find((one) => one.id === key), 'task of the instance');
   const cheapest = cheapestMinor(problem, account, planned);
   const values = { last: problem.lastDay, likely: task.likely, amount: money(left.totalMinor, currency) };
-  if (cheapest === null) return { key: task.prices.size === 0 ? 'left-no-place' : 'left-no-day', values };
+  if (cheapest === null) return noDay(problem, task, values);
   if (task.likely !== null && task.likely > problem.lastDay) return { key: 'left-not-yet', values };
   if (cheapest >= left.totalMinor) return { key: 'left-dearer', values: { ...values, cost: money(cheapest, currency) } };
   return { key: 'left-no-room', values };
+}
+
+/** It has no place, or no day at any: then what is in the way says what would help. */
+function noDay({ input, lastDay }: PlanProblem, task: HouseholdTask, values: Message['values']): Message {
+  if (task.prices.size === 0) return { key: 'left-no-place', values };
+  const why = whyNowhere(input, task, lastDay);
+  return why === null ? { key: 'left-no-day', values } : { key: 'left-no-day-for', values: { ...values, why: say(why) } };
 }
 
 /** The least that the task would add to the plan anywhere, if every day had room: its own cost, its minutes, an opening where there is no session yet. */

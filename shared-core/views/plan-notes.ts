@@ -2,6 +2,7 @@ import type { Message } from '../result/result.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { taskKey } from '../sessions/task-ref.ts';
 import { whyNotThere } from '../sessions/why-not-there.ts';
+import { whyNowhere } from '../sessions/why-nowhere.ts';
 import { say } from '../result/words/say.ts';
 
 /** What a plan rests on that nobody has said, what is late by law, and kept sessions that stand on a day on which they could not be made. */
@@ -23,8 +24,14 @@ function assumedMinutes(problem: PlanProblem): readonly Message[] {
   return names === null ? [] : [{ key: 'plan-minutes-assumed', values: { tasks: names, minutes: problem.input.settings.unknownMinutes } }];
 }
 
-function lateByLaw({ tasks }: PlanProblem): readonly Message[] {
-  return [...tasks.values()].filter((task) => task.legal !== null && task.late).map((task) => ({ key: 'plan-legal-late', values: { car: task.carName, task: task.name, date: task.legal?.lastDay ?? null } }));
+function lateByLaw({ input, instance, tasks, lastDay }: PlanProblem): readonly Message[] {
+  return [...tasks.values()].filter((task) => task.legal !== null && task.late).map((task) => {
+    const values = { car: task.carName, task: task.name, date: task.legal?.lastDay ?? null };
+    const isLeft = instance.tasks.some((one) => one.id === task.key && Object.values(one.costMinor).flat().every((cost) => cost === null));
+    if (!isLeft) return { key: 'plan-legal-late', values };
+    const why = whyNowhere(input, task, lastDay);
+    return why === null ? { key: 'plan-legal-late-nowhere', values } : { key: 'plan-legal-late-left', values: { ...values, last: lastDay, why: say(why) } };
+  });
 }
 
 /** A kept session stays whatever has been closed since; the keeper is told. */

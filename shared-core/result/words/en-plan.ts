@@ -46,6 +46,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'must-be-done': '{task} must be done within the plan. Give it a day.',
   'plan-kept-after-legal': '{car}: {task} must be done by {date}, and it is kept in the session of {day}. Move it to a day up to then.',
   'plan-legal-no-day': '{car}: {task} must be done by {date}, and no place is open for it by then. Open a day, free the car, or have it done and enter it.',
+  'plan-legal-too-long': '{car}: {task} must be done by {date} and takes {minutes} minutes; a day at {place} has {most}. Allow more minutes a day there, name another garage, or take fewer minutes for work of unknown length.',
   'plan-legal-needs-notice': '{car}: {task} must be done by {date}, and {place} wants {notice} days of notice. Ask whether they take the car sooner: if so, keep a session there; else name another garage.',
   'plan-legal-no-room': 'What must be done by law, first of it by {date}, does not fit into the days that are open. Open another day, or allow more minutes a day.',
   'job-running': 'Something is at work under the name {job} already. Wait for it, or stop it.',
@@ -78,6 +79,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
 
   'left-no-place': 'No place is known at which it can be done. Name a garage, or enter what one asks for it.',
   'left-no-day': 'No day up to {last} is open for it. Open a day, or allow more minutes.',
+  'left-no-day-for': 'No day up to {last} is open for it. {why}',
   'left-not-yet': 'It is likely due about {likely}, after the plan ends; leaving it counts {amount}.',
   'left-dearer': 'Doing it by {last} would cost {cost} at the least, and leaving it counts {amount}.',
   'left-no-room': 'The days on which it would be worth its cost are full; leaving it counts {amount}.',
@@ -100,6 +102,8 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'plan-minutes-assumed': 'Nobody has said how long {tasks} takes; {minutes} minutes are assumed for each.',
   'plan-places-assumed': 'No {kind} is entered, so one of ours is assumed. Enter yours.',
   'plan-legal-late': '{car}: {task} has not held since {date}.',
+  'plan-legal-late-left': '{car}: {task} has not held since {date}, and no day up to {last} is open for it. {why}',
+  'plan-legal-late-nowhere': '{car}: {task} has not held since {date}, and no place is known at which it can be done. Name a garage.',
   'plan-kept-on-shut-day': 'You keep a session at {place} on {day}, though it is not open then: {why}',
 
   'try-dearer': 'It costs {amount} more',
