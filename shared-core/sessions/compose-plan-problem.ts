@@ -1,6 +1,7 @@
 import { addDays, dayNumber, type LocalDate } from '../calendar/local-date.ts';
 import { accessNamed } from './access-group.ts';
 import type { HouseholdTask } from './household-task.ts';
+import { longerDays } from './longer-days.ts';
 import { openDays } from './open-days.ts';
 import type { Place } from './place.ts';
 import type { PlanInstance, PlanPlace, PlanTask } from './plan-instance.ts';
@@ -20,10 +21,11 @@ export function composePlanProblem(input: PlanInput): PlanProblem {
   const wanted = wantedKeys(input, lastDay, pins);
   const tasks = input.tasks.filter((task) => wanted.has(task.key));
   const left = new Map(tasks.map((task) => [task.key, leftTerms(input, task, lastDay, wanted)]));
+  const planned = tasks.map((task) => planTask(input, task, { days, lastDay, pin: pins.get(task.key) ?? null, leftMinor: left.get(task.key)?.totalMinor ?? 0 }));
   const instance: PlanInstance = {
     days: [...days],
-    places: input.places.map(({ place }) => planPlace(input, place)),
-    tasks: tasks.map((task) => planTask(input, task, { days, lastDay, pin: pins.get(task.key) ?? null, leftMinor: left.get(task.key)?.totalMinor ?? 0 })),
+    places: input.places.map(({ place }) => planPlace(input, place, days, planned)),
+    tasks: planned,
     access: accessOf(input, tasks),
     cars: [],
     neverAll: input.everyday.length === 0 ? [] : [[...input.everyday]],
@@ -88,23 +90,9 @@ function pairSavings(input: PlanInput, task: HouseholdTask, wanted: ReadonlySet<
   });
 }
 
-function planPlace(input: PlanInput, place: Place): PlanPlace {
-  const most = minutesOf(input, place);
-  const over = input.pinned.filter((one) => one.place === place.id).map((one) => [one.day, pinnedMinutes(input, one.tasks.map(taskKey))] as const).filter(([, minutes]) => minutes > most);
-  return { id: place.id, openingMinor: place.openingMinor, minutesADay: most, minutesOn: Object.fromEntries(over), minuteMinor: place.minuteMinor, closed: [] };
-}
-
-/** The minutes of a pinned session: what the keeper wants done in one day is their own judgement. */
-function pinnedMinutes(input: PlanInput, keys: readonly string[]): number {
-  const tasks = input.tasks.filter((task) => keys.includes(task.key));
-  const opened = new Map(tasks.flatMap((task) => {
-    const groups = input.accessGroups.filter((group) => group.car === task.car);
-    return task.access.flatMap((name) => {
-      const group = accessNamed(groups, name);
-      return group === null ? [] : [[group.id, group.minutes] as const];
-    });
-  }));
-  return tasks.reduce((sum, task) => sum + task.minutes, 0) + [...opened.values()].reduce((sum, minutes) => sum + minutes, 0);
+function planPlace(input: PlanInput, place: Place, days: readonly LocalDate[], tasks: readonly PlanTask[]): PlanPlace {
+  const minutesOn = Object.fromEntries(longerDays(input, place, days, tasks));
+  return { id: place.id, openingMinor: place.openingMinor, minutesADay: minutesOf(input, place), minutesOn, minuteMinor: place.minuteMinor, closed: [] };
 }
 
 interface TaskPlan {

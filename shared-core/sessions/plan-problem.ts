@@ -25,6 +25,8 @@ export interface PlanInput {
   readonly pinned: readonly Session[];
   /** Everything that could be done. */
   readonly tasks: readonly HouseholdTask[];
+  /** The cars, by name, of items that are not among the tasks because nobody knows when they are due: once for each. */
+  readonly unknownItems: readonly string[];
   /** Keys of tasks that are asked about, though nothing may speak for doing them now. */
   readonly asked: readonly string[];
 }

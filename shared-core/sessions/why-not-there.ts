@@ -1,7 +1,7 @@
 import { dayNumber, type LocalDate } from '../calendar/local-date.ts';
 import type { Message } from '../result/result.ts';
-import { accessNamed } from './access-group.ts';
 import { whyClosed } from './open-days.ts';
+import { minutesTogether } from './minutes-together.ts';
 import { holdsDay } from './place-days.ts';
 import type { Place } from './place.ts';
 import type { HouseholdTask } from './household-task.ts';
@@ -42,7 +42,8 @@ function whyNotLegal({ legal, late }: HouseholdTask, day: LocalDate): Message | 
 function whyNotAt(input: PlanInput, task: HouseholdTask, place: Place): Message | null {
   if (!task.prices.has(place.id)) return { key: 'not-done-there', values: { task: task.name, place: place.name } };
   const minutes = minutesAlone(input, task);
-  const most = minutesOf(input, place);
+  // A task longer than one likes to work is worth one long day.
+  const most = place.minutesADay;
   return minutes > most ? { key: 'longer-than-a-day', values: { task: task.name, minutes, place: place.name, most } } : null;
 }
 
@@ -52,17 +53,11 @@ function whyNoParts({ partsFrom, name }: HouseholdTask, place: Place, day: Local
 
 /** The minutes of a task done by itself: its own, and what must be opened up for it. */
 export function minutesAlone(input: PlanInput, task: HouseholdTask): number {
-  const groups = input.accessGroups.filter((group) => group.car === task.car);
-  return task.access.reduce((sum, name) => sum + (accessNamed(groups, name)?.minutes ?? 0), task.minutes);
+  return minutesTogether(input.accessGroups, [task]);
 }
 
-/**
- * The minutes that a day at a place holds. At home no more than one likes to work; but a task longer than that and not longer than the
- * home holds is worth one long day.
- */
+/** The minutes that a day at a place usually holds: at home no more than one likes to work. */
 export function minutesOf(input: PlanInput, place: Place): number {
   const liked = place.kind === 'home' ? (input.settings.preferredMinutesADay ?? place.minutesADay) : place.minutesADay;
-  if (liked >= place.minutesADay) return place.minutesADay;
-  const long = input.tasks.filter((task) => task.prices.has(place.id)).map((task) => minutesAlone(input, task)).filter((minutes) => minutes <= place.minutesADay);
-  return Math.max(liked, ...long);
+  return Math.min(liked, place.minutesADay);
 }

@@ -33,6 +33,7 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
     book: priceBook(facts, today),
     pinned: new Set([...loose, ...pinned.flatMap((session) => session.tasks.map(taskKey))]),
   };
+  const care = facts.all(cars).map((car) => careOf(facts, car, today, leads));
   return {
     today,
     horizonDays: horizonDays ?? settings.horizonDays,
@@ -44,7 +45,8 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
     pairs: facts.all(worthWhiles),
     everyday: everydayCars(facts),
     pinned,
-    tasks: facts.all(cars).flatMap((car) => tasksOfCar(sources, careOf(facts, car, today, leads))),
+    tasks: care.flatMap((one) => tasksOfCar(sources, one)),
+    unknownItems: care.flatMap((one) => one.items.filter(({ window }) => window.state === 'unknown').map(() => one.car.name)),
     asked: [],
   };
 }

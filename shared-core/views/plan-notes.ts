@@ -1,13 +1,14 @@
 import type { Message } from '../result/result.ts';
+import { longerThanLiked } from '../sessions/longer-days.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { taskKey } from '../sessions/task-ref.ts';
-import { whyNotThere } from '../sessions/why-not-there.ts';
+import { minutesOf, whyNotThere } from '../sessions/why-not-there.ts';
 import { whyNowhere } from '../sessions/why-nowhere.ts';
 import { say } from '../result/words/say.ts';
 
 /** What a plan rests on that nobody has said, what is late by law, and kept sessions that stand on a day on which they could not be made. */
 export function planNotes(problem: PlanProblem): readonly Message[] {
-  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...lateByLaw(problem), ...keptOnShutDays(problem)];
+  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...longDays(problem), ...unknownItems(problem), ...lateByLaw(problem), ...keptOnShutDays(problem), ...baselineKeeps(problem)];
 }
 
 function assumedPlaces({ input }: PlanProblem): readonly Message[] {
@@ -24,6 +25,20 @@ function assumedMinutes(problem: PlanProblem): readonly Message[] {
   return names === null ? [] : [{ key: 'plan-minutes-assumed', values: { tasks: names, minutes: problem.input.settings.unknownMinutes } }];
 }
 
+/** A day that may hold a task longer than one likes to work is said to be longer. */
+function longDays({ input, instance }: PlanProblem): readonly Message[] {
+  return input.places.flatMap(({ place }) => {
+    const long = longerThanLiked(input, place, instance.tasks);
+    if (long.length === 0) return [];
+    const tasks = long.map(({ task }) => `${task.carName}: ${task.name}`).join(', ');
+    return [{ key: 'plan-longer-than-liked', values: { tasks, minutes: minutesOf(input, place), most: Math.max(...long.map((one) => one.minutes)) } }];
+  });
+}
+
+function unknownItems({ input: { unknownItems: of } }: PlanProblem): readonly Message[] {
+  return of.length === 0 ? [] : [{ key: 'plan-unknown-items', values: { items: of.length === 1 ? 'one item' : `${of.length} items`, cars: [...new Set(of)].join(', ') } }];
+}
+
 function lateByLaw({ input, instance, tasks, lastDay }: PlanProblem): readonly Message[] {
   return [...tasks.values()].filter((task) => task.legal !== null && task.late).map((task) => {
     const values = { car: task.carName, task: task.name, date: task.legal?.lastDay ?? null };
@@ -32,6 +47,10 @@ function lateByLaw({ input, instance, tasks, lastDay }: PlanProblem): readonly M
     const why = whyNowhere(input, task, lastDay);
     return why === null ? { key: 'plan-legal-late-nowhere', values } : { key: 'plan-legal-late-left', values: { ...values, last: lastDay, why: say(why) } };
   });
+}
+
+function baselineKeeps({ input }: PlanProblem): readonly Message[] {
+  return input.pinned.length === 0 ? [] : [{ key: 'plan-baseline-keeps', values: {} }];
 }
 
 /** A kept session stays whatever has been closed since; the keeper is told. */

@@ -22,6 +22,7 @@ import { taskKey } from '../sessions/task-ref.ts';
 import { planInput } from './plan-input.ts';
 import { planNotes } from './plan-notes.ts';
 import { said, type Said } from './plan-said.ts';
+import { savingOf } from './plan-saving.ts';
 import type { planRequestSchema, PlanSession, PlanView } from './plan-view-schema.ts';
 
 /** Solves bare plan problems: given to the core, which knows no threads. */
@@ -120,11 +121,14 @@ export function taskView(task: HouseholdTask) {
 }
 
 function summaryOf(answer: PlanAnswer, baselineMinor: number | null, problem: PlanProblem, currency: string): Said[] {
-  const saving = baselineMinor === null ? null : baselineMinor - answer.totalMinor;
-  const values = { total: money(answer.totalMinor, currency), baseline: baselineMinor === null ? null : money(baselineMinor, currency), saving: saving === null ? null : money(saving, currency) };
-  const empty = answer.sessions.length === 0 ? [said({ key: 'plan-empty', values: { last: problem.lastDay } })] : [];
-  const saves = saving === null ? 'plan-saving-unknown' : saving === 0 ? 'plan-saves-nothing' : 'plan-saves';
+  const saving = savingOf(problem, answer.totalMinor, baselineMinor, currency);
   const proven = answer.status === 'optimal' ? { key: 'plan-proven', values: {} } : { key: 'plan-best-found', values: { bound: money(answer.boundMinor, currency) } };
-  return [...empty, said({ key: saves, values }), said(proven)];
+  return [...(answer.sessions.length === 0 ? [emptyOf(problem)] : []), ...(saving === null ? [] : [saving]), proven].map(said);
 }
 
+/** An empty plan: no day is open for what there is to do, or nothing is worth doing, as far as is known. */
+function emptyOf({ input, instance, lastDay }: PlanProblem): Message {
+  const dayless = instance.tasks.filter((task) => Object.values(task.costMinor).flat().every((cost) => cost === null)).length;
+  if (dayless > 0) return { key: 'plan-empty-no-day', values: { last: lastDay, tasks: dayless } };
+  return { key: input.unknownItems.length > 0 ? 'plan-empty-unknown' : 'plan-empty', values: { last: lastDay } };
+}

@@ -6,7 +6,8 @@ import { serviceItems } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { say } from '../result/words/say.ts';
-import { accessGroups, accessNamed } from '../sessions/access-group.ts';
+import { accessGroups } from '../sessions/access-group.ts';
+import { minutesTogether } from '../sessions/minutes-together.ts';
 import { standingPlaces } from '../sessions/place.ts';
 import { isPinned, sessions, sessionStateSchema, type Session } from '../sessions/session.ts';
 import { taskRefSchema, type TaskRef } from '../sessions/task-ref.ts';
@@ -65,9 +66,5 @@ function taskOf(facts: Facts, task: TaskRef, session: Session): SessionView['tas
 
 function minutesOf(facts: Facts, tasks: readonly TaskRef[]): number {
   const items = tasks.flatMap((task) => (task.kind === 'item' ? (facts.get(serviceItems, task.id) ?? []) : []));
-  const opened = new Map(items.flatMap((item) => item.access.flatMap((name) => {
-    const group = accessNamed(facts.ofCar(accessGroups, item.car), name);
-    return group === null ? [] : [[group.id, group.minutes] as const];
-  })));
-  return items.reduce((sum, item) => sum + (item.minutes ?? 0), 0) + [...opened.values()].reduce((sum, minutes) => sum + minutes, 0);
+  return minutesTogether(facts.all(accessGroups), items.map(({ car, minutes, access }) => ({ car, minutes: minutes ?? 0, access })));
 }

@@ -6,6 +6,7 @@ import { planBasis } from '../sessions/plan-fingerprint.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { planAccount } from '../sessions/plan-account.ts';
 import { money } from '../sessions/plan-why.ts';
+import { savingOf } from './plan-saving.ts';
 import type { lastPlanSchema } from './sessions-view-schema.ts';
 
 interface Standing {
@@ -19,17 +20,13 @@ interface Standing {
 
 /** What the sessions that stand come to: their cost, what they save against each task by itself, and what is known of anything cheaper. */
 export function standingSummary(standing: Standing): readonly Message[] {
-  return [savingOf(standing), boundOf(standing)];
+  return [...standingSaving(standing), boundOf(standing)];
 }
 
-function savingOf({ problem, account, currency }: Standing): Message {
+function standingSaving({ problem, account, currency }: Standing): readonly Message[] {
   const chosen = planBaseline(problem);
-  const total = money(account.totalMinor, currency);
-  if (chosen === null) return { key: 'plan-saving-unknown', values: { total } };
-  const baselineMinor = planAccount(problem, chosen).totalMinor;
-  const saving = baselineMinor - account.totalMinor;
-  const key = saving > 0 ? 'plan-saves' : saving === 0 ? 'plan-saves-nothing' : 'stand-dearer';
-  return { key, values: { total, baseline: money(baselineMinor, currency), saving: money(Math.abs(saving), currency) } };
+  const saving = savingOf(problem, account.totalMinor, chosen === null ? null : planAccount(problem, chosen).totalMinor, currency);
+  return saving === null ? [] : [saving];
 }
 
 /** A bound holds for the days and costs it was found with; a kept session on a day off opens that day, so nothing is claimed beyond the plan itself. */

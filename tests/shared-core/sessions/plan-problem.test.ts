@@ -19,7 +19,7 @@ const GARAGE: Place = { ...ASSUMED_GARAGE, id: 'hill', name: 'Hill Works', openi
 /** A household's plan from Wednesday 25 November 2026, 30 days ahead, with a home and a garage. */
 function input(tasks: readonly HouseholdTask[], more: Partial<PlanInput> = {}): PlanInput {
   const places = [HOME, GARAGE].map((place) => ({ place, assumed: false }));
-  return { today: day('2026-11-25'), horizonDays: 30, settings: DEFAULT_PLAN_SETTINGS, places, placeDays: [], carDays: [], accessGroups: [], pairs: [], everyday: [], pinned: [], tasks, asked: [], ...more };
+  return { today: day('2026-11-25'), horizonDays: 30, settings: DEFAULT_PLAN_SETTINGS, places, placeDays: [], carDays: [], accessGroups: [], pairs: [], everyday: [], pinned: [], tasks, unknownItems: [], asked: [], ...more };
 }
 
 const named = (id: string, due: string, more: Partial<HouseholdTask> = {}) => taskDue(due, { ref: { kind: 'item', id }, key: `item/${id}`, name: id, ...more });
@@ -66,9 +66,23 @@ describe('candidate days', () => {
     expect(instance.places[0]).toMatchObject({ minutesADay: 120, minutesOn: { '2026-11-28': 220 } });
   });
 
-  test('one works no longer at home than one likes, but for a task that is longer by itself', () => {
-    const minutes = (...tasks: HouseholdTask[]) => composePlanProblem(input(tasks, { settings: { ...DEFAULT_PLAN_SETTINGS, preferredMinutesADay: 60 } })).instance.places[0]?.minutesADay;
-    expect([minutes(named('oil', '2026-12-05')), minutes(named('oil', '2026-12-05', { minutes: 90 })), minutes(named('oil', '2026-12-05', { minutes: 121 }))]).toEqual([60, 90, 60]);
+  test('one works no longer at home than one likes, but on the days on which a task can be done that is longer by itself', () => {
+    const settings = { ...DEFAULT_PLAN_SETTINGS, preferredMinutesADay: 60 };
+    const home = (tasks: readonly HouseholdTask[], more: Partial<PlanInput> = {}) => composePlanProblem(input(tasks, { settings, horizonDays: 8, ...more })).instance.places[0];
+    const usual = { minutesADay: 60, minutesOn: {} };
+    expect(home([named('oil', '2026-11-30')])).toMatchObject(usual);
+    expect(home([named('oil', '2026-11-30', { minutes: 90, partsFrom: day('2026-11-29') })])).toMatchObject({ minutesADay: 60, minutesOn: { '2026-11-29': 90 } });
+    expect(home([named('oil', '2026-11-30', { minutes: 90 })], { carDays: [{ id: 'n', car: 'pip', from: day('2026-11-28'), to: day('2026-11-28'), why: 'needed', note: '' }] })?.minutesOn).toEqual({ '2026-11-29': 90 });
+    expect(home([named('oil', '2026-11-30', { minutes: 121 })])?.minutesOn).toEqual({});
+    // Neither what is due long after the plan nor what is pinned to one day makes another day longer.
+    expect(home([named('oil', '2026-12-01'), named('belt', '2028-06-01', { minutes: 90 })])?.minutesOn).toEqual({});
+    expect(home([named('oil', '2026-12-01', { minutes: 90 })], { pinned: [kept('2026-11-28', 'home', 'oil')] })?.minutesOn).toEqual({ '2026-11-28': 90 });
+  });
+
+  test('an access named twice, or in two spellings, is opened once', () => {
+    const task = named('oil', '2026-11-30', { minutes: 100, access: ['wheels off', 'Wheels off', 'wheels off'] });
+    const problem = composePlanProblem(input([task], { horizonDays: 5, accessGroups: [{ id: 'w', car: 'pip', name: 'wheels off', minutes: 20 }, { id: 'x', car: 'alder', name: 'wheels off', minutes: 90 }] }));
+    expect(openFor(problem, task.key, 'home')).toEqual(['2026-11-28', '2026-11-29']);
   });
 });
 
