@@ -3,8 +3,11 @@ import type { Facts } from '../journal/facts.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { LAST_DATE } from '../calendar/local-date.ts';
 import { carSchema, carSet, cars, type Car } from './car.ts';
+import { instrumentOn } from './continuous-distance.ts';
 import { findCar, findHousehold, sameName } from './find-car.ts';
+import { instruments } from './instrument.ts';
 
 const shape = carSchema.shape;
 const addRequest = z.strictObject({
@@ -49,10 +52,18 @@ export const changeCar = change({
     if (!now.ok) return now;
     // A car may be found by its name: the id stays its own.
     const car = carSchema.parse({ ...now.value, ...request, id: now.value.id });
-    const sound = checkCar(facts, car, moment.today);
+    const shown = checkUnit(facts, car, now.value);
+    const sound = shown.ok ? checkCar(facts, car, moment.today) : shown;
     return sound.ok ? ok({ entries: [newEntry(carSet, car)], reply: { car } }) : sound;
   },
 });
+
+/** A car is told of in what its odometer shows: once an instrument was replaced, that is the unit of the present one. */
+function checkUnit(facts: Facts, car: Car, before: Car): Result<Car> {
+  const present = instrumentOn(facts.ofCar(instruments, car.id), LAST_DATE);
+  if (present === null || car.unit === before.unit || car.unit === present.unit) return ok(car);
+  return refuse('unit-of-instrument', { date: present.date, unit: present.unit }, ['unit']);
+}
 
 /** What must hold between the fields of a car, and between cars. */
 function checkCar(facts: Facts, car: Car, today: string): Result<Car> {

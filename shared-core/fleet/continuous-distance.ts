@@ -1,6 +1,7 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import type { Metres } from '../units/distance.ts';
 import { metresFromKilometres } from '../units/distance.ts';
+import { drivableIn } from './drivable-in.ts';
 import type { Instrument } from './instrument.ts';
 import type { Reading } from './reading.ts';
 
@@ -28,7 +29,8 @@ export function instrumentOn(instruments: readonly Instrument[], date: LocalDate
 
 /**
  * Accepted readings as whole distance, in order of date, at most one a day (the highest), never falling: where two
- * contradict each other, the one the keeper vouched for stands, else the earlier one. Doubtful readings are left out.
+ * contradict each other, the one the keeper vouched for stands, else the earlier one; so too where no car can be driven from
+ * one to the other on their one day. Doubtful readings are left out.
  */
 export function distancePoints(readings: readonly Reading[], instruments: readonly Instrument[]): readonly DistancePoint[] {
   const rising: DistancePoint[] = [];
@@ -53,9 +55,15 @@ function highestOfEachDate(readings: readonly Reading[], instruments: readonly I
     if (reading.standing !== 'accepted') continue;
     const point = { date: reading.date, metres: wholeDistance(reading, instruments), reading };
     const other = byDate.get(reading.date);
-    if (other === undefined || other.metres < point.metres) byDate.set(reading.date, point);
+    if (other === undefined || standsFor(point, other)) byDate.set(reading.date, point);
   }
   return [...byDate.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
+}
+
+/** Of two on one day the higher stands, unless they contradict each other and only one was vouched for. */
+function standsFor(point: DistancePoint, other: DistancePoint): boolean {
+  const farApart = !drivableIn(0, Math.abs(point.metres - other.metres) / 1000);
+  return farApart && point.reading.sure !== other.reading.sure ? point.reading.sure : point.metres > other.metres;
 }
 
 /** The car's whole distance at a reading. */

@@ -1,12 +1,14 @@
 import { assert } from '../result/assert.ts';
+import { drivableIn } from './drivable-in.ts';
 import { kmAtZ, likelyBetween, spreadOfLog, Z_OF_EDGE, type OdometerBand } from './odometer-forecast.ts';
 import { fitUsage, type DayKm, type Usage, type UsageInput } from './usage-rate.ts';
 
 /**
  * Why a reading is doubtful. `decrease`: lower than the reading before it. `too-high`: far more than the car's use
- * explains. `above-later`: higher than a reading of a later day. `later-too-high`: it would leave too much for the next.
+ * explains. `same-day`: so far under another of its day that no car drives that in a day. `above-later`: higher than a
+ * reading of a later day. `later-too-high`: it would leave too much for the next.
  */
-export type ReadingDoubt = 'decrease' | 'too-high' | 'above-later' | 'later-too-high';
+export type ReadingDoubt = 'decrease' | 'too-high' | 'same-day' | 'above-later' | 'later-too-high';
 
 /** What the gate says of a reading: to be taken, or to be kept aside and asked about. It is never dropped or corrected. */
 export type ReadingJudgement =
@@ -32,7 +34,6 @@ export interface ReadingToJudge extends UsageInput {
 /** Source of the limits: house measurement on raw logs (FORECAST section 6): 0.2 to 0.35 % of clean readings are asked about. */
 const HIGH_Z = 3;
 const HIGH_KM = 1200;
-const MOST_KM_A_DAY = 1500;
 const SHORTEST_SPREAD_DAYS = 7;
 
 /**
@@ -65,12 +66,13 @@ export function gateReading(usage: Usage, reading: DayKm): 'decrease' | 'too-hig
   if (km < 0) return 'decrease';
   const beyond = km - likelyBetween(usage, usage.lastDay, usage.lastDay + days);
   if (beyond > HIGH_KM && zOfReading(usage, reading) > HIGH_Z) return 'too-high';
-  return km > MOST_KM_A_DAY && km / days > MOST_KM_A_DAY ? 'too-high' : null;
+  return drivableIn(days, km) ? null : 'too-high';
 }
 
 /**
  * Judges a reading by those of earlier days, then against the next later one. Of two on the same day a lower one is judged
- * by the earlier days: it is no error by itself, for the highest of a day counts. The first reading is always taken.
+ * by the earlier days: it is no error by itself, for the highest of a day counts, unless no car can be driven from one to
+ * the other in a day. The first reading is always taken.
  */
 export function judgeReading(input: ReadingToJudge): ReadingJudgement {
   const { candidate, readings } = input;
@@ -80,6 +82,8 @@ export function judgeReading(input: ReadingToJudge): ReadingJudgement {
   const code = usage === null ? null : gateReading(usage, candidate);
   const before = earlier.at(-1);
   if (code !== null && before !== undefined) return doubt(input, code, before, usage);
+  const sameDay = readings.find((reading) => reading.day === candidate.day && !drivableIn(0, reading.km - candidate.km));
+  if (sameDay !== undefined) return doubt(input, 'same-day', sameDay, usage);
   const laterCode = next === undefined ? null : doubtFromNext(input, next);
   return laterCode === null || next === undefined ? { state: 'accepted' } : doubt(input, laterCode, next, usage);
 }

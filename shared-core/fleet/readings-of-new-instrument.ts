@@ -1,20 +1,15 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
-import { inUnit, metresFromKilometres, type DistanceAsTyped } from '../units/distance.ts';
+import { metresFromKilometres } from '../units/distance.ts';
 import type { Car } from './car.ts';
 import { carUse, type CarUse } from './car-usage.ts';
 import { instrumentOn, offsetOf } from './continuous-distance.ts';
 import { instrumentReplaced, type Instrument } from './instrument.ts';
 import { judgeCarReading } from './judge-car-reading.ts';
+import { lastShownAfter, nextInstrument, type DatedShown } from './last-shown.ts';
 import { readingRecorded, readings, type Reading } from './reading.ts';
 import { withEntries } from './release-readings.ts';
-import { unitShownOn } from './unit-shown.ts';
-
-/** What speaks of the old instrument on a day after the one on which a new one is said to have been put in. */
-export interface ReadOfOldLater extends DistanceAsTyped {
-  readonly date: LocalDate;
-}
 
 /** The accepted readings of later days that were taken from the instrument in the car on a day, in order of date. */
 export function readOfOldLater(facts: Facts, car: Car, use: CarUse, date: LocalDate): readonly Reading[] {
@@ -24,14 +19,10 @@ export function readOfOldLater(facts: Facts, car: Car, use: CarUse, date: LocalD
 }
 
 /** The first reading of the old instrument after a day, or what it last showed when the next one took its place; null where neither is. */
-export function firstOfOldLater(facts: Facts, car: Car, use: CarUse, date: LocalDate): ReadOfOldLater | null {
+export function firstOfOldLater(facts: Facts, car: Car, use: CarUse, date: LocalDate): DatedShown | null {
   const [first] = readOfOldLater(facts, car, use, date);
   if (first !== undefined) return { date: first.date, ...first.typed };
-  const next = nextInstrument(use, date);
-  if (next === null || next.estimated) return null;
-  const unit = unitShownOn(facts, car, date);
-  const old = instrumentOn(use.instruments, date)?.id ?? null;
-  return { date: next.date, unit, value: inUnit(metresFromKilometres((next.distance - offsetOf(use.instruments, old)) / 1000), unit) };
+  return lastShownAfter(facts, car, use.instruments, date);
 }
 
 /**
@@ -52,13 +43,9 @@ export function movedToNew(facts: Facts, car: Car, instrument: Instrument, put: 
 }
 
 function instrumentsMoved(use: CarUse, instrument: Instrument): readonly NewEntry[] {
-  const next = nextInstrument(use, instrument.date);
+  const next = nextInstrument(use.instruments, instrument.date);
   if (next === null || next.estimated) return [];
   const by = instrument.distance - instrument.firstShown - offsetOf(use.instruments, instrumentOn(use.instruments, instrument.date)?.id ?? null);
   const later = use.instruments.filter((one) => one.date >= next.date);
   return later.map((one) => newEntry(instrumentReplaced, { ...one, distance: metresFromKilometres((one.distance + by) / 1000) }));
-}
-
-function nextInstrument(use: CarUse, date: LocalDate): Instrument | null {
-  return use.instruments.filter((one) => one.date > date).sort((a, b) => (a.date < b.date ? -1 : 1))[0] ?? null;
 }

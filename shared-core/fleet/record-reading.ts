@@ -15,6 +15,7 @@ import { instrumentOn } from './continuous-distance.ts';
 import { findCar } from './find-car.ts';
 import { instruments } from './instrument.ts';
 import { judgeCarReading } from './judge-car-reading.ts';
+import { notAboveLastShown } from './last-shown.ts';
 import { readingRecorded, readings, readingSchema, readingSourceSchema, type Reading } from './reading.ts';
 import { recordReadingReply, type RecordReadingReply } from './recorded-reading.ts';
 import { replaceInstrument } from './replace-instrument.ts';
@@ -67,6 +68,8 @@ export function decideReading(facts: Facts, car: Car, request: Request, moment: 
   if (facts.get(readings, id) !== null) return refuse('id-taken', { id }, ['id']);
   const reading = { id, car: car.id, date, typed, shown: shown.value, source: request.source, paper: request.paper, note: request.note, sure: request.sure };
   if (request.replaced !== null) return replaceInstrument(facts, car, reading, request.replaced, moment);
+  const possible = reading.sure ? notAboveLastShown(facts, car, reading) : ok(null);
+  if (!possible.ok) return possible;
   return ok(judged(facts, car, { ...reading, instrument: instrumentOn(facts.ofCar(instruments, car.id), date)?.id ?? null }));
 }
 

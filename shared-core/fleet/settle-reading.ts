@@ -12,6 +12,7 @@ import { carUse } from './car-usage.ts';
 import { instrumentOn } from './continuous-distance.ts';
 import { instruments } from './instrument.ts';
 import { judgeCarReading } from './judge-car-reading.ts';
+import { notAboveLastShown } from './last-shown.ts';
 import { readingRecorded, readings, readingSchema, type Reading } from './reading.ts';
 import { decideReading } from './record-reading.ts';
 import { releaseReadings, withEntries } from './release-readings.ts';
@@ -32,7 +33,7 @@ const settleRequest = z.strictObject({
   lastShown: typedDistanceSchema.nullable().default(null),
   /** Readings of later days, taken to be of the old one until now, are of the new one; with `replaced`. */
   laterOfNew: z.boolean().default(false),
-  /** The keeper says that a last value that looks wrong is right. */
+  /** The keeper says that a last value, or a corrected one, that looks wrong is right. */
   sure: z.boolean().default(false),
 });
 type Request = z.output<typeof settleRequest>;
@@ -76,7 +77,7 @@ interface Settled {
 }
 
 const SETTLED_BY: Readonly<Record<Request['verdict'], (question: Question) => Result<Settled>>> = {
-  right: ({ facts, found }) => restated(right(facts, found)),
+  right: (question) => standing(question, { ...question.found, instrument: instrumentOf(question), standing: 'accepted', sure: true }),
   wrong: ({ found }) => restated({ ...found, standing: 'dismissed' }),
   corrected,
   replaced,
@@ -88,22 +89,26 @@ function restated(reading: Reading): Result<Settled> {
 }
 
 /** A reading that is right after all was read from the instrument that is now known to have been in the car on its day. */
-function right(facts: Facts, found: Reading): Reading {
-  const instrument = instrumentOn(facts.ofCar(instruments, found.car), found.date)?.id ?? null;
-  return { ...found, instrument, standing: 'accepted', sure: true };
+function instrumentOf({ facts, found }: Question): string | null {
+  return instrumentOn(facts.ofCar(instruments, found.car), found.date)?.id ?? null;
 }
 
-/** The one typed is dismissed, and another of that day stands in its place. */
+function standing({ facts, car }: Question, reading: Reading): Result<Settled> {
+  const possible = notAboveLastShown(facts, car, reading);
+  return possible.ok ? restated(reading) : possible;
+}
+
+/** The one typed is dismissed, and another of that day takes its place: judged like any other, it may be in doubt itself. */
 function corrected({ facts, car, found, request, moment }: Question): Result<Settled> {
   if (request.value === undefined && request.unit === undefined) return refuse('value-missing', {}, ['value']);
   const meant = { value: request.value ?? found.typed.value, unit: request.unit ?? found.typed.unit };
-  const better = inPlaceOf(facts, car, found, meant, moment);
+  const better = inPlaceOf(facts, car, found, meant, request.sure, moment);
   return better.ok ? ok({ ...better.value, other: null }) : better;
 }
 
-function inPlaceOf(facts: Facts, car: Car, wrong: Reading, meant: Reading['typed'], moment: Moment): Result<Omit<Settled, 'other'>> {
+function inPlaceOf(facts: Facts, car: Car, wrong: Reading, meant: Reading['typed'], sure: boolean, moment: Moment): Result<Omit<Settled, 'other'>> {
   const { date, source, note, paper } = wrong;
-  const better = decideReading(facts, car, { car: car.id, ...meant, date, source, note, paper, sure: true, replaced: null }, moment);
+  const better = decideReading(facts, car, { car: car.id, ...meant, date, source, note, paper, sure, replaced: null }, moment);
   if (!better.ok) return better;
   return ok({ entries: [newEntry(readingRecorded, { ...wrong, standing: 'dismissed' }), ...better.value.entries], reading: better.value.reply.reading });
 }
@@ -130,13 +135,16 @@ function stoodByWord(found: Reading, later: Reading): boolean {
 }
 
 /** The accepted reading that it contradicts is dismissed or corrected, and it stands itself. */
-function otherWrong({ facts, car, found, request, moment }: Question): Result<Settled> {
-  const own = { ...found, instrument: instrumentOn(facts.ofCar(instruments, car.id), found.date)?.id ?? null };
+function otherWrong(question: Question): Result<Settled> {
+  const { facts, car, found, request, moment } = question;
+  const own = { ...found, instrument: instrumentOf(question) };
+  const possible = notAboveLastShown(facts, car, own);
+  if (!possible.ok) return possible;
   const other = judgeCarReading(carUse(facts, car), own).against?.reading ?? null;
   if (other === null) return refuse('no-other-reading', {}, ['reading']);
   const dismissed: Reading = { ...other, standing: 'dismissed' };
   const gone = [newEntry(readingRecorded, dismissed)];
-  const better = request.value === undefined ? ok({ entries: gone }) : inPlaceOf(withEntries(facts, gone), car, other, { value: request.value, unit: other.typed.unit }, moment);
+  const better = request.value === undefined ? ok({ entries: gone }) : inPlaceOf(withEntries(facts, gone), car, other, { value: request.value, unit: other.typed.unit }, request.sure, moment);
   if (!better.ok) return better;
   const doubt = judgeCarReading(carUse(withEntries(facts, better.value.entries), car), own).doubt;
   const reading: Reading = { ...own, standing: 'accepted', doubt, sure: own.sure || doubt !== null };

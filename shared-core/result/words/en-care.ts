@@ -32,6 +32,7 @@ export const CARE_WORDS: Readonly<Record<string, string>> = {
   'declared-set-aside': 'The distance declared for a year is far from what the readings say, so it was set aside. Check it.',
   'doubt-decrease': 'It is lower than the reading before it.',
   'doubt-too-high': 'It is far higher than this car is usually driven.',
+  'doubt-same-day': 'Another reading of that day is farther away than a car can drive in a day.',
   'doubt-above-later': 'It is higher than a reading of a later day.',
   'doubt-after-today': 'Its day has not come yet.',
   'doubt-later-too-high': 'It would leave too much distance before the next reading.',

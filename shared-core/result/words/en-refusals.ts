@@ -9,7 +9,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'text-empty': 'The field {field} is empty. Write something in it.',
   'text-too-long': 'The text in {field} is too long. Shorten it.',
   'control-characters': 'The text in {field} holds characters that cannot be shown. Type it again.',
-  'not-an-id': 'An id in {field} may hold only lower-case letters, digits and hyphens, 64 at most.',
+  'not-an-id': 'The field {field} may hold only lower-case letters, digits and hyphens, 64 at most.',
   'not-a-digest': 'The field {field} must be the 64-digit digest of a paper.',
   'id-taken': 'The id {id} is already in use. Choose another.',
 
@@ -39,6 +39,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'unknown-car': 'There is no car {car} here. Check its name.',
   'car-name-shared': 'More than one car is called {car}. Use its id.',
   'car-name-taken': 'Another car is already called {name}. Choose another name.',
+  'unit-of-instrument': 'The instrument put in on {date} shows {unit}, and the car is told of in what it shows. A single reading may be given in the other unit; if the instrument shows that one, undo the replacement and enter it anew.',
   'laid-up-all-year': 'A car cannot be laid up for all twelve months.',
   'month-twice': 'A month is named twice.',
   'severe-use-range': 'Severe use lies between 0.4 and 1.',
@@ -56,6 +57,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'log-falls': '{file}, line {line}: the odometer falls. Correct the line or take it out; a log that falls cannot be tested against.',
   'instrument-replaced-that-day': 'The instrument is already said to have been replaced on {date}. Undo that first, or give another day.',
   'old-instrument-read-later': 'The old instrument still showed {value} {unit} on {date}. Give the day after that on which the new one was put in, or say that what was read since is of the new one.',
+  'above-last-shown': 'The instrument was replaced on {date}, and the old one then showed {value} {unit}, so it cannot have shown more before. Correct this value; or first correct that day, or what the old one last showed.',
   'last-shown-doubtful': 'That the old instrument last showed {value} {unit} on {date} does not fit the readings. Check it, or say that you are sure.',
   'value-missing': 'Give the right value.',
 
@@ -65,6 +67,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'anchor-needs-months': 'What is counted from a calendar date or a certificate needs months.',
   'anchor-has-no-distance': 'What is counted from a calendar date or a certificate has no distance.',
   'unknown-obligation': 'There is no such obligation.',
+  'obligation-there': 'That car already has such a test, {id}, valid until {valid}. Renew or change that one; or give this one a name of its own, if it is another test.',
   'not-renewed': 'This obligation has no term of its own. Give its new last valid day.',
   'renewed-that-day': 'It is entered as renewed on {date} already, valid until {valid}. Take that back first, or give another day.',
   'valid-before-renewal': 'The new last valid day {date} is before the renewal itself.',

@@ -112,6 +112,24 @@ describe('a reading entered late', () => {
     expect(judged.state === 'accepted' ? null : judged.code).toBe(code);
   });
 
+  // Source: house method, section 6, step 3: more than 1500 km cannot be driven in a day.
+  test.each([
+    { case: '1500 km under another of that day', km: 78_500, code: null },
+    { case: '1501 km under it', km: 78_499, code: 'same-day' },
+    { case: 'a digit swapped or lost, yet above all earlier days', km: 70_500, code: 'same-day' },
+  ])('$case: $code', ({ km, code }) => {
+    const judged = judge([{ day: 0, km: 50_000 }, { day: 365, km: 60_000 }, { day: 1095, km: 80_000 }], 1095, km);
+    expect(judged.state === 'accepted' ? null : judged.code).toBe(code);
+  });
+
+  test('of two on one day that no car can drive between, the earlier typed is named, and is the likelier slip where it is farther off', () => {
+    const swapped = [{ day: 0, km: 50_000 }, { day: 365, km: 60_000 }, { day: 730, km: 79_500 }];
+    expect(judge(swapped, 730, 70_200)).toMatchObject({ code: 'same-day', against: { day: 730, km: 79_500 }, fitsWithoutOther: true, otherLikelier: true });
+    const right = [{ day: 0, km: 50_000 }, { day: 365, km: 60_000 }, { day: 730, km: 70_200 }];
+    expect(judge(right, 730, 62_070)).toMatchObject({ code: 'same-day', against: { day: 730, km: 70_200 }, otherLikelier: false });
+    expect(judge([{ day: 0, km: 80_000 }], 0, 50_100)).toMatchObject({ code: 'same-day', against: { day: 0, km: 80_000 }, fitsWithoutOther: false, otherLikelier: false });
+  });
+
   test('is compared with the next one, which may be the slip', () => {
     const slipTaken = [{ day: 0, km: 50_000 }, { day: 90, km: 53_000 }, { day: 95, km: 53_100 }, { day: 270, km: 59_000 }];
     expect(judge(slipTaken, 93, 53_200)).toMatchObject({ code: 'above-later', against: { day: 95, km: 53_100 }, fitsWithoutOther: true });

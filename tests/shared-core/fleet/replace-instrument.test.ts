@@ -35,6 +35,22 @@ describe('a replaced instrument', () => {
     expect(onlyInstrument(household)?.distance).toBe(104_607_360);
   });
 
+  test('of the old one no reading stands above what it last showed, whatever the keeper says', () => {
+    const household = withCamper();
+    household.must('reading.record', { car: 'camper', value: 12, date: day('2025-07-01'), replaced: { lastShown: { value: 104_000, unit: 'km' } } });
+    const refused = { ok: false, refusal: { code: 'above-last-shown', values: { date: '2025-07-01', value: 104_000, unit: 'km' }, path: ['value'] } };
+    const late = { car: 'camper', date: day('2025-06-01') } as const;
+    expect(household.call('reading.record', { ...late, value: 104_001, sure: true })).toMatchObject(refused);
+    expect(household.must('reading.record', { id: 'odd', ...late, value: 140_000 }).state).toBe('set-aside');
+    expect(household.call('reading.settle', { reading: 'odd', verdict: 'right' })).toMatchObject(refused);
+    expect(household.call('reading.settle', { reading: 'odd', verdict: 'other-wrong' })).toMatchObject(refused);
+    expect(household.call('reading.settle', { reading: 'odd', verdict: 'corrected', value: 104_500, sure: true })).toMatchObject(refused);
+    expect(household.must('reading.settle', { reading: 'odd', verdict: 'corrected', value: 104_000 }).reading.standing).toBe('accepted');
+    // The remedy: what the old one last showed was wrong.
+    household.must('instrument.correct', { instrument: onlyInstrument(household)?.id ?? '', lastShown: { value: 104_600, unit: 'km' } });
+    expect(household.must('reading.record', { ...late, value: 104_500, sure: true }).state).toBe('accepted');
+  });
+
   test('a second one adds to the first', () => {
     const household = withCamper();
     household.must('reading.record', { car: 'camper', value: 10, date: day('2025-07-01'), replaced: { lastShown: { value: 104_000, unit: 'km' } } });

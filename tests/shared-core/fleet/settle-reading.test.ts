@@ -48,6 +48,22 @@ describe('settling a doubtful reading', () => {
     expect(odometer(household)?.likely).toBe(104_000);
   });
 
+  test('corrected: what was meant is judged like any other, and where it is doubtful it is asked about in its turn', () => {
+    const household = withDoubt(10_400);
+    const { reading } = household.must('reading.settle', { reading: 'odd', verdict: 'corrected', value: 1_040_000 });
+    expect(reading).toMatchObject({ typed: { value: 1_040_000 }, standing: 'set-aside', doubt: 'too-high', sure: false });
+    expect([household.facts().get(readings, 'odd')?.standing, odometer(household)?.likely, doubtful(household)]).toEqual(['dismissed', expect.any(Number), [reading.id]]);
+    expect(odometer(household)?.likely).toBeLessThan(110_000);
+    const again = household.must('reading.settle', { reading: reading.id, verdict: 'corrected', value: 104_000 });
+    expect(again.reading).toMatchObject({ standing: 'accepted', doubt: null, sure: false });
+    expect([odometer(household)?.likely, doubtful(household)]).toEqual([104_000, []]);
+  });
+
+  test('corrected to a doubtful value that the keeper is sure of: it stands', () => {
+    const { reading } = withDoubt(10_400).must('reading.settle', { reading: 'odd', verdict: 'corrected', value: 140_000, sure: true });
+    expect(reading).toMatchObject({ standing: 'accepted', doubt: 'too-high', sure: true });
+  });
+
   test('replaced: the distance goes on from the forecast, marked estimated', () => {
     const household = withDoubt();
     const expected = odometer(household)?.likely ?? 0;
@@ -195,10 +211,31 @@ describe('the earlier reading was the wrong one', () => {
   test('corrected: another value stands on its day', () => {
     const household = slipTaken();
     const { other } = household.must('reading.settle', { reading: 'true', verdict: 'other-wrong', value: 104_000 });
+    const far = slipTaken();
+    far.must('reading.settle', { reading: 'true', verdict: 'other-wrong', value: 900_000 });
+    expect([odometer(far)?.likely, far.must('due.show', {}).cars[0]?.doubtful.map(({ value }) => value)]).toEqual([105_400, [900_000]]);
     expect(other?.id).toBe('slip');
     const { readings: shown } = household.must('car.show', { car: 'camper' });
     expect(shown.filter(({ date }) => date === '2025-07-01').map(({ typed, standing }) => [typed.value, standing])).toEqual(expect.arrayContaining([[109_000, 'dismissed'], [104_000, 'accepted']]));
     expect(doubtful(household)).toEqual([]);
+  });
+
+  test('two of one day that no car can drive between: both are named, and either may be settled as the right one', () => {
+    const sameDay = () => {
+      const household = memoryHousehold();
+      household.must('car.add', { id: 'camper', name: 'Camper' });
+      for (const [date, value] of [['2023-07-01', 50_000], ['2024-07-01', 60_000], ['2025-07-01', 79_500]] as const) household.must('reading.record', { id: `at-${value}`, car: 'camper', value, date: day(date) });
+      expect(household.must('reading.record', { id: 'second', car: 'camper', value: 70_200, date: day('2025-07-01') })).toMatchObject({ state: 'set-aside', code: 'same-day' });
+      return household.on('2025-07-01');
+    };
+    const asked = sameDay().must('due.show', {}).cars[0]?.doubtful[0];
+    expect(asked?.text).toBe('Another reading of that day is farther away than a car can drive in a day.');
+    expect(asked?.against).toMatchObject({ reading: 'at-79500', likelierSlip: true, text: expect.stringContaining('79\u202f500 km on 1 Jul 2025') as string });
+    for (const verdict of ['right', 'other-wrong'] as const) {
+      const household = sameDay();
+      household.must('reading.settle', { reading: 'second', verdict });
+      expect([odometer(household)?.likely, doubtful(household)]).toEqual([70_200, []]);
+    }
   });
 
   test('what is still in doubt without it stands by the keeper\'s word', () => {

@@ -53,6 +53,16 @@ describe('an instrument changed from miles to kilometres', () => {
     expect(usage?.kmAYear).toBeLessThan(12_200);
   });
 
+  test('a car is told of in what its present instrument shows', () => {
+    const household = changed(0);
+    expect(household.call('car.change', { id: 'camper', unit: 'mi' })).toMatchObject({ ok: false, refusal: { code: 'unit-of-instrument', values: { date: '2026-03-01', unit: 'km' }, path: ['unit'] } });
+    expect(household.must('car.change', { id: 'camper', unit: 'km', description: 'blue' }).car.unit).toBe('km');
+    const first = memoryHousehold({ unit: 'mi' });
+    first.must('car.add', { id: 'camper', name: 'Camper' });
+    expect(first.must('car.change', { id: 'camper', unit: 'km' }).car.unit).toBe('km');
+    expect(reading(first, 'camper', '2026-03-01', 100).reading.typed.unit).toBe('km');
+  });
+
   test('a reading entered late, of the time before, is in miles unless said otherwise', () => {
     const household = changed(0);
     expect(reading(household, 'camper', '2025-07-10', 59_000)).toMatchObject({ state: 'accepted', reading: { typed: { value: 59_000, unit: 'mi' }, instrument: null } });
@@ -60,7 +70,7 @@ describe('an instrument changed from miles to kilometres', () => {
 
   test('one stated late, before a newer one, leaves the car\'s unit alone', () => {
     const household = changed(0);
-    reading(household, 'camper', '2025-03-01', 5, { unit: 'mi', replaced: { lastShown: { value: 56_800, unit: 'mi' } } });
+    reading(household, 'camper', '2025-03-01', 5, { unit: 'mi', replaced: { lastShown: { value: 56_800, unit: 'mi' }, laterOfNew: true } });
     expect(household.must('car.show', { car: 'camper' }).car.unit).toBe('km');
     expect(household.must('car.show', { car: 'camper' }).instruments).toHaveLength(2);
   });

@@ -60,7 +60,7 @@ describe('what is said', () => {
   // Each list is held to its union by the compiler: a case forgotten here does not type-check.
   const states: Record<DueState, true> = { late: true, 'probably-due': true, open: true, ahead: true, unknown: true };
   const limbs: Record<Limb, true> = { time: true, distance: true, wear: true, 'printed-date': true };
-  const doubts: Record<ReadingDoubt, true> = { decrease: true, 'too-high': true, 'above-later': true, 'later-too-high': true };
+  const doubts: Record<ReadingDoubt, true> = { decrease: true, 'too-high': true, 'same-day': true, 'above-later': true, 'later-too-high': true };
   const from: Record<CountedFrom, true> = { completion: true, 'first-registration': true, purchase: true, 'first-date': true, certificate: true };
   test.each([
     { beginning: 'state-', ends: Object.keys(states) }, { beginning: 'limb-', ends: Object.keys(limbs) }, { beginning: 'doubt-', ends: Object.keys(doubts) },
