@@ -47,7 +47,7 @@ const RULES: Readonly<Record<Exclude<MeasureKind, 'other'>, KindRule>> = {
   tread: { dimension: 'depth', way: falls('distance'), least: 0, most: 30, error: 0.2 },
   pad: { dimension: 'depth', way: falls('distance'), least: 0, most: 40, error: 0.4 },
   disc: { dimension: 'depth', way: falls('distance'), least: 0, most: 60, error: 0.1 },
-  'battery-voltage': { dimension: 'voltage', way: falls('time'), least: 0, most: 1000, error: 0.05 },
+  'battery-voltage': { dimension: 'voltage', way: falls('time'), least: 0, most: 60, error: 0.05 },
   'battery-capacity': { dimension: 'share', way: falls('time'), least: 0, most: 150, error: 2 },
   'brake-fluid-moisture': { dimension: 'share', way: rises('time'), least: 0, most: 20, error: 0.3 },
   'coolant-protection': { dimension: 'temperature', way: rises('time'), least: -100, most: 60, error: 1 },

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
-import { findCar } from '../fleet/find-car.ts';
+import { findCar, sameName } from '../fleet/find-car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse } from '../result/result.ts';
 import { lastValidAfter } from './keep-the-date.ts';
@@ -31,9 +32,17 @@ export const addObligation = change({
     if (!car.ok) return car;
     const obligation: Obligation = { ...request, id: request.id ?? moment.newId(), car: car.value.id };
     if (facts.get(obligations, obligation.id) !== null) return refuse('id-taken', { id: obligation.id }, ['id']);
+    const twin = twinOf(facts, obligation);
+    if (twin !== undefined) return refuse('obligation-there', { id: twin.id, valid: twin.lastValidDay }, ['kind']);
     return ok({ entries: [newEntry(obligationSet, obligation)], reply: { obligation } });
   },
 });
+
+/** A car has one roadworthiness test of a name: it is renewed, not added again. */
+function twinOf(facts: Facts, { car, kind, name }: Obligation): Obligation | undefined {
+  if (kind !== 'roadworthiness-test') return undefined;
+  return facts.ofCar(obligations, car).find((one) => one.kind === kind && (one.name === null || name === null ? one.name === name : sameName(one.name, name)));
+}
 
 const renewShape = renewalSchema.shape;
 

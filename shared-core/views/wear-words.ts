@@ -47,9 +47,15 @@ export function subjectWords({ subject }: MeasurementSeries, wheel: string | nul
 /** Why an item is due by wear: what was measured, how fast it wears and its limit. `alone`: its interval does not count. */
 export function wearReason({ series, limit, forecast }: SeriesVerdict, wheel: string | null, unit: DistanceUnit, alone: boolean): Message {
   const values = { subject: subjectWords(series, wheel), ...newestValues(series), ...typedValues(limit.typed, 'limit') };
-  if (forecast.verdict === 'past-limit') return { key: 'reason-worn-out', values };
+  const first = { ...values, subject: atStart(values.subject) };
+  if (forecast.verdict === 'past-limit') return { key: 'reason-worn-out', values: first };
   const rate = forecast.verdict === 'wears' ? rateValues(wearRate(series, forecast.trend, unit)) : {};
-  return { key: alone ? 'reason-wear-alone' : 'reason-wear', values: { ...values, ...rate } };
+  return alone ? { key: 'reason-wear-alone', values: { ...first, ...rate } } : { key: 'reason-wear', values: { ...values, ...rate } };
+}
+
+/** As it stands at the start of a sentence. */
+function atStart(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** What is said of a series held against a limit. */

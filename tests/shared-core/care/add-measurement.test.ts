@@ -58,6 +58,7 @@ describe('a measurement is refused', () => {
     { case: 'in a unit that is none', request: { unit: 'furlong' }, code: 'unknown-measured-unit' },
     { case: 'in a unit of something else', request: { unit: 'V' }, code: 'measure-unit-differs' },
     { case: 'thicker than can be', request: { value: 41 }, code: 'measured-value-absurd' },
+    { case: 'a point forgotten in 12.6 V', request: { what: 'battery-voltage', place: null, value: 126, unit: 'V' }, code: 'measured-value-absurd' },
     { case: 'less than nothing', request: { value: -0.1 }, code: 'measured-value-absurd' },
     { case: 'that is no number', request: { value: 'thick' }, code: 'not-a-measured-value' },
     { case: 'in a place that is none', request: { place: 'roof' }, code: 'unknown-measure-place' },

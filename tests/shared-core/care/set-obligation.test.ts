@@ -15,6 +15,15 @@ function withDuty(duty: Partial<RequestOf<'obligation.add'>> = {}): MemoryHouseh
 
 const validAfter = (household: MemoryHousehold, on: string) => household.must('obligation.renew', { obligation: 'duty', on: day(on) }).obligation.lastValidDay;
 
+test('a second roadworthiness test of a car is refused, and the one there is named; one of another name is another test', () => {
+  const household = withDuty();
+  const another = { car: 'pip', kind: 'roadworthiness-test', lastValidDay: day('2027-05-15') } as const;
+  expect(household.call('obligation.add', another)).toMatchObject({ ok: false, refusal: { code: 'obligation-there', values: { id: 'duty', valid: '2026-05-15' }, path: ['kind'] } });
+  household.must('obligation.add', { ...another, name: 'gas system' });
+  household.must('car.add', { id: 'wren', name: 'Wren' });
+  household.must('obligation.add', { ...another, car: 'wren' });
+});
+
 describe('renewing a duty', () => {
   // Source: with keep-the-date the published rule (seen); without it our own reading.
   test.each([

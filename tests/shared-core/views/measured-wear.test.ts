@@ -59,7 +59,7 @@ describe('worn past its limit', () => {
     measure(household, '2026-11-20', 2.9);
     expect(windowOf(household)).toMatchObject({
       state: 'late', limb: 'wear', earliest: '2026-11-20', likely: '2026-11-20', lateBy: { days: 0, months: 0, distance: null },
-      reason: { code: 'reason-worn-out', text: 'pad, front left: was 2.9 mm on 20 Nov 2026, past its limit of 3 mm.' },
+      reason: { code: 'reason-worn-out', text: 'Pad, front left: was 2.9 mm on 20 Nov 2026, past its limit of 3 mm.' },
     });
   });
 
@@ -85,7 +85,7 @@ describe('worn past its limit', () => {
     measure(household, '2025-01-01', 3.2, { place: 'front-right' });
     expect(windowOf(household)).toMatchObject({ state: 'probably-due', reason: { code: 'reason-wear' } });
     measure(household, '2026-11-20', 2.9);
-    expect(windowOf(household)).toMatchObject({ state: 'late', reason: { code: 'reason-worn-out', values: { subject: 'pad, front left' } } });
+    expect(windowOf(household)).toMatchObject({ state: 'late', reason: { code: 'reason-worn-out', values: { subject: 'Pad, front left' } } });
   });
 
   test('is over once it was replaced, before anybody measures again', () => {
@@ -102,7 +102,7 @@ describe('worn past its limit', () => {
     household.must('item.add', { id: 'tyres', car: 'pip', name: 'tyres', history: 'never-done', interval: { repeat: { months: 120, distance: null } }, measure: { kind: 'tread', name: null, places: [], limit: { value: 1.6, unit: 'mm' }, way: null } });
     household.must('wheel.add', { id: 'a', car: 'pip', name: 'A', place: 'front-left', on: day('2024-01-01') });
     measure(household, '2026-11-01', 1.5, { what: 'tread', wheel: 'a' });
-    expect(windowOf(household, 'tyres')).toMatchObject({ state: 'late', reason: { text: 'tread, A, front left: was 1.5 mm on 1 Nov 2026, past its limit of 1.6 mm.' } });
+    expect(windowOf(household, 'tyres')).toMatchObject({ state: 'late', reason: { text: 'Tread, A, front left: was 1.5 mm on 1 Nov 2026, past its limit of 1.6 mm.' } });
     household.must('wheel.move', { car: 'pip', moves: [{ wheel: 'a', place: 'spare' }] });
     expect(windowOf(household, 'tyres')).toMatchObject({ state: 'ahead' });
     household.must('item.change', { id: 'tyres', measure: { kind: 'tread', name: null, places: ['spare'], limit: { value: 1.6, unit: 'mm' }, way: null } });
@@ -163,7 +163,7 @@ describe('an item of unknown history', () => {
       measure(household, '2025-01-01', first, { place });
       measure(household, '2026-01-01', first - 1, { place });
     }
-    expect(windowOf(household)).toMatchObject({ likely: null, limb: 'wear', reason: { values: { subject: 'pad, front right' } } });
+    expect(windowOf(household)).toMatchObject({ likely: null, limb: 'wear', reason: { values: { subject: 'Pad, front right' } } });
   });
 
   test('stays unknown where wear gives no date within five years', () => {
