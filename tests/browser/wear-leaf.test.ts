@@ -226,7 +226,7 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
 
   test('an item is measured, and wear wins over its interval in its row and in the yard', async () => {
     await page.getByRole('link', { name: 'Alder', exact: true }).click();
-    await page.getByRole('row', { name: /^new front brake pads/ }).getByText(/^pad, front right: was 4 mm on 2 Jun 2026/).waitFor();
+    await page.getByRole('row', { name: /^new front brake pads/ }).getByText(/^Pad, front right: was 4 mm on 2 Jun 2026/).waitFor();
     await page.getByRole('button', { name: 'Add an item' }).click();
     await dialog().getByLabel('What is cared for').fill('front tyres');
     await dialog().getByLabel('Every so many months').fill('240');
@@ -244,7 +244,7 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
     await page.getByRole('link', { name: 'Yard', exact: true }).click();
     await page.getByRole('region', { name: 'What the marks mean' }).getByText('notched edge: by measured wear').waitFor();
     await page.getByRole('button', { name: 'Unfold all lanes' }).click();
-    await page.getByRole('link', { name: /^new front brake pads, soon\. Oct 2026 to May 2027, likely Jan 2027\. pad, front right/ }).waitFor();
+    await page.getByRole('link', { name: /^new front brake pads, soon\. Oct 2026 to May 2027, likely Jan 2027\. Pad, front right/ }).waitFor();
   });
 
   test('kept the focus visible, on the screen and in order, and nothing complained', () => {
