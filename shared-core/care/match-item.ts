@@ -1,4 +1,5 @@
 import { sameName } from '../fleet/find-car.ts';
+import { plainWords } from './plain-words.ts';
 import type { ServiceItem } from './service-item.ts';
 
 /** How a text was found to mean an item: by its name, by its name but for a slip of spelling, or not at all. */
@@ -49,8 +50,7 @@ export function itemKey(text: string): string {
 
 /** The words that count, each once, in the order written. */
 function wordsOf(text: string): readonly string[] {
-  const words = text.slice(0, LONGEST_TEXT).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/&/g, ' and ').match(/[\p{L}\p{N}]+/gu) ?? [];
-  return [...new Set(words.filter((word) => !SMALL_WORDS.has(word)))];
+  return [...new Set(plainWords(text.slice(0, LONGEST_TEXT)).filter((word) => !SMALL_WORDS.has(word)))];
 }
 
 function one(how: 'name' | 'spelling', found: readonly ServiceItem[]): ItemMatch {

@@ -4,8 +4,9 @@ import { findCar, sameName } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { ok } from '../result/result.ts';
+import { nearNames } from './near-names.ts';
 import { historySchema, serviceItems, serviceItemSchema } from './service-item.ts';
-import { STARTING_SETS, startingSetKeySchema, suggestedSet } from './starting-set.ts';
+import { STARTING_SETS, startingSetKeySchema, suggestedSet, type SetItem } from './starting-set.ts';
 import { suggestedHistory } from './suggested-history.ts';
 
 const shape = serviceItemSchema.shape;
@@ -24,6 +25,8 @@ const offeredSchema = z.object({
   printedDate: z.boolean(),
   /** The car already has an item of that name, which stays as it is. */
   there: z.boolean(),
+  /** An item of the car that may be the same thing under another name; null where there is none. */
+  near: z.string().nullable(),
 });
 
 const of = carSchema.shape;
@@ -45,11 +48,20 @@ export const showStartingSets = ask({
     if (car?.ok === false) return car;
     const names = car === null ? [] : namesOn(facts, car.value.id);
     const known = car?.value ?? (request as NewCar);
-    const there = (name: string) => names.some((one) => sameName(one, name));
-    const sets = STARTING_SETS.map((set) => ({ ...set, items: set.items.map(({ anchor: _anchor, access: _access, ...item }) => ({ ...item, there: there(item.name) })) }));
+    const sets = STARTING_SETS.map((set) => ({ ...set, items: offeredOf(set.items, names) }));
     return ok({ suggested: suggestedSet(known), history: suggestedHistory(known, moment.today), sets });
   },
 });
+
+/** What a set offers a car that has items of these names. A name of the car that the set has too is that item, and near to no other. */
+function offeredOf(items: readonly SetItem[], names: readonly string[]): z.output<typeof offeredSchema>[] {
+  const others = names.filter((name) => !items.some((item) => sameName(item.name, name)));
+  const near = nearNames(items.map((item) => item.name), others);
+  return items.map(({ anchor: _anchor, access: _access, ...item }) => {
+    const there = names.some((name) => sameName(name, item.name));
+    return { ...item, there, near: there ? null : near.get(item.name) ?? null };
+  });
+}
 
 function namesOn(facts: Facts, car: string): readonly string[] {
   return facts.ofCar(serviceItems, car).map((item) => item.name);

@@ -1,5 +1,4 @@
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
-import { nearNames } from './near-names.ts';
 import type { History, OfferedItem, SetKey, StartingSets } from './use-starting-sets.ts';
 
 /** What is chosen of the starting sets while a form is filled in. Empty words: whatever fits what is known of the car. */
@@ -63,18 +62,12 @@ export interface NearItem {
   readonly there: string;
 }
 
-/** The items of a set that a car of these names has not. A name of the car that the set has too is no near one: it is that item. */
-export function missingOf(set: readonly OfferedItem[], names: readonly string[]): MissingOfSet {
+/** The items of a set that the car has not. */
+export function missingOf(set: readonly OfferedItem[]): MissingOfSet {
   const missing = set.filter((item) => !item.there);
-  const plain = (name: string) => name.trim().toLowerCase();
-  const inSet = new Set(set.map((item) => plain(item.name)));
-  const near = nearNames(missing.map((item) => item.name), names.filter((name) => !inSet.has(plain(name))));
   return {
-    fresh: missing.filter((item) => !near.has(item.name)),
-    near: missing.flatMap((item) => {
-      const there = near.get(item.name);
-      return there === undefined ? [] : [{ item, there }];
-    }),
+    fresh: missing.filter((item) => item.near === null),
+    near: missing.flatMap((item) => (item.near === null ? [] : [{ item, there: item.near }])),
   };
 }
 

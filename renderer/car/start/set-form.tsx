@@ -30,13 +30,12 @@ interface Draft {
 }
 const START: Draft = { start: FITTING, printed: {} };
 
-function SetFields({ view: { car, items: own }, sets, onClose }: SetFormProps & { readonly sets: StartingSets }) {
-  const names = own.map((one) => one.item.name);
+function SetFields({ view: { car }, sets, onClose }: SetFormProps & { readonly sets: StartingSets }) {
   const entry = useEntry({
     key: `items.start ${car.id}`,
     start: START,
     send: (draft) => {
-      const whole = composeStart(draft, sets, car.id, names);
+      const whole = composeStart(draft, sets, car.id);
       return whole.ok ? change('items.start', whole.value) : Promise.resolve(whole);
     },
     onDone: ({ items, undo }) => {
@@ -47,7 +46,7 @@ function SetFields({ view: { car, items: own }, sets, onClose }: SetFormProps & 
   const { start, printed } = entry.draft;
   const chosen = chosenSet(start, sets);
   const set = itemsOf(chosen.set, sets);
-  const missing = missingOf(set, names);
+  const missing = missingOf(set);
   const there = set.length - missing.fresh.length - missing.near.length;
   const source = sets.sets.find((one) => one.key === chosen.set)?.source;
   const asked: PrintedDates = { dates: printed, place: (key) => entry.at(`printedDates.${key}`), onChange: (dates) => entry.set({ printed: dates }) };
@@ -66,12 +65,12 @@ function SetFields({ view: { car, items: own }, sets, onClose }: SetFormProps & 
   );
 }
 
-function composeStart({ start, printed }: Draft, sets: StartingSets, car: string, names: readonly string[]) {
+function composeStart({ start, printed }: Draft, sets: StartingSets, car: string) {
   const read = new FieldsRead();
   const chosen: ChosenSet = chosenSet(start, sets);
   const { set, history } = chosen;
   const items = itemsOf(set, sets);
-  const missing: MissingOfSet = missingOf(items, names);
+  const missing: MissingOfSet = missingOf(items);
   const omit = leftOut(chosen, missing, start);
   const taken = items.filter((item) => item.printedDate && !item.there && !omit.includes(item.key));
   const dates = taken.flatMap(({ key }) => {

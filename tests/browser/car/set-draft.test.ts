@@ -39,23 +39,29 @@ describe('the choice of a starting set', () => {
 
 /** Source for all: worked by hand from the stated rule. */
 describe('what a car has not of a set', () => {
-  const petrol = itemsOf('petrol', shown('petrol'));
-  const nearOf = (names: readonly string[]) => missingOf(petrol, names).near.map(({ item, there }) => [item.name, there]);
+  /** What a set offers a car that has items of these names. */
+  const offered = (set: 'petrol' | 'before-1980', names: readonly string[]) => {
+    const household = memoryHousehold();
+    household.must('car.add', { id: 'pip', name: 'Pip', power: 'petrol' });
+    for (const name of names) household.must('item.add', { car: 'pip', name, interval: { repeat: { months: 24, distance: null } } });
+    return itemsOf(set, household.must('starting-sets.show', { car: 'pip' }));
+  };
+  const nearOf = (names: readonly string[]) => missingOf(offered('petrol', names)).near.map(({ item, there }) => [item.name, there]);
 
   test('is new to it, or perhaps there under a near name', () => {
     expect(nearOf(['air filter', 'Coolant', 'horn'])).toEqual([['Engine air filter', 'air filter']]);
-    expect(missingOf(petrol, ['air filter']).fresh).toHaveLength(petrol.length - 1);
+    const petrol = offered('petrol', ['air filter']);
+    expect(missingOf(petrol).fresh).toHaveLength(petrol.length - 1);
   });
 
   test('a name of the car that the set has too is that item, and near to no other', () => {
-    const old = itemsOf('before-1980', shown('petrol'));
-    const near = (names: readonly string[]) => missingOf(old, names).near.map(({ item }) => item.name);
+    const near = (names: readonly string[]) => missingOf(offered('before-1980', names)).near.map(({ item }) => item.name);
     expect(near(['brake fluid'])).not.toContain('Oil, water and brake fluid levels');
     expect(near(['brake fluid level'])).toContain('Oil, water and brake fluid levels');
   });
 
   test('what is near is left out until it is said to be another thing', () => {
-    const missing = missingOf(petrol, ['air filter']);
+    const missing = missingOf(offered('petrol', ['air filter']));
     const chosen = { set: 'petrol', history: 'unknown', omit: ['coolant'] } as const;
     const out = (besides: readonly string[]) => leftOut({ ...chosen, omit: [...chosen.omit] }, missing, { ...FITTING, besides });
     const key = missing.near[0]?.item.key ?? '';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nearNames } from '../../../renderer/car/start/near-names.ts';
+import { nearNames } from '../../../shared-core/care/near-names.ts';
 
 /** Source for all: worked by hand from the stated rule. */
 test.each([

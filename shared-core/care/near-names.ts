@@ -1,3 +1,5 @@
+import { plainWords } from './plain-words.ts';
+
 /** Words that join others and name no thing. */
 const JOINING: ReadonlySet<string> = new Set(['a', 'an', 'and', 'at', 'for', 'in', 'its', 'of', 'on', 'or', 'the', 'to', 'with']);
 /** One word in common says little: tyres are several items. */
@@ -25,6 +27,5 @@ function areNear(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean 
 
 /** The words of a name that count, each once, without the mark of the plural. */
 function wordsOf(name: string): ReadonlySet<string> {
-  const words = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  return new Set(words.filter((word) => !JOINING.has(word)).map((word) => (word.length > 3 ? word.replace(/s$/, '') : word)));
+  return new Set(plainWords(name).filter((word) => !JOINING.has(word)).map((word) => (word.length > 3 ? word.replace(/s$/, '') : word)));
 }
