@@ -105,7 +105,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'plan-price-missing': 'Nobody has said what {tasks} would cost, so it counts as nothing. Enter an offer or a price.',
   'plan-minutes-assumed': 'Nobody has said how long {tasks} takes; {minutes} minutes are assumed for each.',
   'plan-baseline-keeps': 'What is said of a saving leaves the sessions you have kept where they are: each other task is held against its first open day.',
-  'plan-longer-than-liked': '{tasks}: longer by itself than the {minutes} minutes you like to work in a day, so a day on which it can be done may hold up to {most}.',
+  'plan-longer-than-liked': 'Longer than the {minutes} minutes you like to work in a day: {tasks}. A day on which that can be done may hold up to {most}.',
   'plan-places-assumed': 'No {kind} is entered, so one of ours is assumed. Enter yours.',
   'plan-legal-late': '{car}: {task} has not held since {date}.',
   'plan-legal-late-left': '{car}: {task} has not held since {date}, and no day up to {last} is open for it. {why}',
