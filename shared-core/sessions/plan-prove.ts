@@ -43,7 +43,7 @@ function allowanceOf(quest: Quest, { effort }: PlanOptions): Allowance {
 
 /**
  * Looks for the cheapest plan until it is proved or given up: raises a bound with prices, lets the solver make a good plan of the sessions that
- * came up, drops the options that no cheaper plan can take, and then asks for a plan below one ceiling after another.
+ * came up, drops the options that no cheaper plan can take, places few tasks singly, and else asks for a plan below one ceiling after another.
  */
 export async function provePlan(quest: Quest, solver: Solver, options: PlanOptions): Promise<void> {
   const isOver = () => isProved(quest) || options.stop?.stopped === true;
@@ -52,10 +52,11 @@ export async function provePlan(quest: Quest, solver: Solver, options: PlanOptio
   await makePlan(quest, solver, options, 'at-least');
   dropOptions(quest);
   await raiseBound(quest, { rounds: 100, step: 0.1, planEvery: 50 }, options);
-  if (!isOver() && quest.facts.tasks.length <= NOT_LARGE) await placeTasks(quest, solver, options);
+  const isLarge = quest.facts.tasks.length > NOT_LARGE;
+  if (!isOver() && !isLarge) await placeTasks(quest, solver, options);
   const isFew = isOver() || (await riseByCeilings(quest, solver, options, isOver));
   if (!isOver() && gapOf(quest) > CLOSE_ENOUGH) await makePlan(quest, solver, options, 'once');
-  if (!isOver() && !(isFew && allowanceOf(quest, options).searchIterations === LARGE.searchIterations)) await placeTasks(quest, solver, options);
+  if (!isOver() && isLarge && (!isFew || options.effort === 'proof')) await placeTasks(quest, solver, options);
 }
 
 /** What a solver is told of the options. */
@@ -94,7 +95,7 @@ function firstCeiling(quest: Quest, most: number): LikelySessions | null {
   return null;
 }
 
-/** The last resort: the solver places single tasks among the options that are left. */
+/** The solver places single tasks among the options that are left: of few tasks that is quickest, of many it is the last resort. */
 async function placeTasks(quest: Quest, solver: Solver, options: PlanOptions): Promise<void> {
   dropOptions(quest);
   const { facts, keep, placement, grain } = quest;
