@@ -12,7 +12,7 @@ import { SessionBody } from '../ui/plan/session-body.tsx';
 import { useMove } from '../ui/plan/use-move.ts';
 import type { MoveSubject } from '../ui/plan/move-store.ts';
 import { useSessions } from '../ui/plan/use-sessions.ts';
-import { ScreenTitle } from '../ui/screen-title.tsx';
+import { focusHeading, ScreenTitle } from '../ui/screen-title.tsx';
 import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './sessions.module.css';
@@ -38,7 +38,7 @@ function Sessions({ view }: { readonly view: SessionsView }) {
   };
   const end = () => {
     // What was pressed is gone where it moved: then the screen's heading takes the focus.
-    requestAnimationFrame(() => (before?.isConnected === true ? before : document.querySelector<HTMLElement>('h1'))?.focus());
+    requestAnimationFrame(() => (before?.isConnected === true ? before.focus() : focusHeading()));
   };
   return (
     <>
@@ -58,8 +58,4 @@ function Sessions({ view }: { readonly view: SessionsView }) {
 function headingOf(session: StandingSession, today: SessionsView['today'], words: HouseholdWords): string {
   const title = sessionTitle(session, today, words);
   return session.joins === null ? title : `${title} · ${sessionState(session)}`;
-}
-
-function focusHeading(): void {
-  document.querySelector<HTMLElement>('h1')?.focus();
 }

@@ -5,9 +5,9 @@ import { tell } from './words/tell.ts';
 let focusToPassOn = false;
 
 /** Gives the focus to the screen's heading; where it is still to come, as soon as it is there. */
-export function focusHeading(): void {
+export function focusHeading(options?: FocusOptions): void {
   const heading = document.querySelector<HTMLElement>('h1[tabindex]');
-  heading?.focus();
+  heading?.focus(options);
   focusToPassOn = heading === null;
 }
 

@@ -4,28 +4,13 @@ import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { tell } from '../ui/words/tell.ts';
 import type { LaneWithMarks } from './lane-with-marks.ts';
 import type { YardMark } from './yard-mark.ts';
-import styles from './mark-table.module.css';
+import { YardTable } from './yard-table.tsx';
+import styles from './yard-table.module.css';
 
 /** Every mark of the yard as a row of a table, soonest first in each car. */
 export function MarkTable({ lanes }: { readonly lanes: readonly LaneWithMarks[] }) {
-  return (
-    <div className={styles.frame}>
-      <Table className={styles.table ?? ''} verticalSpacing="xs">
-        <caption className="only-said">{tell('table.caption')}</caption>
-        <Table.Thead>
-          <Table.Tr>
-            <Table.Th scope="col">{tell('table.car')}</Table.Th>
-            <Table.Th scope="col">{tell('table.what')}</Table.Th>
-            <Table.Th scope="col">{tell('table.state')}</Table.Th>
-            <Table.Th scope="col">{tell('table.when')}</Table.Th>
-            <Table.Th scope="col">{tell('table.why')}</Table.Th>
-            <Table.Th scope="col">{tell('table.work')}</Table.Th>
-          </Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>{lanes.flatMap(({ marks }) => marks.map((mark) => <MarkRow key={mark.id} mark={mark} />))}</Table.Tbody>
-      </Table>
-    </div>
-  );
+  const heads = [tell('table.car'), tell('table.what'), tell('table.state'), tell('table.when'), tell('table.why'), tell('table.work')];
+  return <YardTable caption={tell('table.caption')} heads={heads}>{lanes.flatMap(({ marks }) => marks.map((mark) => <MarkRow key={mark.id} mark={mark} />))}</YardTable>;
 }
 
 function MarkRow({ mark }: { readonly mark: YardMark }) {

@@ -4,7 +4,8 @@ import { minutesWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { sessionDay, sessionState, sessionTasks } from '../ui/plan/plan-words.ts';
 import { tell } from '../ui/words/tell.ts';
-import styles from './mark-table.module.css';
+import { YardTable } from './yard-table.tsx';
+import styles from './yard-table.module.css';
 
 interface SessionTableProps {
   readonly view: SessionsView;
@@ -15,33 +16,20 @@ interface SessionTableProps {
 export function SessionTable({ view, onOpen }: SessionTableProps) {
   const words = useWords();
   if (view.sessions.length === 0) return null;
+  const open = <span className="only-said">{tell('session.open')}</span>;
+  const heads = [tell('session-table.day'), tell('session-table.place'), tell('session-table.state'), tell('session-table.tasks'), tell('session-table.work'), open];
   return (
-    <div className={`${styles.frame} ${styles.second}`}>
-      <Table className={styles.table ?? ''} verticalSpacing="xs">
-        <caption className="only-said">{tell('posts.title')}</caption>
-        <Table.Thead>
-          <Table.Tr>
-            <Table.Th scope="col">{tell('session-table.day')}</Table.Th>
-            <Table.Th scope="col">{tell('session-table.place')}</Table.Th>
-            <Table.Th scope="col">{tell('session-table.state')}</Table.Th>
-            <Table.Th scope="col">{tell('session-table.tasks')}</Table.Th>
-            <Table.Th scope="col">{tell('session-table.work')}</Table.Th>
-            <Table.Th scope="col"><span className="only-said">{tell('session.open')}</span></Table.Th>
-          </Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>
-          {view.sessions.map((session) => (
-            <Table.Tr key={session.id}>
-              <Table.Th scope="row" className={styles.what ?? ''}>{sessionDay(session.day, view.today, words)}</Table.Th>
-              <Table.Td>{session.placeName}</Table.Td>
-              <Table.Td>{sessionState(session)}</Table.Td>
-              <Table.Td>{sessionTasks(session, session.joins !== null)}</Table.Td>
-              <Table.Td>{minutesWords(session.minutes)}</Table.Td>
-              <Table.Td><Button size="compact-sm" variant="default" onClick={() => onOpen(session)} aria-label={tell('session.open-of', { title: tell('session.title', { day: sessionDay(session.day, view.today, words), place: session.placeName }) })}>{tell('session.open')}</Button></Table.Td>
-            </Table.Tr>
-          ))}
-        </Table.Tbody>
-      </Table>
-    </div>
+    <YardTable caption={tell('posts.title')} heads={heads} second>
+      {view.sessions.map((session) => (
+        <Table.Tr key={session.id}>
+          <Table.Th scope="row" className={styles.what ?? ''}>{sessionDay(session.day, view.today, words)}</Table.Th>
+          <Table.Td>{session.placeName}</Table.Td>
+          <Table.Td>{sessionState(session)}</Table.Td>
+          <Table.Td>{sessionTasks(session, session.joins !== null)}</Table.Td>
+          <Table.Td>{minutesWords(session.minutes)}</Table.Td>
+          <Table.Td><Button size="compact-sm" variant="default" onClick={() => onOpen(session)} aria-label={tell('session.open-of', { title: tell('session.title', { day: sessionDay(session.day, view.today, words), place: session.placeName }) })}>{tell('session.open')}</Button></Table.Td>
+        </Table.Tr>
+      ))}
+    </YardTable>
   );
 }

@@ -10,6 +10,7 @@ import { wholeSubject } from '../ui/plan/session-body.tsx';
 import { useMove } from '../ui/plan/use-move.ts';
 import type { MoveSubject } from '../ui/plan/move-store.ts';
 import { tell } from '../ui/words/tell.ts';
+import { focusHeading } from '../ui/screen-title.tsx';
 import { yardPosts, type YardPost } from './yard-post.ts';
 
 /** The posts of the yard, and what can be done with them. */
@@ -83,6 +84,7 @@ export function usePosts(view: SessionsView | null): PostControl {
 
 /** The post of a session, else the first one, else the screen's heading. */
 function focusPost(session: string | null): void {
-  const post = document.querySelector<HTMLElement>(`[data-mark="post/${session ?? ''}"]`) ?? document.querySelector<HTMLElement>('[data-spot]') ?? document.querySelector<HTMLElement>('h1');
-  post?.focus();
+  const post = document.querySelector<HTMLElement>(`[data-mark="post/${session ?? ''}"]`) ?? document.querySelector<HTMLElement>('[data-spot]');
+  if (post === null) focusHeading();
+  else post.focus();
 }

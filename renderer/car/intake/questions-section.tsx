@@ -31,7 +31,7 @@ export function QuestionsSection({ view, intake }: QuestionsSectionProps) {
             <progress aria-hidden="true" max={questions.length} value={questions.length - open} />
           </div>
           <p className={styles.stand}>{tell('intake.keys')}</p>
-          <ul className={styles.rows} aria-label={tell('intake.asked')}>
+          <ul className={sectionStyles.list} aria-label={tell('intake.asked')}>
             {questions.map((item) => (
               <AnswerRow
                 key={item.item}

@@ -4,6 +4,7 @@ import type { PlanningPlace, PlanningView } from '../../../shared-core/views/pla
 import { minutesWords } from '../../ui/due-words.ts';
 import { useWords } from '../../ui/household.tsx';
 import type { HouseholdWords } from '../../ui/household-words.ts';
+import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { daysWords } from './days-words.ts';
@@ -21,7 +22,7 @@ interface PlacesSectionProps {
 export function PlacesSection({ view, open }: PlacesSectionProps) {
   return (
     <Section title={tell('places.title')} hint={tell('places.hint')} add={{ label: tell('places.add'), onAdd: () => open({ kind: 'place', place: null }) }}>
-      <ul className={styles.list}>
+      <ul className={sectionStyles.list}>
         {view.places.map((place) => <PlaceRow key={place.id} place={place} view={view} open={open} />)}
       </ul>
     </Section>

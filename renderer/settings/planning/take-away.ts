@@ -1,6 +1,7 @@
 import { change } from '../../ui/change.ts';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { note } from '../../ui/notices/notice-store.ts';
+import { focusHeading } from '../../ui/screen-title.tsx';
 
 type Removal = 'place.remove' | 'place-days.remove' | 'car-days.remove' | 'access.remove' | 'worth-while.remove';
 
@@ -8,5 +9,5 @@ type Removal = 'place.remove' | 'place-days.remove' | 'car-days.remove' | 'acces
 export async function takeAway(operation: Removal, id: string, done: string): Promise<void> {
   const reply = await change(operation, { id });
   note(reply.ok ? done : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
-  if (reply.ok) document.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+  if (reply.ok) focusHeading({ preventScroll: true });
 }

@@ -6,6 +6,7 @@ import { minutesWords } from '../due-words.ts';
 import { useWords } from '../household.tsx';
 import { tell } from '../words/tell.ts';
 import { inOwnMoney } from './plan-words.ts';
+import sectionStyles from '../section.module.css';
 import styles from './session.module.css';
 import type { MoveSubject } from './move-store.ts';
 
@@ -24,7 +25,7 @@ export function LeftAndNotes({ view, onMove }: LeftAndNotesProps) {
         <h3 id={`${id}-left`} className={styles.heading}>{tell('left.title')}</h3>
         {view.left.length === 0 && <p className={styles.soft}>{tell('left.none')}</p>}
         {view.left.length > 0 && (
-          <ul className={styles.tasks} aria-labelledby={`${id}-left`}>
+          <ul className={sectionStyles.list} aria-labelledby={`${id}-left`}>
             {view.left.map(({ task, car, carName, name, minutes, late, terms, why }) => {
               const title = tell('session.task', { car: carName, name });
               return (

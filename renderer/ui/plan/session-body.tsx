@@ -7,6 +7,7 @@ import { useWords } from '../household.tsx';
 import { tell } from '../words/tell.ts';
 import { sessionDay, sessionState, sessionTitle } from './plan-words.ts';
 import { SessionButtons } from './session-buttons.tsx';
+import sectionStyles from '../section.module.css';
 import styles from './session.module.css';
 import { TaskRow } from './task-row.tsx';
 import type { MoveSubject } from './move-store.ts';
@@ -37,7 +38,7 @@ export function SessionBody({ session, today, onMove, onDone }: SessionBodyProps
       {session.note !== '' && <p className={styles.soft}>{tell('session.note', { note: session.note })}</p>}
       <SessionButtons session={session} title={title} today={today} onMove={() => onMove(wholeSubject(session, title))} onDone={onDone} />
       <h3 id={id} className={styles.heading}>{tell('session.tasks-title')}</h3>
-      <ul className={styles.tasks} aria-labelledby={id}>
+      <ul className={sectionStyles.list} aria-labelledby={id}>
         {session.tasks.map((task) => (
           <TaskRow key={`${task.task.kind}/${task.task.id}`} task={task} action={!task.done && (
             <Button size="compact-sm" variant="default" aria-label={tell('session.task-move-of', { task: tell('session.task', { car: task.carName, name: task.name }) })} onClick={() => onMove({ session: session.id, part: session.tasks.length > 1, tasks: [task.task], from: { day: session.day, place: session.place }, title: tell('session.task', { car: task.carName, name: task.name }) })}>
