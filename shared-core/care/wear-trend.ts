@@ -94,8 +94,9 @@ function windowOf(points: readonly LinePoint[], slopes: PairSlopes, target: numb
   const found = { line: fitted.line, earliest: at(fitted.band.low), likely: at(fitted.line.slope), latest: at(fitted.band.high) };
   const newest = must(points.at(-1), 'newest point');
   if (before === null || !confirms(before.line, newest, error)) return found;
-  const narrowed = { ...found, earliest: Math.max(found.earliest, before.earliest), latest: Math.min(found.latest, before.latest) };
-  return narrowed.earliest <= found.likely && found.likely <= narrowed.latest ? narrowed : found;
+  const [earliest, latest] = [Math.max(found.earliest, before.earliest), Math.min(found.latest, before.latest)];
+  // Two measurements at one place can move the line out of the window that both confirm: the window stands, its edge is the likely place.
+  return earliest <= latest ? { ...found, earliest, latest, likely: Math.min(Math.max(found.likely, earliest), latest) } : { ...before, line: found.line };
 }
 
 interface FallingLine {

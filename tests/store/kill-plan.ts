@@ -33,7 +33,7 @@ function nextSteps(at: number, seq: number, random: () => number): readonly Plan
   if (dice < 0.3) return [reading];
   if (dice < 0.5) return [{ operation: 'record.add', request: { id: `w${at}`, car: 'pip', date: dayOf(at), reading: { value, unit: 'km' }, lines: [{ name: `Work ${at}` }] }, entries: 2 }];
   if (dice < 0.7) return [{ operation: 'paper.keep', request: { name: `paper ${at}`, base64: paperBytes(at, random).toString('base64') }, entries: 1 }];
-  if (dice < 0.8) return [{ operation: 'obligation.renew', request: { id: `n${at}`, obligation: 'duty', on: '2020-01-15', lastValidDay: '2021-01-31' }, entries: 2 }];
+  if (dice < 0.8) return [{ operation: 'obligation.renew', request: { id: `n${at}`, obligation: 'duty', on: dayOf(at), lastValidDay: '2021-01-31' }, entries: 2 }];
   if (dice < 0.9) return [{ operation: 'car.change', request: { id: 'pip', description: `as of step ${at}` }, entries: 1 }];
   return [reading, { operation: 'entry.withdraw', request: { entries: [seq], why: `step ${at}` }, entries: 1 }];
 }

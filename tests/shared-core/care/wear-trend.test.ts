@@ -121,6 +121,17 @@ const worn = fc.record({ seed: fc.integer(), count: fc.integer({ min: 2, max: 14
 });
 
 describe('in general', () => {
+  test('a second measurement at the place of the last, on the line, does not push the window away', () => {
+    const points = measured([8.11, 7.45, 7.4, 7.45]).map((point, at) => ({ ...point, along: [287_921, 1_143_548, 1_704_222, 1_980_281][at] ?? 0 }));
+    const trend = wearTrend(points, tread);
+    if (trend.state !== 'wears') throw new Error('it wears');
+    const again = { date: day('2026-01-01'), along: 1_980_281, value: trend.line.intercept + trend.line.slope * 1_980_281 };
+    const [before, after] = [limitReached(points, 1.6, tread), limitReached([...points, again], 1.6, tread)];
+    expect(before?.latest).toBeCloseTo(66_742_406, 0);
+    expect(after?.latest).toBeCloseTo(66_742_406, 0);
+    expect(after?.likely).toBeCloseTo(66_742_406, 0);
+  });
+
   test('a later measurement on the line never widens the window, nor hides the wear', () => {
     fc.assert(fc.property(worn, fc.integer({ min: 0, max: 2_000_000 }), ({ points, scale }, further) => {
       const trend = wearTrend(points, scale);
