@@ -39,6 +39,21 @@ describe('an import through a real file', () => {
     expect(await host.must('household.examine', {})).toMatchObject({ faults: [] });
   });
 
+  test('the very same file, read another way, is not taken in again unless that is said', async () => {
+    const host = await household();
+    const text = 'date,miles\n2026-02-03,26000\n'.replace('2026-02-03', '03/02/2026');
+    const kept = await host.must('import.keep', { text, dateOrder: 'dmy' });
+    const before = await entries(host);
+    const again = { text, dateOrder: 'mdy' } as const;
+    expect(await host.call('import.keep', again)).toMatchObject({ ok: false, refusal: { code: 'import-file-known', values: { on: '2026-11-25', import: kept.import } } });
+    expect(await entries(host)).toBe(before);
+    expect(await host.must('import.keep', { ...again, again: true })).toMatchObject({ counts: { stored: 1 } });
+    const other = await household();
+    const first = await other.must('import.keep', { text, dateOrder: 'dmy' });
+    await other.must('import.withdraw', { id: first.import });
+    expect(await other.must('import.keep', again)).toMatchObject({ counts: { stored: 1 } });
+  });
+
   test('is withdrawn by its id much later, after the program was closed', async () => {
     const first = await household();
     const before = await shown(first);

@@ -22,11 +22,12 @@ export const importCommand: Command = {
     '--header, --no-header   whether the first row is a head',
     '--items         "TEXT=ITEM;TEXT=": the item that a text of the work means, or none',
     '--keep          stores what the preview shows; refused while a question is open',
+    '--again         stores a file although an import of the very same file stands',
     '--list          the imports that stand',
     '--withdraw      takes a whole import back',
     'FILE may be - for standard input.',
   ],
-  options: { ...choiceOptions, keep: { type: 'boolean' }, list: { type: 'boolean' }, withdraw: { type: 'string' } },
+  options: { ...choiceOptions, keep: { type: 'boolean' }, again: { type: 'boolean' }, list: { type: 'boolean' }, withdraw: { type: 'string' } },
   run: (input) => {
     if (input.options['list'] === true || input.options['withdraw'] !== undefined) return input.words.length === 0 ? standing(input) : wrongUse('import takes either a file, or --list, or --withdraw.');
     const [file] = input.words;
@@ -45,7 +46,7 @@ async function takeIn(input: CommandInput, file: string): Promise<CommandAnswer>
     const reply = await host.call('import.preview', request);
     return reply.ok ? done(reply.value, previewText(reply.value)) : refused(reply.refusal);
   }
-  const reply = await host.call('import.keep', request);
+  const reply = await host.call('import.keep', { ...request, again: input.options['again'] === true });
   return reply.ok ? done(reply.value, keptText(reply.value, reply.value.import)) : refused(reply.refusal);
 }
 

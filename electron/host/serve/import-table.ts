@@ -6,14 +6,14 @@ import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import { LARGEST_TABLE_BYTES, type KeepImportRequest, type KeptImport } from '../../../shared-core/views/import/import-request.ts';
 import { decideTable, type DecidedTable } from '../../../shared-core/views/import/import-table.ts';
 import type { ImportView } from '../../../shared-core/views/import/import-view.ts';
-import { nothingToStore } from '../../../shared-core/views/import/nothing-to-store.ts';
+import { notTakenInBefore, nothingToStore } from '../../../shared-core/views/import/nothing-to-store.ts';
 import { keptFileName, showImport } from '../../../shared-core/views/import/show-import.ts';
 import { decodeTable, type DecodedTable } from '../decode-table.ts';
 import { momentOf, type HostContext } from '../host-context.ts';
 import { sha256 } from '../node-digests.ts';
 import { writeDecision } from '../run-change.ts';
 
-type PreviewRequest = Omit<KeepImportRequest, 'digest' | 'outcome'>;
+type PreviewRequest = Omit<KeepImportRequest, 'digest' | 'outcome' | 'again'>;
 
 const BASE64 = /^[A-Za-z0-9+/]*={0,2}$/;
 
@@ -37,12 +37,14 @@ export function keepImport(context: HostContext, request: KeepImportRequest): Re
   }) as Result<KeptImport>;
 }
 
-function checkSeen(context: HostContext, { digest, outcome }: KeepImportRequest, view: ImportView): Result<null> {
+function checkSeen(context: HostContext, { digest, outcome, again }: KeepImportRequest, view: ImportView): Result<null> {
   if (digest !== null && digest !== view.digest) return refuse('import-file-changed');
   const [question] = view.questions;
   if (question !== undefined) return refuse('import-questions-open', { count: view.questions.length, why: question.text });
   if (outcome !== null && outcome !== view.outcome) return refuse('import-outcome-changed');
-  return view.ready ? ok(null) : nothingToStore(context.household().facts, view);
+  const { facts } = context.household();
+  if (!view.ready) return nothingToStore(facts, view);
+  return again ? ok(null) : notTakenInBefore(facts, view.digest);
 }
 
 function decide(context: HostContext, request: PreviewRequest): Result<{ readonly table: DecidedTable; readonly view: ImportView }> {

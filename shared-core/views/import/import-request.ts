@@ -25,6 +25,8 @@ export const keepImportRequest = z.strictObject({
   ...previewImportRequest.shape,
   digest: sha256Schema.nullable().default(null),
   outcome: sha256Schema.nullable().default(null),
+  /** The very same file may be taken in again, though an import of it stands. */
+  again: z.boolean().default(false),
 });
 export type KeepImportRequest = z.output<typeof keepImportRequest>;
 
