@@ -51,6 +51,12 @@ export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
   );
 }
 
+/** What an item is measured by, and its own limit where it has one. */
+function measureWords({ kind, name, limit }: NonNullable<ItemView['item']['measure']>): string {
+  const what = name ?? tell(`measured.${kind}`);
+  return limit === null ? tell('items.measured-only', { what }) : tell('items.measured', { what, limit: valueText(limit) });
+}
+
 /** The interval as its source has it, as it is counted under severe use, and the source; what is not confirmed says so. */
 function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
   const words = useWords();
@@ -59,7 +65,7 @@ function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
   const said = [
     printed,
     ...(counted === printed ? [] : [tell('interval.severe', { interval: counted })]),
-    ...(item.measure === null ? [] : [tell('items.measured', { what: item.measure.name ?? tell(`measured.${item.measure.kind}`), limit: valueText(item.measure.limit) })]),
+    ...(item.measure === null ? [] : [measureWords(item.measure)]),
     ...(item.confirmed && item.source !== null ? [item.source] : []),
   ];
   return (

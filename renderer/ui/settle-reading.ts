@@ -47,6 +47,6 @@ export function useSettling(car: string, doubtful: DoubtfulReading, onSettled: (
 
 function settledWords(car: string, verdict: Answer['verdict'], { reading, other, released }: Changed<'reading.settle'>, words: HouseholdWords): string {
   const said = ({ typed }: { readonly typed: typeof reading.typed }) => words.distance(typed.value, typed.unit);
-  const settled = tell(`reading.settled-${verdict}`, { car, value: said(reading), other: other === null ? '' : said(other) });
+  const settled = tell(reading.standing === 'set-aside' ? 'reading.still-in-doubt' : `reading.settled-${verdict}`, { car, value: said(reading), other: other === null ? '' : said(other) });
   return released.length === 0 ? settled : `${settled} ${tell('reading.released', { n: released.length })}`;
 }

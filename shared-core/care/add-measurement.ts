@@ -18,6 +18,7 @@ import { fromTyped, type DistanceAsTyped, type Metres } from '../units/distance.
 import { measuredUnitSchema, typedValueSchema } from '../units/measured-value.ts';
 import { checkMeasuredValue, checkMeasureName } from './check-measure.ts';
 import { measurements, measurementSchema, measurementTaken, type Measurement } from './measurement.ts';
+import { covers, type MeasureSubject } from './series-limits.ts';
 import { serviceItems } from './service-item.ts';
 
 const shape = measurementSchema.shape;
@@ -26,6 +27,7 @@ const shape = measurementSchema.shape;
 export const addMeasurementRequest = z.strictObject({
   id: shape.id.optional(),
   car: z.string().min(1).max(80),
+  /** Unless given, the one item of the car that is measured by it. */
   item: shape.item.default(null),
   what: shape.what,
   name: shape.name.default(null),
@@ -76,17 +78,24 @@ export function readingWith(facts: Facts, car: Car, { reading, readingId, distan
 
 /** The measurement that is asked for, where all of it holds; `reading`: the id of the reading that goes with it. */
 export function composeMeasurement(facts: Facts, car: Car, request: AddMeasurementRequest, reading: string | null, moment: Moment): Result<Measurement> {
-  const { item, what, name, fresh, gauge, source, paper, note, date = moment.today } = request;
+  const { what, name, fresh, gauge, source, paper, note, date = moment.today } = request;
   const typed = { value: request.value, unit: request.unit };
   const earlier = request.readingId === null ? ok(null) : checkEarlierReading(facts, car, request.readingId, date);
   if (!earlier.ok) return earlier;
   const where = whereOf(facts, car, request, date);
   if (!where.ok) return where;
+  const item = request.item ?? itemMeasuredBy(facts, car, { what, name, ...where.value });
   const metres = request.distance === null ? ok(null) : wholeMetres(facts, car, request.distance, date);
   if (!metres.ok) return metres;
   const id = request.id ?? moment.newId();
   if (facts.get(measurements, id) !== null) return refuse('id-taken', { id }, ['id']);
   return checkMeasurement(facts, car, { id, car: car.id, item, what, name, ...where.value, date, typed, value: 0, reading, metres: metres.value, fresh, gauge, source, paper, note, dismissed: false }, moment.today);
+}
+
+/** The item of a car that is measured by something; null where none is, or several. */
+function itemMeasuredBy(facts: Facts, car: Car, subject: MeasureSubject): string | null {
+  const [item, ...others] = facts.ofCar(serviceItems, car.id).filter(({ measure }) => measure !== null && covers(measure, subject));
+  return item === undefined || others.length > 0 ? null : item.id;
 }
 
 /** Tread goes with its wheel: named, or found by its place; a wheel that was away has no place. */

@@ -32,11 +32,17 @@ export interface LimitTarget {
  */
 export function limitTarget(item: ServiceItem, car: Car, completions: readonly Completion[], known: KnownDistance): LimitTarget | null {
   const last = completions.at(-1) ?? null;
+  if (item.anchor.kind === 'calendar' && last === null && isBeforeMine(item, car, item.anchor.firstDate)) return null;
   if (item.anchor.kind === 'calendar') return calendarTarget(item, item.anchor.firstDate, completions);
   if (item.anchor.kind === 'keep-date') return certificateTarget(item, item.anchor.lastValidDay, completions);
   if (last !== null) return counted(last, limitOf(item, car, 'repeat'), 'completion');
   if (item.history === 'unknown') return null;
   return item.history === 'never-done' ? fromNew(item, car) : fromPurchase(item, car, known);
+}
+
+/** A day of the calendar that came before the keeper had the car, of an item of which nobody knows: whether it was done then is not known either. */
+function isBeforeMine(item: ServiceItem, car: Car, date: LocalDate): boolean {
+  return item.history === 'unknown' && car.keptSince !== null && date < car.keptSince;
 }
 
 function limitOf(item: ServiceItem, car: Car, which: 'first' | 'repeat'): Limit {

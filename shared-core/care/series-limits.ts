@@ -40,7 +40,8 @@ export function covers(measure: ItemMeasure, subject: MeasureSubject): boolean {
 }
 
 /**
- * The limits of a series: one set for it alone goes before those of the items, and those before one for all of its kind.
+ * The limits of a series: one set for it alone goes before those of the items, and those before one for all of its kind,
+ * which governs the items that are measured by it and have no limit of their own.
  * Equal limits of several items are one. Limits in a unit that cannot be compared with the measurements are left out.
  */
 export function limitsOf(subject: MeasureSubject, dimension: Dimension, own: readonly WearLimit[], items: readonly ServiceItem[]): readonly SeriesLimit[] {
@@ -51,8 +52,9 @@ export function limitsOf(subject: MeasureSubject, dimension: Dimension, own: rea
   const compare = (limit: TypedValue | null, way: WearWay | null, origin: Origin) => seriesLimit(subject, dimension, limit, way, origin);
   const ids = governed.map((one) => one.id);
   if (special !== undefined) return compare(special.limit, special.way, { from: 'series', items: ids, source: special.source });
-  if (governed.length > 0) return merged(governed.flatMap(({ id, measure }) => compare(measure.limit, measure.way, { from: 'item', items: [id], source: null })));
-  return general === undefined ? [] : compare(general.limit, general.way, { from: 'kind', items: [], source: general.source });
+  const limited = governed.filter(({ measure }) => measure.limit !== null);
+  if (limited.length > 0) return merged(limited.flatMap(({ id, measure }) => compare(measure.limit, measure.way, { from: 'item', items: [id], source: null })));
+  return general === undefined ? [] : compare(general.limit, general.way, { from: 'kind', items: ids, source: general.source });
 }
 
 type Origin = Pick<SeriesLimit, 'from' | 'items' | 'source'>;

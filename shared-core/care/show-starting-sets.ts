@@ -57,7 +57,7 @@ export const showStartingSets = ask({
 function offeredOf(items: readonly SetItem[], names: readonly string[]): z.output<typeof offeredSchema>[] {
   const others = names.filter((name) => !items.some((item) => sameName(item.name, name)));
   const near = nearNames(items.map((item) => item.name), others);
-  return items.map(({ anchor: _anchor, access: _access, ...item }) => {
+  return items.map(({ anchor: _anchor, access: _access, measure: _measure, ...item }) => {
     const there = names.some((name) => sameName(name, item.name));
     return { ...item, there, near: there ? null : near.get(item.name) ?? null };
   });

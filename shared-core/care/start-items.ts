@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { addMonths } from '../calendar/add-months.ts';
 import { dateSchema } from '../calendar/date-schema.ts';
-import { asDate, yearOf, type LocalDate } from '../calendar/local-date.ts';
+import { addDays, asDate, later, yearOf, type LocalDate } from '../calendar/local-date.ts';
 import type { Car } from '../fleet/car.ts';
 import { findCar, findHousehold, sameName } from '../fleet/find-car.ts';
 import type { Household } from '../fleet/household.ts';
@@ -77,10 +77,11 @@ function startFrom(facts: Facts, car: Car, household: Household, set: StartingSe
   const there = facts.ofCar(serviceItems, car.id).map((item) => item.name);
   const wanted = set.items.filter((item) => !request.omit.includes(item.key));
   const has = (item: SetItem) => there.some((name) => sameName(name, item.name));
+  const history = request.history ?? suggestedHistory(car, moment.today);
   const entries: NewEntry[] = [];
   const items: ServiceItem[] = [];
   for (const item of wanted.filter((one) => !has(one))) {
-    const asked = parseRequest(addItem.request, { ...proposal(item, car, household, moment.today), source: set.source, history: request.history ?? suggestedHistory(car, moment.today), printedDate: request.printedDates[item.key] ?? null });
+    const asked = parseRequest(addItem.request, { ...proposal(item, car, household, history, moment.today), source: set.source, history, printedDate: request.printedDates[item.key] ?? null });
     if (!asked.ok) return asked;
     const decided = addItem.decide(facts, asked.value, moment);
     if (!decided.ok) return decided;
@@ -93,9 +94,13 @@ function startFrom(facts: Facts, car: Car, household: Household, set: StartingSe
 }
 
 /** An item of a set as it is asked for on a car, apart from what is known of it. */
-function proposal(item: SetItem, car: Car, household: Household, today: LocalDate) {
+function proposal(item: SetItem, car: Car, household: Household, history: ServiceItem['history'], today: LocalDate) {
   const { name, work, harm, minutes, place, access } = item;
-  return { car: car.id, name, work, harm, minutes, place, access, interval: { first: limitIn(item.first, car.unit), repeat: limitIn(item.repeat, car.unit) }, anchor: anchorOf(item, household, today), confirmed: false };
+  return { car: car.id, name, work, harm, minutes, place, access, interval: { first: limitIn(item.first, car.unit), repeat: limitIn(item.repeat, car.unit) }, anchor: anchorOf(item, household, startOf(car, history, today)), confirmed: false, measure: measureOf(item) };
+}
+
+function measureOf({ measure }: SetItem): ServiceItem['measure'] {
+  return measure === null ? null : { kind: measure, name: null, places: [], limit: null, way: null };
 }
 
 function limitIn({ months, distance }: SetLimit, unit: DistanceUnit): Limit {
@@ -103,13 +108,24 @@ function limitIn({ months, distance }: SetLimit, unit: DistanceUnit): Limit {
 }
 
 const HALF_A_YEAR = 6;
+const MONTHS_A_YEAR = 12;
 
-/** The next such day of the year from today on. */
-function anchorOf({ anchor }: SetItem, { hemisphere }: Household, today: LocalDate): Anchor {
+/**
+ * The day from which an item of the calendar can have been left undone: its first date is the next of its days from then on.
+ * Nobody knows: a year ago, so that its last day stands until it is answered for, and the season that has begun is not skipped.
+ */
+function startOf(car: Car, history: ServiceItem['history'], today: LocalDate): LocalDate {
+  const aYearAgo = addDays(addMonths(today, -MONTHS_A_YEAR), 1);
+  const known = history === 'never-done' ? car.firstRegistered : history === 'from-purchase' ? car.keptSince : null;
+  return known === null ? aYearAgo : later(aYearAgo, known);
+}
+
+/** The next such day of the year from a day on. */
+function anchorOf({ anchor }: SetItem, { hemisphere }: Household, from: LocalDate): Anchor {
   if (anchor === 'completion') return { kind: 'completion' };
   const southern = hemisphere === 'south' ? HALF_A_YEAR : 0;
-  const days = [-1, 0, 1].map((years) => addMonths(asDate(yearOf(today) + years, anchor.month, anchor.day), southern));
-  return { kind: 'calendar', firstDate: days.find((date) => date >= today) ?? today };
+  const days = [-1, 0, 1, 2].map((years) => addMonths(asDate(yearOf(from) + years, anchor.month, anchor.day), southern));
+  return { kind: 'calendar', firstDate: days.find((date) => date >= from) ?? from };
 }
 
 function firstDatePassed(item: ServiceItem, car: Car, today: LocalDate): boolean {

@@ -6,6 +6,7 @@ import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
 import { limitSchema } from './limit.ts';
+import { measureKindSchema } from './measure-kind.ts';
 import { serviceItemSchema } from './service-item.ts';
 import before1980 from './starting-sets/before-1980.json' with { type: 'json' };
 import camper from './starting-sets/camper.json' with { type: 'json' };
@@ -41,6 +42,8 @@ const setItemSchema = z.strictObject({
   minutes: shape.minutes,
   place: shape.place,
   access: shape.access,
+  /** By what it is measured, where that is done; its limit is for the keeper to set. */
+  measure: measureKindSchema.exclude(['other']).nullable().default(null),
   /** A date is printed on the thing itself, which is asked for and then stands before the interval. */
   printedDate: z.boolean().default(false),
 });

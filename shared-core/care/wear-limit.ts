@@ -48,12 +48,12 @@ export const wearLimitSet = factEntry('wear-limit-set', wearLimits, {
   refersTo: (limit) => [...refers(cars, limit.car), ...refers(wheels, limit.wheel)],
 });
 
-/** What a service item is measured by: the keeper's limit, and the places it covers (none named: all). */
+/** What a service item is measured by: the places it covers (none named: all), and its limit; null: the one set for all of its kind on the car. */
 export const itemMeasureSchema = z.strictObject({
   kind: measureKindSchema,
   name: measureNameSchema.nullable(),
   places: z.array(measurePlaceSchema).max(8),
-  limit: typedValueSchema,
+  limit: typedValueSchema.nullable(),
   way: wearWaySchema.nullable(),
 });
 export type ItemMeasure = z.infer<typeof itemMeasureSchema>;

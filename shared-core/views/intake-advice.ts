@@ -1,6 +1,8 @@
+import { addMonths } from '../calendar/add-months.ts';
 import { addDays, earliest, type LocalDate } from '../calendar/local-date.ts';
 import type { Limit } from '../care/limit.ts';
 import { limitTarget } from '../care/limit-target.ts';
+import type { Measurement } from '../care/measurement.ts';
 import type { ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import type { CarUse } from '../fleet/car-usage.ts';
@@ -9,6 +11,7 @@ import { dueDates, FORESEEABLE_DAYS } from '../fleet/odometer-forecast.ts';
 import type { Message } from '../result/result.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { ItemCare } from './car-care.ts';
+import { unitSign } from './wear-words.ts';
 import { sayMonth } from './say-window.ts';
 
 /**
@@ -42,6 +45,8 @@ export interface IntakeCase {
   readonly doneOn: LocalDate | null;
   /** Before this day it cannot be due, however little was ever done; null where that cannot be said. */
   readonly notBefore: FirstDay | null;
+  /** The newest measurement of what the item is measured by; null where there is none of the part that is in. */
+  readonly measured: Measurement | null;
   readonly today: LocalDate;
 }
 
@@ -53,15 +58,20 @@ export interface IntakeCase {
 export function intakeAdvice(one: IntakeCase): IntakeAdvice {
   const { state } = one.care.window;
   const { work } = one.care.item;
+  if (one.care.wear?.wornOut === true) return { when: 'now', until: null, exact: true, reason: one.care.reason };
   if (state === 'late' || state === 'probably-due') return { when: work === 'check' ? 'look' : 'now', until: null, exact: true, reason: one.care.reason };
   if (one.knowledge === 'unknown' || state === 'unknown') return ofUnknown(one);
   return one.knowledge === 'said' ? ofSaid(one) : waits(one, 'intake-waits');
 }
 
-function ofUnknown({ care, knowledge, notBefore, today }: IntakeCase): IntakeAdvice {
-  const { harm, work } = care.item;
+function ofUnknown({ care, knowledge, notBefore, measured, today }: IntakeCase): IntakeAdvice {
+  const { harm, work, interval } = care.item;
   if (notBefore !== null && notBefore.date > today) return { when: 'wait', until: notBefore.date, exact: notBefore.exact, reason: said('intake-not-yet', { date: saidDay(notBefore) }) };
   if (knowledge !== 'unknown' && knowledge !== 'never-done') return { when: 'wait', until: null, exact: true, reason: care.reason };
+  const lookAgain = measured === null || interval.repeat.months === null ? null : addMonths(measured.date, interval.repeat.months);
+  if (work === 'check' && measured !== null && lookAgain !== null && lookAgain > today) {
+    return { when: 'wait', until: lookAgain, exact: true, reason: said('intake-measured', { value: measured.typed.value, unit: unitSign(measured.typed.unit), on: measured.date, date: lookAgain }) };
+  }
   if (work === 'check') return { when: 'look', until: null, exact: true, reason: said(`intake-look-${harm}`) };
   return { when: harm === 'comfort' ? 'wait' : 'now', until: null, exact: true, reason: said(`intake-replace-${harm}`) };
 }

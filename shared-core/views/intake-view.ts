@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
+import type { Measurement } from '../care/measurement.ts';
 import { obligations } from '../care/obligation.ts';
+import { covers } from '../care/series-limits.ts';
 import { serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import { findCar } from '../fleet/find-car.ts';
@@ -83,11 +85,18 @@ function itemsOf(facts: Facts, care: CarCare, today: LocalDate): readonly Advise
 function itemOf(care: CarCare, one: ItemCare, answer: IntakeAnswer | null, known: KnownDistance, today: LocalDate): AdvisedItem {
   const doneOn = one.completions.at(-1)?.date ?? null;
   const record = doneOn === null ? null : recordOf(care.records, one.item, doneOn);
-  const knowledge = knowledgeOf(one.item, care.car, record);
-  const { when, until, exact, reason } = intakeAdvice({ care: one, knowledge, doneOn, notBefore: notDueBefore(one.item, care.car, care.use, known), today });
+  const knowledge = knowledgeOf(one.item, care.car, record, today);
+  const { when, until, exact, reason } = intakeAdvice({ care: one, knowledge, doneOn, notBefore: notDueBefore(one.item, care.car, care.use, known), measured: newestOf(care, one.item), today });
   const { id, name, work, harm, minutes } = one.item;
   const given = answer?.record == null ? null : (care.records.find((each) => each.id === answer.record)?.reading ?? null);
   return { item: id, name, work, harm, minutes, knowledge, answered: answer?.answer ?? null, question: questionOf(one, knowledge, answer), readingGiven: given !== null, doneOn, record: record?.id ?? null, until, exact, reason: saidView(reason), when };
+}
+
+/** The newest measurement of what an item is measured by, of the part that is in. */
+function newestOf({ wear }: CarCare, { measure }: ServiceItem): Measurement | null {
+  const mine = wear.filter(({ series }) => measure !== null && covers(measure, series.subject));
+  const counted = mine.flatMap(({ series }) => series.all.filter(({ part }) => part === 'counts' || part === 'no-distance').map(({ measurement }) => measurement));
+  return counted.reduce<Measurement | null>((newest, one) => (newest === null || one.date > newest.date ? one : newest), null);
 }
 
 /** The record of a day that holds the item; one with a paper goes before one without. */
@@ -96,9 +105,11 @@ function recordOf(records: readonly WorkRecord[], item: ServiceItem, on: LocalDa
   return of.find((record) => record.papers.length > 0) ?? of.at(0) ?? null;
 }
 
-function knowledgeOf(item: ServiceItem, car: Car, record: WorkRecord | null): IntakeKnowledge {
+function knowledgeOf(item: ServiceItem, car: Car, record: WorkRecord | null, today: LocalDate): IntakeKnowledge {
   if (record !== null) return record.papers.length > 0 ? 'proven' : record.reconstructed ? 'said' : 'recorded';
-  if (item.anchor.kind !== 'completion') return 'dated';
+  // A day of the calendar that has passed, with nobody knowing whether it was done, says nothing.
+  const passed = item.anchor.kind === 'calendar' && item.history === 'unknown' && item.anchor.firstDate <= today;
+  if (item.anchor.kind !== 'completion' && !passed) return 'dated';
   return item.history === 'from-purchase' && car.keptSince === null ? 'unknown' : item.history;
 }
 

@@ -23,8 +23,8 @@ export function itemMeasureDraft(measure: Measure | null): ItemMeasureDraft {
     measureKind: measure?.kind ?? '',
     measureName: measure?.name ?? '',
     measurePlaces: measure?.places ?? [],
-    measureLimit: measure?.limit.value.toString() ?? '',
-    measureUnit: measure?.limit.unit ?? '',
+    measureLimit: measure?.limit?.value.toString() ?? '',
+    measureUnit: measure?.limit?.unit ?? '',
     measureBy: measure?.way?.by ?? 'distance',
     measureRises: measure?.way?.rises === true ? 'yes' : 'no',
   };
@@ -43,7 +43,8 @@ export function readItemMeasure(draft: ItemMeasureDraft, read: FieldsRead): Meas
     kind: draft.measureKind as MeasureKind,
     name: other && draft.measureName.trim() !== '' ? draft.measureName : null,
     places: [...draft.measurePlaces],
-    limit: { value: read.number('measure.value', draft.measureLimit), unit: draft.measureUnit as MeasuredUnit },
+    // Left empty, the limit set for all of its kind on the car counts.
+    limit: draft.measureLimit.trim() === '' ? null : { value: read.number('measure.value', draft.measureLimit), unit: draft.measureUnit as MeasuredUnit },
     way: other ? { by: draft.measureBy as 'time', rises: draft.measureRises === 'yes' } : null,
   };
 }

@@ -101,6 +101,7 @@ export const DUE_WORDS = {
   'reading.set-aside': 'Set aside and moves no forecast until you answer.',
   'reading.settled-right': '{car}: the reading stands as typed.',
   'reading.settled-wrong': '{car}: the reading counts for nothing now; it stays to be seen.',
+  'reading.still-in-doubt': '{car}: {value} recorded instead, and it is in doubt too.',
   'reading.settled-corrected': '{car}: {value} recorded instead.',
   'reading.settled-replaced': '{car}: counted on a new instrument from that day.',
   'reading.settled-other-wrong': '{car}: {value} stands; the other one, {other}, is struck out or corrected.',

@@ -203,6 +203,7 @@ export const WEAR_WORDS = {
   'move-form.now': 'now {place}',
   'move-form.on': 'Moved on',
 
+  'items.measured-only': '{what} measured',
   'items.measured': '{what} measured, limit {limit}',
   'item-measure.legend': 'Measured',
   'item-measure.what': 'What is measured of it',

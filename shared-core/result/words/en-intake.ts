@@ -6,6 +6,7 @@ export const INTAKE_WORDS: Readonly<Record<string, string>> = {
   'intake-not-yet': 'Nobody knows whether it was ever done, but it cannot be due before {date}.',
   'intake-said-look': 'Said to be done on {since}, without a paper: a look shows whether it can be so.',
   'intake-said-waits': 'Said to be done on {since}, without a paper; it harms nothing to take that as true until {date}.',
+  'intake-measured': 'It was {value} {unit} when it was measured on {on}: look again by {date}.',
   'intake-look-safety': 'Nobody knows when it was last looked at, and people can come to harm: look before longer drives.',
   'intake-look-damage': 'Nobody knows when it was last looked at. A look costs little beside the damage it can spare.',
   'intake-look-comfort': 'Nobody knows when it was last looked at. A look settles it.',

@@ -52,6 +52,58 @@ describe('the earlier of wear and interval', () => {
   });
 });
 
+describe('an item of a starting set', () => {
+  /** A car just bought with its set, and the law chosen for its tread. */
+  function started(law: 'mm' | null = 'mm') {
+    const household = memoryHousehold({ hemisphere: 'none' });
+    household.must('car.add', { id: 'pip', name: 'Pip', firstRegistered: day('2018-01-01'), keptSince: day('2026-11-01') });
+    household.must('reading.record', { car: 'pip', value: 80_000, date: day('2026-11-01') });
+    const { items } = household.must('items.start', { car: 'pip', set: 'petrol' });
+    const tyres = items.find(({ name }) => name.startsWith('Tyre tread'))?.id ?? '';
+    if (law !== null) household.must('wear-limit.set', { car: 'pip', what: 'tread', limit: { value: 1.6, unit: 'mm' } });
+    const shown = () => household.must('intake.show', { car: 'pip' });
+    return { household, tyres, items, shown };
+  }
+
+  test.each([
+    { what: 'tread', name: 'Tyre tread', value: 4, unit: 'mm' },
+    { what: 'pad', name: 'Brake pads', value: 4, unit: 'mm' },
+    { what: 'brake-fluid-moisture', name: 'Brake fluid', value: 2, unit: '%' },
+    { what: 'battery-voltage', name: 'Starter battery', value: 12.5, unit: 'V' },
+    { what: 'coolant-protection', name: 'Frost protection', value: -30, unit: 'C' },
+    { what: 'belt', name: 'Drive belts', value: 2, unit: 'grade' },
+  ] as const)('is found by what was measured: $what', ({ what, name, value, unit }) => {
+    const { household, items } = started();
+    const { measurement } = household.must('measurement.add', { car: 'pip', what, value, unit, place: what === 'tread' || what === 'pad' ? 'front-left' : null });
+    expect(items.find(({ id }) => id === measurement.item)?.name).toMatch(name);
+  });
+
+  test('tread that fails the law chosen is said wherever the item is', () => {
+    const { household, tyres, shown } = started();
+    expect(windowOf(household, tyres)?.state).toBe('unknown');
+    measure(household, '2026-11-20', 1.2, { what: 'tread', place: 'front-left' });
+    const text = 'Tread, front left: was 1.2 mm on 20 Nov 2026, past its limit of 1.6 mm.';
+    expect(windowOf(household, tyres)).toMatchObject({ state: 'late', limb: 'wear', reason: { text } });
+    expect(shown().now.find(({ item }) => item === tyres)?.reason.text).toBe(text);
+    expect(JSON.stringify(household.must('yard.show', {}))).toContain(text);
+  });
+
+  test('what was measured was looked at', () => {
+    const { household, tyres, shown } = started();
+    expect(shown().look.some(({ item }) => item === tyres)).toBe(true);
+    measure(household, '2026-11-20', 5, { what: 'tread', place: 'front-left' });
+    expect(shown().wait.find(({ item }) => item === tyres)).toMatchObject({ until: '2027-05-20', reason: { text: 'It was 5 mm when it was measured on 20 Nov 2026: look again by 20 May 2027.' } });
+    household.on('2027-05-20');
+    expect(shown().look.some(({ item }) => item === tyres)).toBe(true);
+  });
+
+  test('without a law chosen no limit is invented', () => {
+    const { household, tyres } = started(null);
+    measure(household, '2026-11-20', 1.2, { what: 'tread', place: 'front-left' });
+    expect(windowOf(household, tyres)?.state).toBe('unknown');
+  });
+});
+
 describe('worn past its limit', () => {
   test('is late, though no date has come', () => {
     const household = measuredHousehold();
