@@ -4,6 +4,7 @@ import type { LocalDate } from '../calendar/local-date.ts';
 import { sayDate } from '../result/words/say.ts';
 import { amountText } from '../units/money.ts';
 import { say } from '../result/words/say.ts';
+import { csvText } from './csv-text.ts';
 
 /** A row of a sheet: so many packs of a part, by its number, and for which cars. */
 export const sheetRowSchema = z.object({
@@ -17,6 +18,8 @@ export const orderSheetSchema = z.object({
   rows: z.array(sheetRowSchema),
   goodsMinor: z.int(), deliveryMinor: z.int(), discountMinor: z.int(), depositsMinor: z.int(), paidMinor: z.int(),
   table: z.object({ head: z.array(z.string()), rows: z.array(z.array(z.string())) }),
+  /** The table as CSV. */
+  csv: z.string(),
   mail: z.string(),
   counter: z.string(),
 });
@@ -44,9 +47,11 @@ export function orderSheet(source: SheetSource, currency: string, on: LocalDate)
   const { supplier, supplierName, deliveryMinor, discountMinor } = source;
   const sums = { goodsMinor, deliveryMinor, discountMinor, depositsMinor, paidMinor: goodsMinor + deliveryMinor - discountMinor };
   const amount = (minor: number) => amountText(minor, currency);
+  const cells = rows.map((row) => [supplierName, row.number, row.part, String(row.packs), row.pack, amount(row.priceMinor), amount(row.totalMinor), amount(row.depositMinor), currency, row.for]);
   return {
     supplier, supplierName, on, currency, rows, ...sums,
-    table: { head: HEAD, rows: rows.map((row) => [supplierName, row.number, row.part, String(row.packs), row.pack, amount(row.priceMinor), amount(row.totalMinor), amount(row.depositMinor), currency, row.for]) },
+    table: { head: HEAD, rows: cells },
+    csv: csvText([HEAD, ...cells]),
     mail: mailText(supplierName, rows, sums, currency),
     counter: counterText(supplierName, rows, on),
   };

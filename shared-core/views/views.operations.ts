@@ -4,6 +4,7 @@ import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
 import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
+import { showNeeds } from './needs-view.ts';
 import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
 import { tryPlan } from './plan-try.ts';
@@ -19,6 +20,7 @@ export const viewOperations = {
   'intake.show': showIntake,
   'import.list': listImports,
   'due.show': showDue,
+  'needs.show': showNeeds,
   'parts.show': showParts,
   'plan.try': tryPlan,
   'planning.show': showPlanning,

@@ -108,6 +108,8 @@ export const PARTS_WORDS: Readonly<Record<string, string>> = {
   'stated-fit': 'fits, as stated by {by}',
   'stated-fit-source': 'fits, as stated by {by} ({source})',
 
+  'need-gap-no-part': 'Nothing is recorded that meets {specification}. Enter a part that meets it.',
+  'need-gap-no-offer': 'Nobody offers it yet. Enter an offer of {parts}.',
   'parts-note-session-lacks': 'The session of {day} lacks {quantity} of {specification} for {item} of {car}. Days left: {days}.',
   'parts-note-overdue': '{supplier} was to deliver by {date}. Ask where it is, or cancel it.',
   'parts-note-return-by': 'What came wrong or damaged from {supplier} can be sent back until {date}.',

@@ -1,0 +1,61 @@
+import { later, type LocalDate } from '../calendar/local-date.ts';
+import type { Facts } from '../journal/facts.ts';
+import { comingSupply, type ComingLine } from '../parts/coming-supply.ts';
+import { parts } from '../parts/part.ts';
+import { specifications } from '../parts/specification.ts';
+import { pickLots, type PickedLots } from '../records/pick-lots.ts';
+import { standingLots, type StandingLot } from '../records/shelf-left.ts';
+
+const rounded = (quantity: number) => Math.round(quantity * 1000) / 1000;
+
+/** What is still free to be taken: what one need takes the next cannot. */
+export interface Supply {
+  shelf: readonly StandingLot[];
+  readonly lines: readonly ComingLine[];
+  readonly coming: Map<string, number>;
+}
+
+/** What a need takes off the shelf, what of the rest is here the day before, and what then lacks. */
+export interface Taken {
+  readonly lots: PickedLots['taken'];
+  readonly coming: number;
+  readonly comingOn: LocalDate | null;
+  readonly lacking: number;
+}
+
+/** All that stands on the shelf and is on the way, free to be taken. */
+export function standingSupply(facts: Facts, today: LocalDate): Supply {
+  const lines = comingSupply(facts, today);
+  return { shelf: standingLots(facts), lines, coming: new Map(lines.map((one) => [`${one.order} ${one.line.id}`, one.packs * one.line.quantity])) };
+}
+
+/** Takes what a need on a day can have: first off the shelf, the rest from what is here the day before. What is taken is no longer free. */
+export function takeSupply(facts: Facts, need: { readonly specification: string; readonly quantity: number }, day: LocalDate, supply: Supply): Taken {
+  const picked = pickLots(facts, supply.shelf, need, day);
+  const taken = new Map(picked.taken.map((one) => [one.lot, one.quantity]));
+  supply.shelf = supply.shelf.map((one) => ({ ...one, left: rounded(one.left - (taken.get(one.lot.id) ?? 0)) }));
+  const onWay = takeComing(facts, need.specification, picked, day, supply);
+  return { lots: picked.taken, coming: onWay.quantity, comingOn: onWay.on, lacking: rounded(picked.lacking - onWay.quantity) };
+}
+
+/** What of the rest is here the day before: of the part that is begun, where parts are not mixed. */
+function takeComing(facts: Facts, specification: string, picked: PickedLots, day: LocalDate, supply: Supply): { readonly quantity: number; readonly on: LocalDate | null } {
+  const begun = facts.get(specifications, specification)?.mix === true ? null : (picked.taken[0]?.part ?? null);
+  let [wanted, on, only]: [number, LocalDate | null, string | null] = [picked.lacking, null, begun];
+  for (const one of supply.lines.filter((line) => line.on < day)) {
+    const contents = facts.get(parts, one.line.part)?.contains ?? [];
+    const meets = (part: string) => facts.get(parts, part)?.meets.includes(specification) === true && (only === null || only === part);
+    const part = contents.length === 0 ? (meets(one.line.part) ? one.line.part : null) : (contents.find((inside) => meets(inside.part))?.part ?? null);
+    if (part === null || wanted <= 0) continue;
+    const inside = contents.find((each) => each.part === part);
+    const key = inside === undefined ? `${one.order} ${one.line.id}` : `${one.order} ${one.line.id} ${part}`;
+    const free = supply.coming.get(key) ?? (inside === undefined ? 0 : one.packs * one.line.quantity * inside.quantity);
+    const some = Math.min(wanted, free);
+    if (some <= 0) continue;
+    supply.coming.set(key, rounded(free - some));
+    wanted = rounded(wanted - some);
+    on = on === null ? one.on : later(on, one.on);
+    only ??= facts.get(specifications, specification)?.mix === true ? null : part;
+  }
+  return { quantity: rounded(picked.lacking - wanted), on };
+}
