@@ -12,6 +12,8 @@ export interface WaitingGroups {
   readonly unsafe: readonly { readonly lane: Lane; readonly seen: Seen }[];
   readonly late: readonly YardMark[];
   readonly questions: readonly { readonly lane: Lane; readonly doubtful: DoubtfulView }[];
+  /** What measurements say that no mark does. */
+  readonly measured: readonly { readonly lane: Lane; readonly told: Lane['measured'][number] }[];
   /** Obligations, recalls and distance allowances. */
   readonly obligations: readonly YardMark[];
   readonly today: readonly YardMark[];
@@ -36,6 +38,7 @@ export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate)
     unsafe: seen.filter((one) => one.seen.severity === 'unsafe'),
     late: [...items.filter((mark) => mark.state === 'late'), ...duties.filter((mark) => mark.state === 'late')],
     questions: lanes.flatMap(({ lane }) => lane.doubtful.map((doubtful) => ({ lane, doubtful }))),
+    measured: lanes.flatMap(({ lane }) => lane.measured.map((told) => ({ lane, told }))),
     today: now.filter(isDated),
     obligations: byDate(duties.filter((mark) => mark.state !== 'late')),
     probably: byDate(now.filter((mark) => !isDated(mark))),

@@ -38,6 +38,17 @@ export function WaitingList({ today, lanes }: WaitingListProps) {
           </li>
         ))}
       </Group>
+      <Group title="waiting.measured" show={groups.measured.length > 0}>
+        {groups.measured.map(({ lane, told }) => (
+          <li key={`${lane.id} ${told.key}`} className={styles.row}>
+            <MarkGlyph shape={told.verdict === 'past-limit' ? 'worn' : 'question'} filled={told.verdict === 'past-limit'} tone={told.verdict === 'past-limit' ? 'late' : 'plain'} />
+            <div className={styles.words}>
+              <Link href={`/car/${lane.id}/wear`}>{tell('waiting.row', { car: lane.name, name: told.subject })}</Link>
+              <p className={styles.soft}>{told.text}</p>
+            </div>
+          </li>
+        ))}
+      </Group>
       <MarkGroup title="waiting.obligations" marks={groups.obligations} second={(mark) => [mark.state === 'probably-due' ? mark.standing : mark.when, ...(mark.kind === 'recall' ? [mark.why] : [])]} />
       <MarkGroup title="waiting.today" marks={groups.today} second={(mark) => mark.effort} />
       <MarkGroup title="waiting.probably" marks={groups.probably} second={(mark) => [tell('waiting.probably-what'), ...mark.effort]} />

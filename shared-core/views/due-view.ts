@@ -17,6 +17,7 @@ import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
 import { LEAST_NOTICE_DAYS, leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { recallViews, recallViewSchema } from './recall-view.ts';
+import { measuredApart, measuredApartSchema } from './measured-apart.ts';
 import { sessionViews, sessionViewSchema } from './session-view.ts';
 import { bySoonest } from './soonest-first.ts';
 
@@ -60,6 +61,8 @@ export const carDueSchema = z.object({
   doubtful: z.array(doubtfulViewSchema),
   /** Distance allowances that have not ended, the ones to be passed soonest first. */
   allowances: z.array(allowanceViewSchema),
+  /** What measurements say and no window does. */
+  measured: z.array(measuredApartSchema),
   /** Recalls that are not done, or are due again. */
   recalls: z.array(recallViewSchema),
 });
@@ -91,6 +94,7 @@ export function carDue(facts: Facts, care: CarCare, today: LocalDate): CarDue {
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)),
     doubtful: doubtfulViews(use, car.unit),
     allowances: allowanceViews(facts, car, use, today).filter((one) => one.state !== 'ended'),
+    measured: [...measuredApart(facts, care.wear, car.unit)],
     recalls: recallViews(facts, car.id, today).filter((recall) => recall.state !== 'done'),
   };
 }

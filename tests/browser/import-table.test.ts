@@ -284,5 +284,21 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await region('Taken in before').getByText('1950 readings on 25 Nov 2026').waitFor();
   });
 
+  test('taken in once, the very same file read the other way round comes beside it only when that is said', async () => {
+    const file = 'date,odometer\n07/02/2018,3100\n';
+    await choose('same.csv', file);
+    await page.getByLabel('Dates are written').selectOption('day, month, year');
+    await outcome().getByRole('button', { name: 'Take in 1 reading' }).click();
+    await said('Taken in: 1 reading of Pip.');
+    const before = await entries();
+    await choose('same.csv', file);
+    await page.getByLabel('Dates are written').selectOption('month, day, year');
+    await outcome().getByRole('button', { name: 'Take in 1 reading' }).click();
+    await outcome().getByRole('alert').filter({ hasText: 'This very file was taken in on 25 Nov 2026 and stands.' }).waitFor();
+    expect(await entries()).toBe(before);
+    await outcome().getByRole('button', { name: 'Take it in beside the other one' }).click();
+    await expect.poll(entries).toBeGreaterThan(before);
+  });
+
   test('nothing complained', () => expect(served.complaints).toEqual([]));
 });

@@ -38,7 +38,7 @@ export function OutcomeSection({ draft, view, asking, again, onTaken }: OutcomeS
       <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault !== null && <><strong>{tell('import.not-taken')}</strong> {fault}</>}</p>
       {(view.ready || open) && (
         <Button variant={view.ready ? 'filled' : 'default'} onClick={taking.take} aria-disabled={taking.sending || asking}>
-          {taking.sending ? tell('import.taking') : open || brought === null ? tell('import.take-later') : tell('import.take', { what: brought })}
+          {taking.sending ? tell('import.taking') : taking.known ? tell('import.take-again') : open || brought === null ? tell('import.take-later') : tell('import.take', { what: brought })}
         </Button>
       )}
     </Section>
@@ -66,6 +66,8 @@ function useTaking({ draft, view, again, onTaken }: TakingProps) {
   const [sending, setSending] = useState(false);
   const [refusal, setRefusal] = useState<Refusal | null>(null);
   const [pressed, setPressed] = useState(false);
+  // Told once that this very file stands already, the button takes it in beside that.
+  const known = refusal?.code === 'import-file-known';
   const take = async () => {
     setPressed(true);
     setRefusal(null);
@@ -73,7 +75,7 @@ function useTaking({ draft, view, again, onTaken }: TakingProps) {
     if (sending || !view.ready) return;
     setSending(true);
     const { base64, text, name } = draft.table;
-    const result = await change('import.keep', { ...draft.choices, base64, text, name, digest: view.digest, outcome: view.outcome });
+    const result = await change('import.keep', { ...draft.choices, base64, text, name, digest: view.digest, outcome: view.outcome, again: known });
     // The list of what was taken in stands there already when the table goes.
     if (result.ok) await client.invalidateQueries({ queryKey: ['import.standing'] });
     setSending(false);
@@ -85,5 +87,5 @@ function useTaking({ draft, view, again, onTaken }: TakingProps) {
     onTaken();
     document.getElementById('import-earlier')?.focus();
   };
-  return { sending, pressed, fault: refusal === null ? null : sayFault(refusal), take: () => void take() };
+  return { sending, pressed, known, fault: refusal === null ? null : sayFault(refusal), take: () => void take() };
 }

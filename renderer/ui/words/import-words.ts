@@ -50,6 +50,7 @@ export const IMPORT_SCREEN_WORDS = {
   'import.already': { one: '{n} row is there already', other: '{n} rows are there already' },
   'import.take': 'Take in {what}',
   'import.take-later': 'Take in the table',
+  'import.take-again': 'Take it in beside the other one',
   'import.taking': 'Taking in …',
   'import.taken': 'Taken in: {what}.',
   'import.take-open': 'Answer what is open first.',

@@ -59,6 +59,7 @@ export const YARD_WORDS = {
   'waiting.late': 'Late',
   'waiting.unsafe': 'Seen and unsafe',
   'waiting.questions': 'Readings in doubt',
+  'waiting.measured': 'Measured',
   'waiting.obligations': 'Obligations, recalls and allowances',
   'waiting.today': 'Due today',
   'waiting.probably': 'Probably due',

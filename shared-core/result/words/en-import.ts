@@ -21,7 +21,7 @@ export const IMPORT_WORDS: Readonly<Record<string, string>> = {
   'import-questions-open': 'Nothing is stored while something is open ({count}). {why}',
   'import-nothing': 'None of the {rows} rows could be stored; look at the preview.',
   'import-all-there': 'All {rows} rows are there already, so nothing was stored.',
-  'import-file-known': 'This very file was taken in on {on}, as import {import}. Withdraw that first, if it was read wrongly; or say that it is to be taken in again.',
+  'import-file-known': 'This very file was taken in on {on} and stands. Where it was read wrongly then, take that one back first; or say that this is to come beside it.',
   'import-all-there-since': 'All {rows} rows are there already: this file was taken in on {on}. Nothing was stored.',
   'import-nothing-new': 'Of the {rows} rows {there} are there already and {refused} are refused, so nothing was stored.',
   'import-nothing-new-since': 'This file was taken in on {on}: of its {rows} rows {there} are there already and {refused} are refused, so nothing was stored.',

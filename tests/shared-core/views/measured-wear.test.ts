@@ -262,3 +262,39 @@ describe('what belongs together', () => {
     expect(there.verdicts.map(dates)).toEqual(here.verdicts.map((one) => moved(dates(one))));
   });
 });
+
+describe('what measurements say and no window does', () => {
+  function bare() {
+    const household = memoryHousehold({ hemisphere: 'none' });
+    household.must('car.add', { id: 'pip', name: 'Pip', firstRegistered: day('2018-01-01') });
+    for (const [date, value] of [['2025-01-01', 80_000], ['2026-01-01', 95_000], ['2026-11-20', 109_000]] as const) household.must('reading.record', { car: 'pip', value, date: day(date) });
+    household.must('wear-limit.set', { car: 'pip', what: 'tread', limit: { value: 1.6, unit: 'mm' } });
+    return household;
+  }
+  const told = (household: ReturnType<typeof bare>) => household.must('due.show', {}).cars[0]?.measured.map(({ subject, verdict, text }) => ({ subject, verdict, text }));
+
+  test('tread below the law, of a car none of whose items is measured by it', () => {
+    const household = bare();
+    measure(household, '2026-11-20', 1.2, { what: 'tread', place: 'front-left' });
+    expect(told(household)).toEqual([{ subject: 'tread, front left', verdict: 'past-limit', text: 'Past its limit of 1.6 mm: 1.2 mm on 20 Nov 2026.' }]);
+    household.must('item.add', { id: 'tyres', car: 'pip', name: 'Tyres', work: 'check', history: 'unknown', interval: { repeat: { months: 6, distance: null } }, measure: { kind: 'tread', name: null, places: [], limit: null, way: null } });
+    expect(told(household)).toEqual([]);
+    expect(windowOf(household, 'tyres')).toMatchObject({ state: 'late', limb: 'wear' });
+  });
+
+  test('a value that got better', () => {
+    const household = bare();
+    measure(household, '2025-01-01', 4, { what: 'tread', place: 'front-left' });
+    measure(household, '2026-01-01', 7, { what: 'tread', place: 'front-left' });
+    const [one, ...others] = told(household) ?? [];
+    expect([one?.subject, one?.verdict, others.length]).toEqual(['tread, front left', 'contradictory', 0]);
+    expect(one?.text).toMatch(/^It got better, which wear does not do: 4 mm on 1 Jan 2025, then 7 mm on 1 Jan 2026\./);
+  });
+
+  test('nothing, while all is well', () => {
+    const household = bare();
+    measure(household, '2025-01-01', 7, { what: 'tread', place: 'front-left' });
+    measure(household, '2026-01-01', 6, { what: 'tread', place: 'front-left' });
+    expect(told(household)).toEqual([]);
+  });
+});
