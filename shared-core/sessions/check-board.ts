@@ -3,7 +3,7 @@ import { obligations } from '../care/obligation.ts';
 import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { carDays } from './car-days.ts';
+import { carDays, isAway } from './car-days.ts';
 import { everydayCars } from './everyday-cars.ts';
 import { whyClosed } from './open-days.ts';
 import { holdsDay, placeDays } from './place-days.ts';
@@ -48,8 +48,8 @@ function checkCarFree(facts: Facts, car: string, day: LocalDate): Result<null> {
   return refuse(taken.why === 'away' ? 'car-away-then' : 'car-needed-then', { car: facts.get(cars, car)?.name ?? car, day, note: taken.note }, ['day']);
 }
 
-/** Refuses a board on which a task is pinned twice, or on some day no everyday car is left to drive. */
-export function checkBoard(facts: Facts, board: SessionBoard): Result<null> {
+/** Refuses a board on which a task is pinned twice, or which leaves no everyday car to drive on a day on which the board before left one. */
+export function checkBoard(facts: Facts, board: SessionBoard, before: SessionBoard): Result<null> {
   const pinned = [...board.values()].filter(isPinned);
   const seen = new Map<string, Session>();
   for (const session of pinned) {
@@ -59,15 +59,16 @@ export function checkBoard(facts: Facts, board: SessionBoard): Result<null> {
       seen.set(taskKey(task), session);
     }
   }
-  const apart = pinned.find((session) => allApart(facts, pinned.filter((one) => one.day === session.day)));
+  const apart = pinned.find(({ day }) => allApart(facts, board, day) && !allApart(facts, before, day));
   return apart === undefined ? ok(null) : refuse('all-cars-apart', { day: apart.day }, ['day']);
 }
 
-function allApart(facts: Facts, onOneDay: readonly Session[]): boolean {
+function allApart(facts: Facts, board: SessionBoard, day: LocalDate): boolean {
   const everyday = everydayCars(facts);
-  const apart = new Set(onOneDay.flatMap((session) => session.tasks).flatMap((task) => {
+  const onThatDay = [...board.values()].filter((one) => isPinned(one) && one.day === day);
+  const apart = new Set(onThatDay.flatMap((session) => session.tasks).flatMap((task) => {
     const found = findTask(facts, task);
     return found.ok ? [found.value.car] : [];
   }));
-  return everyday.length > 0 && everyday.every((car) => apart.has(car));
+  return everyday.some((car) => apart.has(car)) && everyday.every((car) => apart.has(car) || isAway(facts.ofCar(carDays, car), car, day));
 }

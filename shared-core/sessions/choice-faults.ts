@@ -10,16 +10,19 @@ import { whyNotThere } from './why-not-there.ts';
  * drive, something that must be done left out. Only `moved` tasks are held against the calendar: the rest stands where it stands.
  */
 export function choiceFaults(problem: PlanProblem, account: PlanAccount, moved: readonly ChosenPlace[]): readonly Message[] {
-  return [...calendarFaults(problem, moved), ...minuteFaults(problem, account), ...drivingFaults(problem, account), ...leftFaults(problem, account)];
+  return onlyOnce([...calendarFaults(problem, moved), ...minuteFaults(problem, account), ...drivingFaults(problem, account), ...leftFaults(problem, account)]);
 }
 
 function calendarFaults(problem: PlanProblem, moved: readonly ChosenPlace[]): readonly Message[] {
-  const faults = moved.flatMap(({ task, day, place }) => {
+  return moved.flatMap(({ task, day, place }) => {
     const known = must(problem.tasks.get(task), 'task');
     const at = must(problem.input.places.find((one) => one.place.id === place), 'place').place;
     if (day > problem.lastDay) return [{ key: 'after-horizon', values: { day, last: problem.lastDay } }];
     return whyNotThere(problem.input, known, at, day) ?? [];
   });
+}
+
+function onlyOnce(faults: readonly Message[]): readonly Message[] {
   return [...new Map(faults.map((fault) => [JSON.stringify(fault), fault])).values()];
 }
 
@@ -36,7 +39,8 @@ function drivingFaults({ instance }: PlanProblem, { sessions }: PlanAccount): re
   const carOf = new Map(instance.tasks.map((task) => [task.id, task.car]));
   return [...new Set(sessions.map((one) => one.day))].flatMap((day) => {
     const apart = new Set(sessions.filter((one) => one.day === day).flatMap((one) => one.tasks.map((task) => carOf.get(task))));
-    return instance.neverAll.some((list) => list.every((car) => apart.has(car))) ? [{ key: 'all-cars-apart', values: { day } }] : [];
+    const isGone = (car: string) => apart.has(car) || instance.cars.some(({ id, away }) => id === car && away.includes(day));
+    return instance.neverAll.some((list) => list.some((car) => apart.has(car)) && list.every(isGone)) ? [{ key: 'all-cars-apart', values: { day } }] : [];
   });
 }
 

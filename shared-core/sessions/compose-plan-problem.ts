@@ -1,5 +1,6 @@
 import { addDays, dayNumber, type LocalDate } from '../calendar/local-date.ts';
 import { accessNamed } from './access-group.ts';
+import { isAway } from './car-days.ts';
 import type { HouseholdTask } from './household-task.ts';
 import { longerDays } from './longer-days.ts';
 import { openDays } from './open-days.ts';
@@ -27,7 +28,7 @@ export function composePlanProblem(input: PlanInput): PlanProblem {
     places: input.places.map(({ place }) => planPlace(input, place, days, planned)),
     tasks: planned,
     access: accessOf(input, tasks),
-    cars: [],
+    cars: carsAway(input, days),
     neverAll: input.everyday.length === 0 ? [] : [[...input.everyday]],
   };
   return { input, lastDay, instance, tasks: new Map(tasks.map((task) => [task.key, task])), left };
@@ -125,6 +126,14 @@ function planTask(input: PlanInput, task: HouseholdTask, { days, lastDay, pin, l
 
 function isAllowed(input: PlanInput, task: HouseholdTask, place: Place, day: LocalDate, lastDay: LocalDate): boolean {
   return day <= lastDay && whyNotThere(input, task, place, day) === null;
+}
+
+/** The everyday cars that are away on some of the days: then they are not there to drive. On what day a car can be worked on stands with its tasks. */
+function carsAway({ everyday, carDays }: PlanInput, days: readonly LocalDate[]): PlanInstance['cars'] {
+  return everyday.flatMap((car) => {
+    const away = days.filter((day) => isAway(carDays, car, day));
+    return away.length === 0 ? [] : [{ id: car, closed: [], away }];
+  });
 }
 
 function accessOf(input: PlanInput, tasks: readonly HouseholdTask[]): PlanInstance['access'] {

@@ -58,7 +58,7 @@ function arranged(facts: Facts, { before, free, wanted, state }: Arranging, mome
     const put = putIn(board, fresh);
     return { board: put.board, ids: [...ids, put.session.id] };
   }, { board: free, ids: [] });
-  const sound = checkBoard(facts, laid.board);
+  const sound = checkBoard(facts, laid.board, before);
   if (!sound.ok) return sound;
   const made = [...new Set(laid.ids)].flatMap((id) => laid.board.get(id) ?? []);
   return ok({ entries: [...places.value, ...boardEntries(before, laid.board)], reply: { sessions: made } });

@@ -37,7 +37,7 @@ export const moveSession = change({
       ...session, id: whole ? session.id : moment.newId(), day: request.day, place: place.value.place.id, tasks: [...tasks], state: 'moved', movedFrom: { day: session.day, place: session.place },
     };
     const put = putIn(takeOut(before, tasks, (one) => one.id === session.id || one.state === 'proposed'), moved);
-    const allowed = checkBoard(facts, put.board);
+    const allowed = checkBoard(facts, put.board, before);
     if (!allowed.ok) return allowed;
     return ok({ entries: [...place.value.entries, ...boardEntries(before, put.board)], reply: { session: put.session } });
   },

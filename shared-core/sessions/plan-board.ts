@@ -15,7 +15,7 @@ export interface Board {
   readonly opened: Int32Array;
   /** How many tasks a car has on a day, by `day * cars + car`. */
   readonly working: Int32Array;
-  /** For each car the other cars of each list of which one must stay free. */
+  /** For each car the other cars of each list of which one must stay to drive. */
   readonly partners: readonly (readonly (readonly number[])[])[];
   /** What the plan now costs; a must-do task that is left out costs the ceiling. */
   totalMinor: number;
@@ -54,10 +54,10 @@ export function costOfPutting(board: Board, number: number, option: number): num
   return costMinor + access * minuteMinor + (board.held[slot] === 0 ? openingMinor : 0) - leftCost(facts, task);
 }
 
-/** Whether no car of some list would stay free if this car were worked on as well. */
+/** Whether no car of some list would stay to drive if this car were worked on as well. */
 function wouldBeAll({ working, facts, partners }: Board, car: number, day: number): boolean {
   const worksOn = (other: number) => (working[day * facts.cars + other] ?? 0) > 0;
-  return !worksOn(car) && (partners[car] ?? []).some((others) => others.every(worksOn));
+  return !worksOn(car) && (partners[car] ?? []).some((others) => others.every((other) => worksOn(other) || facts.away[day * facts.cars + other] === 1));
 }
 
 /** Puts a left-out task onto the slot of an option; it must fit. */

@@ -39,10 +39,18 @@ export interface PlanFacts {
   readonly groups: readonly AccessGroup[];
   readonly tasks: readonly TaskFacts[];
   readonly cars: number;
-  /** Lists of cars of which one at least has no task on any one day. */
+  /** Lists of cars of which one at least stays to drive on a day on which one has a task. */
   readonly neverAll: readonly (readonly number[])[];
+  /** 1 where a car is not there to drive on a day, by `day * cars + car`. */
+  readonly away: Uint8Array;
   /** More than any plan costs. */
   readonly ceilingMinor: number;
+}
+
+/** The cars of a list whose work a day bounds, and of how many of them it may hold work: all but one of those that are there; none where none is. */
+export function boundOnDay({ away, cars }: PlanFacts, list: readonly number[], day: number): { readonly cars: readonly number[]; readonly most: number } {
+  const there = list.filter((car) => away[day * cars + car] !== 1);
+  return there.length === 0 ? { cars: list, most: 0 } : { cars: there, most: there.length - 1 };
 }
 
 /** Where each task goes: the number of its slot, or LEFT. */

@@ -46,13 +46,14 @@ export type PlanTask = z.infer<typeof planTaskSchema>;
 export const planAccessSchema = z.strictObject({ car: id, id, minutes });
 export type PlanAccess = z.infer<typeof planAccessSchema>;
 
-/** A car that cannot be worked on on some days, at any place. */
-export const planCarSchema = z.strictObject({ id, closed: days.default([]) });
+/** A car that cannot be worked on on some days, at any place; `away`: the days on which it is not there to drive, worked on or not. */
+export const planCarSchema = z.strictObject({ id, closed: days.default([]), away: days.default([]) });
 export type PlanCar = z.infer<typeof planCarSchema>;
 
 /**
  * The bare plan problem: at most one day and place for each task, money in minor units. A day and place that holds a task is a session.
- * `cars` may leave out cars that are never closed. `neverAll`: of each list of cars, one at least has no task on any one day.
+ * `cars` may leave out cars that are never closed and never away. `neverAll`: on a day on which a car of a list has a task, one at least of the list
+ * has none and is not away.
  */
 export const planInstanceSchema = z.strictObject({
   days: z.array(dateSchema).max(MOST_PLAN_DAYS),

@@ -1,6 +1,6 @@
 import { draftProgram, type Program, type ProgramDraft, type Term } from '../integer-program/program.ts';
 import { must } from '../result/assert.ts';
-import { LEFT, type Placement, type PlanFacts } from './plan-facts.ts';
+import { boundOnDay, LEFT, type Placement, type PlanFacts } from './plan-facts.ts';
 import type { Keep } from './plan-knapsack.ts';
 
 /** What a plan program makes least: what the plan costs, or how many must-do tasks find no place. */
@@ -73,14 +73,15 @@ function bindOption({ draft, facts, choice }: Writing, slot: SlotVariables, of: 
 function addNeverAll(draft: ProgramDraft, facts: PlanFacts, chosen: PlanModel['chosen']): void {
   for (const list of facts.neverAll) {
     for (const day of facts.instance.days.keys()) {
-      const worked = list.map((car) => {
+      const { cars, most } = boundOnDay(facts, list, day);
+      const worked = cars.map((car) => {
         const variable = draft.variable({ upper: 1 });
         for (const { task, slot, variable: option } of chosen) {
           if (facts.tasks[task]?.car === car && facts.slots[slot]?.day === day) draft.row(0, [[variable, 1], [option, -1]], Infinity);
         }
         return variable;
       });
-      draft.row(-Infinity, worked.map((variable) => [variable, 1]), worked.length - 1);
+      draft.row(-Infinity, worked.map((variable) => [variable, 1]), most);
     }
   }
 }

@@ -1,6 +1,6 @@
 import { draftProgram, type Program, type ProgramDraft, type Term } from '../integer-program/program.ts';
 import { must } from '../result/assert.ts';
-import { LEFT, type Placement, type PlanFacts } from './plan-facts.ts';
+import { boundOnDay, LEFT, type Placement, type PlanFacts } from './plan-facts.ts';
 import type { PlanPattern } from './plan-pattern.ts';
 
 /** A program that chooses among whole sessions; its first variables are the patterns in order, its costs are in grains. */
@@ -65,17 +65,18 @@ function addSlots(draft: ProgramDraft, facts: PlanFacts, patterns: readonly Plan
   for (const row of terms) if (row.length > 1) draft.row(-Infinity, row, 1);
 }
 
-/** For each list and day: a car is worked on if any of the day's sessions holds a task of it; not all may be. */
+/** For each list and day: a car is worked on if any of the day's sessions holds a task of it; one that is there must not be. */
 function addNeverAll(draft: ProgramDraft, facts: PlanFacts, patterns: readonly PlanPattern[], known: Placement, start: number[]): void {
   for (const list of facts.neverAll) {
     for (const day of facts.instance.days.keys()) {
-      const cars = list.map((car) => {
+      const bound = boundOnDay(facts, list, day);
+      const cars = bound.cars.map((car) => {
         const worked = draft.variable({ upper: 1 });
         start.push(Number(known.some((slot, task) => facts.tasks[task]?.car === car && facts.slots[slot]?.day === day)));
         addWorked(draft, facts, patterns, { car, day, worked });
         return worked;
       });
-      draft.row(-Infinity, cars.map((worked) => [worked, 1]), cars.length - 1);
+      draft.row(-Infinity, cars.map((worked) => [worked, 1]), bound.most);
     }
   }
 }

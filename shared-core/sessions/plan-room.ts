@@ -19,7 +19,8 @@ export function emptyRoom(instance: PlanInstance): PlanRoom {
     instance.access.filter((group) => group.car === task.car && task.access.includes(group.id) && !opened.has(groupKey(day, place, task, group.id))).reduce((sum, group) => sum + group.minutes, task.minutes);
   const wouldBeAll = (car: string, day: LocalDate) => {
     const others = apart.get(day) ?? new Set();
-    return instance.neverAll.some((list) => list.includes(car) && list.every((one) => one === car || others.has(one)));
+    const isAway = (one: string) => instance.cars.some(({ id, away }) => id === one && away.includes(day));
+    return instance.neverAll.some((list) => list.includes(car) && list.every((one) => one === car || others.has(one) || isAway(one)));
   };
   return {
     fits: (task, day, place) => {

@@ -47,11 +47,12 @@ function mustDoFaults({ tasks }: PlanInstance, { left }: PlanAnswer): readonly R
   return tasks.filter(({ id, mustDo }) => mustDo && left.includes(id)).map(({ id }) => ({ code: 'plan-must-do-left', values: { task: id }, path: ['left', left.indexOf(id)] }));
 }
 
-/** Of each list of cars, one at least is not worked on, at any place, on any one day. */
-function togetherFaults({ days, tasks, neverAll }: PlanInstance, { sessions }: PlanAnswer): readonly Refusal[] {
+/** On a day on which a car of a list is worked on, at any place, one at least of the list is neither worked on nor away. */
+function togetherFaults({ days, tasks, cars, neverAll }: PlanInstance, { sessions }: PlanAnswer): readonly Refusal[] {
   return days.flatMap((date) => {
     const done = sessions.filter(({ day }) => day === date).flatMap((session) => session.tasks);
     const apart = tasks.filter(({ id }) => done.includes(id)).map(({ car }) => car);
-    return neverAll.filter((list) => list.every((car) => apart.includes(car))).map((list) => ({ code: 'plan-all-at-once', values: { date, cars: list.join(', ') }, path: ['sessions'] }));
+    const gone = [...apart, ...cars.flatMap(({ id, away }) => (away.includes(date) ? [id] : []))];
+    return neverAll.filter((list) => list.some((car) => apart.includes(car)) && list.every((car) => gone.includes(car))).map((list) => ({ code: 'plan-all-at-once', values: { date, cars: list.join(', ') }, path: ['sessions'] }));
   });
 }

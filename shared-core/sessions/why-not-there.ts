@@ -1,5 +1,6 @@
 import { dayNumber, type LocalDate } from '../calendar/local-date.ts';
 import type { Message } from '../result/result.ts';
+import { isAway } from './car-days.ts';
 import { whyClosed } from './open-days.ts';
 import { minutesTogether } from './minutes-together.ts';
 import { holdsDay } from './place-days.ts';
@@ -8,7 +9,7 @@ import type { HouseholdTask } from './household-task.ts';
 import type { PlanInput } from './plan-problem.ts';
 
 /**
- * Why a task cannot be done on a day at a place, or null where it can: the place is closed, the car is needed or away, nobody has said
+ * Why a task cannot be done on a day at a place, or null where it can: the place is closed, the car is needed or away or the last one left to drive, nobody has said
  * what it costs there, its parts cannot be at home yet, its last legal day has gone by, or it is longer than a day there holds.
  */
 export function whyNotThere(input: PlanInput, task: HouseholdTask, place: Place, day: LocalDate): Message | null {
@@ -27,9 +28,12 @@ function whyPlaceShut(input: PlanInput, task: HouseholdTask, place: Place, day: 
   return shut.key === 'place-needs-notice' && ours ? null : shut;
 }
 
-function whyCarTaken({ carDays }: PlanInput, task: HouseholdTask, day: LocalDate): Message | null {
+/** It is needed or away; or every other everyday car is away, so that it must be left to drive. */
+function whyCarTaken({ carDays, everyday }: PlanInput, task: HouseholdTask, day: LocalDate): Message | null {
   const taken = carDays.find((one) => one.car === task.car && holdsDay(one, day));
-  return taken === undefined ? null : { key: taken.why === 'away' ? 'car-away-then' : 'car-needed-then', values: { car: task.carName, day } };
+  const isLast = everyday.includes(task.car) && everyday.every((car) => car === task.car || isAway(carDays, car, day));
+  if (taken === undefined) return isLast ? { key: 'all-cars-apart', values: { day } } : null;
+  return { key: taken.why === 'away' ? 'car-away-then' : 'car-needed-then', values: { car: task.carName, day } };
 }
 
 /** What is late already may be done on any day: the sooner the better. */

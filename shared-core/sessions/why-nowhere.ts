@@ -6,7 +6,7 @@ import { whyNotThere } from './why-not-there.ts';
 
 /** What is nearer to an open day comes first: a day that is only too short tells more than one on which the place is shut. */
 const NEAREST_FIRST: readonly string[] = [
-  'longer-than-a-day', 'parts-not-here-yet', 'before-legal-date', 'car-needed-then', 'car-away-then', 'place-needs-notice', 'place-closed-then', 'not-a-work-day', 'place-closed-weekday',
+  'longer-than-a-day', 'parts-not-here-yet', 'before-legal-date', 'car-needed-then', 'car-away-then', 'all-cars-apart', 'place-needs-notice', 'place-closed-then', 'not-a-work-day', 'place-closed-weekday',
 ];
 
 /**

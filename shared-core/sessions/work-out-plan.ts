@@ -21,8 +21,9 @@ export function workOutPlan(instance: PlanInstance): Result<PlanFacts> {
   const neverAll = instance.neverAll.map((cars) => [...new Set(cars)].map((car) => numbers.car(car)));
   const homeless = tasks.findIndex(({ mustDo, options }) => mustDo && options.length === 0);
   if (homeless !== -1) return refuseHomeless(instance, slots, homeless);
+  const away = awayOn(instance, numbers);
   const ceilingMinor = 1 + ceilingOf(slots, groups, tasks);
-  const facts: PlanFacts = { instance, slots, groups, tasks, cars: numbers.cars(), neverAll, ceilingMinor };
+  const facts: PlanFacts = { instance, slots, groups, tasks, cars: numbers.cars(), neverAll, away, ceilingMinor };
   return ceilingMinor <= LARGEST_EXACT ? ok(facts) : refuse('figures-too-large');
 }
 
@@ -62,6 +63,19 @@ function numberNames({ access }: PlanInstance): Numbers {
     cars: () => cars.size,
     group: (car, id) => must(groups.get(JSON.stringify([car, id])), `access ${id}`),
   };
+}
+
+/** Every car with a task or in a list has its number by now; of others it matters nothing where they are. */
+function awayOn({ days, cars, tasks, neverAll }: PlanInstance, numbers: Numbers): Uint8Array {
+  const known = new Set([...tasks.map((task) => task.car), ...neverAll.flat()]);
+  const away = new Uint8Array(days.length * numbers.cars());
+  for (const { id, away: gone } of cars) {
+    if (!known.has(id)) continue;
+    days.forEach((date, day) => {
+      if (gone.includes(date)) away[day * numbers.cars() + numbers.car(id)] = 1;
+    });
+  }
+  return away;
 }
 
 interface Worked {

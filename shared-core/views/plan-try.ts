@@ -110,7 +110,8 @@ function whyNotKept(facts: Facts, tasks: readonly TaskRef[], to: NonNullable<Try
   if (place === undefined) return null;
   const pin = checkPin(facts, { day: to.day, place, tasks }, today);
   const moved: Session = { id: '', day: to.day, place: to.place, tasks: [...tasks], state: 'moved', movedFrom: null, madeOn: today, note: '' };
-  const sound = pin.ok ? checkBoard(facts, putIn(takeOut(standingBoard(facts, today), tasks, () => true), moved).board) : pin;
+  const before = standingBoard(facts, today);
+  const sound = pin.ok ? checkBoard(facts, putIn(takeOut(before, tasks, () => true), moved).board, before) : pin;
   return sound.ok ? null : said({ key: sound.refusal.code, values: sound.refusal.values });
 }
 

@@ -16,7 +16,7 @@ export const PLAN_INSTANCE_WORDS: Readonly<Record<string, string>> = {
   'plan-session-empty': 'The session of {date} holds nothing.',
   'plan-task-not-once': 'The task {task} is not exactly once in a session or left out.',
   'plan-must-do-left': 'The task {task} must be done, and is left out.',
-  'plan-all-at-once': 'On {date} none of the cars {cars} is left free.',
+  'plan-all-at-once': 'On {date} none of the cars {cars} is left to drive.',
   'plan-place-closed': '{place} is closed on {date}.',
   'plan-car-away': 'The car {car} cannot be worked on on {date}.',
   'plan-not-allowed-then': 'The task {task} is not allowed at {place} on {date}.',

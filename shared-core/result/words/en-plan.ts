@@ -35,7 +35,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'car-needed-then': '{car} is needed on {day}. Choose another day, or free the car.',
   'car-away-then': '{car} is away on {day}. Choose another day.',
   'after-legal-date': 'Its last valid day is {date}, and the day chosen is later. Choose a day up to then.',
-  'all-cars-apart': 'On {day} every everyday car would be apart. Leave one of them to drive.',
+  'all-cars-apart': 'On {day} every everyday car would be apart or away. Leave one of them to drive.',
 
   'before-legal-date': 'Before {date} it would count for nothing. Choose that day or a later one.',
   'not-done-there': '{task} is not done at {place}, or nobody has said what it costs there. Choose another place, or enter its price.',

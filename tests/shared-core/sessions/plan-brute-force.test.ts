@@ -45,6 +45,8 @@ describe('the trying itself', () => {
     { case: 'both on the second day', plan, totalMinor: 1500 + 95 * 2 + 250 + 100, source: 'by hand: 40 + 30 + 25 minutes at 2; alone and one left: 1500 + 65 * 2 + 900 = 2530' },
     { case: 'room for one only', plan: { ...plan, places: plan.places.map((place) => ({ ...place, minutesADay: 94 })) }, totalMinor: 1500 + 65 * 2 + 900, source: 'by hand' },
     { case: 'no room for what must be done', plan: { ...plan, places: plan.places.map((place) => ({ ...place, minutesADay: 64 })) }, totalMinor: null, source: 'by hand: 40 + 25 minutes' },
+    { case: 'its car must be left while the other is away', plan: { ...plan, cars: [{ id: 'c2', away: ['2027-01-16'] }], neverAll: [['c1', 'c2']] }, totalMinor: 1500 + 65 * 2 + 900, source: 'by hand: a on the first day for nothing, and b left' },
+    { case: 'the other is away on another day', plan: { ...plan, cars: [{ id: 'c2', away: ['2027-01-09'] }], neverAll: [['c1', 'c2']] }, totalMinor: 1500 + 95 * 2 + 250 + 100, source: 'by hand, as above' },
     { case: 'its only car must always stay free', plan: { ...plan, neverAll: [['c1']] }, totalMinor: null, source: 'by hand' },
   ])('$case ($source)', ({ plan: one, totalMinor }) => {
     expect(bruteForcePlan(one)).toBe(totalMinor);

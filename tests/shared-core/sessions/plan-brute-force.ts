@@ -44,7 +44,7 @@ function choicesOf({ days, places, cars = [] }: Written, task: WrittenTask): rea
 }
 
 /** What the sessions of a choice cost; null where a day is too full, or takes every car of a list of which one must stay. */
-function moneyOf({ days, access = [], neverAll = [] }: Written, chosen: readonly Choice[]): number | null {
+function moneyOf({ days, access = [], cars = [], neverAll = [] }: Written, chosen: readonly Choice[]): number | null {
   let money = 0;
   const seen = new Set<string>();
   for (const { day, place } of chosen) {
@@ -60,7 +60,8 @@ function moneyOf({ days, access = [], neverAll = [] }: Written, chosen: readonly
     money += place.openingMinor + minutes * (place.minuteMinor ?? 0);
     for (const task of held) money += task.costMinor[place.id]?.[day] ?? 0;
     const apart = new Set(chosen.filter((other) => other.day === day).map((other) => other.task.car));
-    if (neverAll.some((list) => list.every((car) => apart.has(car)))) return null;
+    const drives = (car: string) => !apart.has(car) && !cars.some(({ id, away = [] }) => id === car && away.includes(String(days[day])));
+    if (neverAll.some((list) => list.some((car) => apart.has(car)) && !list.some(drives))) return null;
   }
   return money;
 }

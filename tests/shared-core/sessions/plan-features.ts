@@ -17,6 +17,10 @@ export function planFeatures(solved: readonly { readonly written: Written; reado
     'cannot be done together': refusedWith('plan-must-do-not-all'),
     'a closed day': count(({ written }) => written.places.some(({ closed = [] }) => closed.length > 0)),
     'a car that is away': count(({ written }) => (written.cars ?? []).some(({ closed = [] }) => closed.some((date) => written.days.includes(date)))),
+    'a car that is away, so that another is not worked on': count(({ sessions, written }) => (written.neverAll ?? []).some((list) => written.days.some((date) => {
+      const gone = list.filter((car) => (written.cars ?? []).some(({ id, away = [] }) => id === car && away.includes(date))).length;
+      return gone > 0 && list.length > 1 && apartOn(written, sessions, date, list) + gone === list.length - 1;
+    }))),
     'shared access': some((session, written) => (written.access ?? []).some((group) => group.minutes > 0 && tasksOf(written, session).filter((task) => task.car === group.car && (task.access ?? []).includes(group.id)).length > 1)),
     'done because it must be': some((session, written) => tasksOf(written, session).some((task) => task.mustDo === true && task.leftUndoneMinor < (task.costMinor[session.place]?.[written.days.indexOf(session.day)] ?? 0))),
     'minutes that cost': some((session, written) => (placeOf(written, session)?.minuteMinor ?? 0) > 0 && session.minutes > 0),

@@ -71,7 +71,8 @@ describe.each(plans)('the plan of seed $seed', ({ seed, plan }) => {
     const [dice, cost] = [diceOf(seed + 1), await costOf(plan)];
     const [date, { id }] = [dice.one(plan.days), dice.one(plan.places)];
     expect(await costOf(withPlaces(plan, (place) => (place.id === id ? { closed: [...place.closed, date] } : {})))).toBeGreaterThanOrEqual(cost);
-    expect(await costOf({ ...plan, cars: [...plan.cars.filter((car) => car.id !== 'c1'), { id: 'c1', closed: [...plan.days] }] })).toBeGreaterThanOrEqual(cost);
+    const first = plan.cars.find((car) => car.id === 'c1') ?? { id: 'c1', closed: [], away: [] };
+    for (const key of ['closed', 'away'] as const) expect(await costOf({ ...plan, cars: [...plan.cars.filter((car) => car !== first), { ...first, [key]: [...plan.days] }] })).toBeGreaterThanOrEqual(cost);
     expect(await costOf(withPlaces(plan, ({ minutesADay }) => ({ minutesADay: minutesADay - 30 })))).toBeGreaterThanOrEqual(cost);
     expect(await costOf({ ...plan, neverAll: [...plan.neverAll, ['c1', 'c2']] })).toBeGreaterThanOrEqual(cost);
   });

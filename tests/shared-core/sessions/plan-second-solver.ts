@@ -67,17 +67,24 @@ function addSession(program: SecondProgram, { days, access = [] }: Written, plac
   program.row([...time, [open, -most]], null, 0);
 }
 
-/** A car is apart on a day where any task of it is done then; of each list one at least is not. */
-function addCarsLeft(program: SecondProgram, { days, neverAll = [] }: Written, held: readonly HeldCell[]): void {
+/**
+ * A car is apart on a day where any task of it is done then. For each pair of a worked car and the rest of its list: where all the rest are apart
+ * or away, it is not worked on.
+ */
+function addCarsLeft(program: SecondProgram, { days, cars: known = [], neverAll = [] }: Written, held: readonly HeldCell[]): void {
   for (const list of neverAll) {
-    days.forEach((_, day) => {
+    days.forEach((date, day) => {
       const cars = [...new Set(list)];
       const apart = cars.map((car) => {
         const name = program.binary(0);
         for (const cell of held) if (cell.day === day && cell.task.car === car) program.row([[name, 1], [cell.name, -1]], 0, null);
         return name;
       });
-      program.row(apart.map((name) => [name, 1]), null, cars.length - 1);
+      const away = cars.map((car) => known.some((one) => one.id === car && (one.away ?? []).includes(date)));
+      apart.forEach((worked, at) => {
+        const others = cars.flatMap((_car, other) => (other === at || away[other] === true ? [] : [apart[other] ?? '']));
+        program.row([[worked, 1], ...others.map((name): [string, number] => [name, 1])], null, others.length);
+      });
     });
   }
 }

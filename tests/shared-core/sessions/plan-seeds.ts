@@ -50,7 +50,12 @@ function seededPlan(dice: Dice, range: PlanRange): Written {
   const tasks = Array.from({ length: dice.whole(...range.tasks) }, (_, i) => task(dice, `t${i + 1}`, { days, places, access, car: dice.one(cars), range }));
   const closed = cars.filter(() => dice.chance(30)).map((id) => ({ id, closed: [...days.filter(() => dice.chance(35)), ...(dice.chance(30) ? [addDays('2029-01-06' as LocalDate, 7)] : [])] }));
   const neverAll = dice.chance(45) ? [dice.chance(8) ? [dice.one(cars)] : dice.chance(15) ? [...cars, 'c9'] : cars.slice(0, Math.max(2, cars.length - dice.whole(0, 1)))] : [];
-  return { days, places, tasks, ...(access.length === 0 && dice.chance(50) ? {} : { access }), ...(closed.length === 0 && dice.chance(50) ? {} : { cars: closed }), ...(neverAll.length === 0 ? {} : { neverAll }) };
+  const gone = neverAll.length === 0 ? [] : cars.filter(() => dice.chance(35)).map((id) => ({ id, away: days.filter(() => dice.chance(40)) }));
+  const unfree = cars.flatMap((id) => {
+    const found = [...closed, ...gone].filter((one) => one.id === id);
+    return found.length === 0 ? [] : [Object.assign({}, ...found) as NonNullable<Written['cars']>[number]];
+  });
+  return { days, places, tasks, ...(access.length === 0 && dice.chance(50) ? {} : { access }), ...(unfree.length === 0 && dice.chance(50) ? {} : { cars: unfree }), ...(neverAll.length === 0 ? {} : { neverAll }) };
 }
 
 /** Saturdays with holes; now and then not in the order of the calendar. */

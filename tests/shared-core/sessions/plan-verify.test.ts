@@ -25,7 +25,7 @@ const instance = planInstanceOf({
     { id: 'belt', car: 'alder', minutes: 10, leftUndoneMinor: 900, costMinor: { garage: [2000, 2000, 2000, 2000] } },
   ],
   access: [{ car: 'pip', id: 'wheels', minutes: 25 }],
-  cars: [{ id: 'alder', closed: [fourth] }],
+  cars: [{ id: 'alder', closed: [fourth], away: [fourth] }],
   neverAll: [['pip', 'alder']],
 });
 
@@ -58,7 +58,7 @@ describe('the verifier of plans', () => {
     { case: 'minutes one too many', code: 'plan-minutes-wrong', change: { sessions: [home, { ...garage, minutes: 61 }] } },
     // 60 more for the fluid on that day.
     { case: 'a day one minute over its own minutes', code: 'plan-day-too-full', change: { ...sum(7250), sessions: [garage, { ...home, day: third }] } },
-    { case: 'a task in two sessions', code: 'plan-task-not-once', change: { ...sum(7190 + 4000 + 700), sessions: [home, garage, { day: fourth, place: 'garage', tasks: ['fluid'], minutes: 65 }] } },
+    { case: 'a task in two sessions', code: 'plan-task-not-once', change: { ...sum(7190 + 4000 + 700), sessions: [home, garage, { day: third, place: 'garage', tasks: ['fluid'], minutes: 65 }] } },
     // The verifier counts a task once in a session, whatever is listed.
     { case: 'a task twice in a session', code: 'plan-task-not-once', change: { sessions: [{ ...home, tasks: ['fluid', 'pads', 'pads'] }, garage] } },
     { case: 'a task done and left', code: 'plan-task-not-once', change: { ...sum(7190 + 3000), left: ['belt', 'fluid'] } },
@@ -72,6 +72,8 @@ describe('the verifier of plans', () => {
     { case: 'a day that is not allowed', code: 'plan-not-allowed-then', change: { ...sum(7190 - 500), sessions: [home, { ...garage, day: third }] } },
     { case: 'a place that is not allowed', code: 'plan-not-allowed-then', change: { ...sum(1500 + 2 * 10 + 4500 + 5000), sessions: [{ day: third, place: 'home', tasks: ['belt'], minutes: 10 }, garage], left: ['fluid', 'pads'] } },
     { case: 'both cars apart on one day', code: 'plan-all-at-once', change: { sessions: [home, { ...garage, day: first }] } },
+    // 70 more for the fluid.
+    { case: 'a car apart while the other is away', code: 'plan-all-at-once', change: { ...sum(7260), sessions: [garage, { ...home, day: fourth }] } },
     { case: 'an unknown task', code: 'plan-unknown-task', change: { sessions: [{ ...home, tasks: ['fluid', 'pads', 'wash'] }, garage] } },
     { case: 'an unknown task left', code: 'plan-unknown-task', change: { left: ['belt', 'wash'] } },
     { case: 'an unknown day', code: 'plan-unknown-day', change: { sessions: [home, { ...garage, day: day('2027-01-17') }] } },
@@ -79,6 +81,11 @@ describe('the verifier of plans', () => {
     { case: 'a session of nothing', code: 'plan-session-empty', change: { sessions: [home, garage, { day: third, place: 'garage', tasks: [], minutes: 0 }] } },
     { case: 'a session split in two', code: 'row-twice', change: { sessions: [{ ...home, tasks: ['fluid'], minutes: 65 }, { ...home, tasks: ['pads'], minutes: 55 }, garage] } },
   ];
+
+  test('does not mind that no car is there where none is worked on', () => {
+    const allAway = planInstanceOf({ ...instance, cars: [{ id: 'alder', closed: [], away: [third] }, { id: 'pip', closed: [], away: [third] }] });
+    expect(verifyPlan(allAway, good)).toEqual([]);
+  });
 
   test.each(tampered)('refuses $case, and nothing else: $code', ({ code, change }) => {
     const faults = verifyPlan(instance, { ...good, ...change });

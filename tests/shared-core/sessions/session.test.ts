@@ -97,6 +97,23 @@ describe('sessions', () => {
     expect(all(household)).toEqual(['2026-11-26 home kept: pip-oil', '2026-11-27 garage kept: pip-test']);
   });
 
+  test('an everyday car that is away leaves the other to be driven; one that is needed is there', () => {
+    const household = twoCars();
+    household.must('car-days.set', { car: 'alder', from: SATURDAY, why: 'away' });
+    expect(household.call('session.keep', { sessions: [{ day: SATURDAY, place: 'home', tasks: [item('pip-oil')] }] })).toMatchObject({ refusal: { code: 'all-cars-apart', values: { day: SATURDAY } } });
+    household.must('car-days.set', { car: 'alder', from: SUNDAY, why: 'needed' });
+    keep(household, { day: SUNDAY, place: 'home', tasks: [item('pip-oil')] });
+  });
+
+  test('what has come to leave no car since it was kept does not stop another day from being kept', () => {
+    const household = twoCars();
+    const [kept] = keep(household, { day: SATURDAY, place: 'home', tasks: [item('pip-oil')] });
+    household.must('car-days.set', { car: 'alder', from: SATURDAY, why: 'away' });
+    keep(household, { day: SUNDAY, place: 'home', tasks: [item('pip-pads')] });
+    household.must('session.move', { session: kept?.id ?? '', day: SUNDAY });
+    expect(all(household)).toEqual(['2026-11-29 home kept: pip-pads pip-oil']);
+  });
+
   test('a hobby car may be apart with an everyday one; a single everyday car binds nobody', () => {
     const household = twoCars();
     household.must('car.change', { id: 'alder', use: 'hobby' });

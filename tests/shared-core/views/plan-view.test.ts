@@ -3,6 +3,7 @@ import { directSolver } from '../../../electron/solver/highs-instance.ts';
 import type { OperationName } from '../../../shared-core/contract/contract.ts';
 import type { Facts } from '../../../shared-core/journal/facts.ts';
 import { sayRefusal } from '../../../shared-core/result/words/say.ts';
+import { carDays } from '../../../shared-core/sessions/car-days.ts';
 import { solvePlan } from '../../../shared-core/sessions/plan-solve.ts';
 import { proposePlan, type SolvesPlans } from '../../../shared-core/views/plan-view.ts';
 import { planViewSchema, type PlanView } from '../../../shared-core/views/plan-view-schema.ts';
@@ -185,6 +186,29 @@ describe('the plan of a small household', () => {
   test('an empty household has an empty plan, at assumed places', async () => {
     const made = memoryHousehold();
     expect(await must(made)).toMatchObject({ sessions: [], left: [], totalMinor: 0, savingMinor: 0, notes: [{ code: 'plan-places-assumed' }, { code: 'plan-places-assumed' }] });
+  });
+
+  test('while the other everyday car is away nothing is planned, and of what is left that is the reason', async () => {
+    const made = small();
+    made.must('obligation.change', { id: 'test', lastValidDay: day('2027-06-17') });
+    made.must('car-days.set', { car: 'alder', from: day('2026-11-25'), to: day('2027-01-10'), why: 'away' });
+    const plan = await must(made);
+    expect(standing(plan)).toEqual([]);
+    expect(plan.left.find((one) => one.task.id === 'fluid')?.why.text).toBe('No day up to 25 Dec 2026 is open for it. On 28 Nov 2026 every everyday car would be apart or away. Leave one of them to drive.');
+    made.must('car-days.set', { car: 'alder', from: day('2026-11-25'), to: day('2026-12-05'), why: 'away', id: 'soon' });
+    made.must('car-days.remove', { id: made.facts().all(carDays).find((one) => one.id !== 'soon')?.id ?? '' });
+    expect(task(await must(made), 'fluid')?.day).toBe('2026-12-06');
+  });
+
+  test('three everyday cars, one of them away: the other two are not apart on one day', async () => {
+    const made = small();
+    made.must('car.add', { id: 'wren', name: 'Wren', firstRegistered: day('2020-12-20') });
+    made.must('item.add', { id: 'belt', car: 'wren', name: 'belt', harm: 'safety', history: 'never-done', interval: { repeat: { months: 59, distance: null } }, minutes: 20, place: 'home' });
+    expect(task(await must(made), 'belt')?.day).toBe('2026-11-28');
+    made.must('car-days.set', { car: 'alder', from: day('2026-11-28'), why: 'away' });
+    const plan = await must(made);
+    expect([task(plan, 'belt')?.day, task(plan, 'fluid')?.day].sort()).toEqual(['2026-11-28', '2026-11-29']);
+    expect(made.call('plan.try', { tasks: [{ kind: 'item', id: 'belt' }], to: { day: day('2026-11-28'), place: 'home' }, plan: [{ day: day('2026-11-28'), place: 'home', tasks: [{ kind: 'item', id: 'fluid' }] }] })).toMatchObject({ value: { allowed: false, faults: [{ code: 'all-cars-apart' }, { code: 'must-be-done' }] } });
   });
 
   test('a session whose keeping has come to leave no car is refused', async () => {
