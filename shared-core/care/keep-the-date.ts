@@ -1,5 +1,5 @@
 import { addMonths } from '../calendar/add-months.ts';
-import { addDays, type LocalDate } from '../calendar/local-date.ts';
+import { addDays, daysBetween, type LocalDate } from '../calendar/local-date.ts';
 
 /** The first day on which a renewal keeps the day: one month minus a day before the last valid day. */
 export function renewalOpens(lastValidDay: LocalDate): LocalDate {
@@ -21,4 +21,15 @@ export function keepsTheDate(lastValidDay: LocalDate, passed: LocalDate): boolea
  */
 export function lastValidAfter(lastValidDay: LocalDate, passed: LocalDate, months: number): LocalDate {
   return keepsTheDate(lastValidDay, passed) ? addMonths(lastValidDay, months) : addDays(addMonths(passed, months), -1);
+}
+
+/**
+ * The days that a certificate in force gives away when it is renewed before its day is kept, against the day that it would
+ * have kept; 0 where it is kept, or had run out.
+ *
+ * @example daysLost('2026-05-15', '2026-04-14', '2027-04-13', 12) //=> 32
+ */
+export function daysLost(lastValidDay: LocalDate, passed: LocalDate, valid: LocalDate, months: number): number {
+  if (passed > lastValidDay || keepsTheDate(lastValidDay, passed)) return 0;
+  return Math.max(0, daysBetween(valid, addMonths(lastValidDay, months)));
 }

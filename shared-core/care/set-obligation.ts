@@ -5,7 +5,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse } from '../result/result.ts';
-import { lastValidAfter } from './keep-the-date.ts';
+import { daysLost, lastValidAfter } from './keep-the-date.ts';
 import { obligations, obligationSchema, obligationSet, type Obligation } from './obligation.ts';
 import { renewalRecorded, renewals, renewalSchema, type Renewal } from './renewal.ts';
 import { addMonths } from '../calendar/add-months.ts';
@@ -58,7 +58,12 @@ export const renewObligation = change({
     reference: renewShape.reference.default(null),
     papers: renewShape.papers.default([]),
   }),
-  reply: z.object({ renewal: renewalSchema, obligation: obligationSchema }),
+  reply: z.object({
+    renewal: renewalSchema,
+    obligation: obligationSchema,
+    /** Days of the term in force given away by renewing before its last day is kept; 0 where none. */
+    daysLost: z.int(),
+  }),
   decide: (facts, request, moment) => {
     const now = facts.get(obligations, request.obligation);
     if (now === null) return refuse('unknown-obligation', { obligation: request.obligation }, ['obligation']);
@@ -73,7 +78,7 @@ export const renewObligation = change({
     if (lastValidDay < on) return refuse('valid-before-renewal', { date: lastValidDay }, ['lastValidDay']);
     const renewal: Renewal = { ...request, id, car: now.car, on, lastValidDay };
     const obligation: Obligation = { ...now, lastValidDay };
-    return ok({ entries: [newEntry(renewalRecorded, renewal), newEntry(obligationSet, obligation)], reply: { renewal, obligation } });
+    return ok({ entries: [newEntry(renewalRecorded, renewal), newEntry(obligationSet, obligation)], reply: { renewal, obligation, daysLost: now.keepsDate && now.months !== null ? daysLost(now.lastValidDay, on, lastValidDay, now.months) : 0 } });
   },
 });
 

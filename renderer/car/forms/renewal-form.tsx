@@ -11,8 +11,8 @@ import { useEntry } from '../../ui/form/use-entry.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { withPapers } from './keep-papers.ts';
-import { PapersField } from './papers-field.tsx';
+import { withPapers } from '../../ui/form/keep-papers.ts';
+import { PapersField } from '../../ui/form/papers-field.tsx';
 
 interface RenewalFormProps {
   readonly view: CarView;
@@ -37,14 +37,15 @@ export function RenewalForm({ view, obligation, onClose }: RenewalFormProps) {
     start: { on: today as string, lastValidDay: '', paid: '', reference: '', files: [] } satisfies Draft as Draft,
     send: (draft) => send(draft, obligation.id, currency),
     onDone: (reply) => {
-      note(tell('renew-form.done', { name: obligation.name, date: words.date(reply.obligation.lastValidDay) }), reply.undo);
+      const done = tell('renew-form.done', { name: obligation.name, date: words.date(reply.obligation.lastValidDay) });
+      note(reply.daysLost === 0 ? done : `${done} ${tell('renew-form.lost', { n: reply.daysLost })}`, reply.undo);
       onClose();
     },
   });
   return (
     <EntryForm entry={entry} submit={tell('renew-form.submit')} onCancel={onClose}>
       <FieldRow>
-        <DateField {...bindDate(entry, 'on')} data-autofocus max={today} label={tell('renew-form.on')} />
+        <DateField {...bindDate(entry, 'on')} data-autofocus max={today} label={tell('renew-form.on')} {...(isTooEarly(obligation, entry.draft.on) && { description: tell('renew-form.early', { opens: words.date(obligation.opens ?? obligation.on), date: words.date(obligation.on) }) })} />
         <DateField {...bindDate(entry, 'lastValidDay')} label={tell('renew-form.last-valid-day')} description={tell('renew-form.last-valid-day-what')} />
       </FieldRow>
       <FieldRow>
@@ -54,6 +55,11 @@ export function RenewalForm({ view, obligation, onClose }: RenewalFormProps) {
       <PapersField place={entry.at('papers')} files={entry.draft.files} onChange={(files) => entry.set({ files })} />
     </EntryForm>
   );
+}
+
+/** A certificate in force, renewed before its day is kept. */
+function isTooEarly({ opens, on: lastValidDay }: RenewalFormProps['obligation'], on: string): boolean {
+  return opens !== null && on !== '' && on < opens && on <= lastValidDay;
 }
 
 async function send(draft: Draft, obligation: string, currency: string): Promise<Result<Changed<'obligation.renew'>>> {

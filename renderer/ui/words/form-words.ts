@@ -133,6 +133,8 @@ export const FORM_WORDS = {
   'renew-form.submit': 'Record the renewal',
   'renew-form.done': '{name} holds until {date}.',
   'renew-form.on': 'Renewed on',
+  'renew-form.early': 'Only from {opens} on is the day kept: days up to {date} may be lost.',
+  'renew-form.lost': { one: 'One day of the old one is lost.', other: '{n} days of the old one are lost.' },
   'renew-form.last-valid-day': 'New last valid day',
   'renew-form.last-valid-day-what': 'as printed; empty: worked out',
   'renew-form.paid': 'Paid ({currency})',

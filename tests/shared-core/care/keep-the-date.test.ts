@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addMonths } from '../../../shared-core/calendar/add-months.ts';
 import { addDays, daysBetween } from '../../../shared-core/calendar/local-date.ts';
-import { lastValidAfter, renewalOpens } from '../../../shared-core/care/keep-the-date.ts';
+import { daysLost, lastValidAfter, renewalOpens } from '../../../shared-core/care/keep-the-date.ts';
 import { anyDate, day } from '../calendar/day.ts';
 
 describe('the window in which a renewal keeps its day', () => {
@@ -60,5 +60,18 @@ describe('the new last valid day', () => {
     fc.assert(fc.property(anyLast, fc.integer({ min: -500, max: 500 }), fc.integer({ min: 0, max: 60 }), anyTerm, (last, days, more, months) => {
       expect(lastValidAfter(last, addDays(last, days), months) <= lastValidAfter(last, addDays(last, days + more), months)).toBe(true);
     }));
+  });
+});
+
+describe('days that a renewal gives away', () => {
+  // Source: the published rule's examples for 15 May (seen, reference section 1c); days counted by hand.
+  test.each([
+    { case: 'the first day that keeps the day', passed: '2026-04-16', valid: '2027-05-15', lost: 0 },
+    { case: 'two days before it', passed: '2026-04-14', valid: '2027-04-13', lost: 32 },
+    { case: 'the last valid day itself', passed: '2026-05-15', valid: '2027-05-15', lost: 0 },
+    { case: 'after it ran out', passed: '2026-06-01', valid: '2027-05-31', lost: 0 },
+    { case: 'early, but given a longer day than worked out', passed: '2026-04-14', valid: '2027-05-20', lost: 0 },
+  ])('$case: $lost', ({ passed, valid, lost }) => {
+    expect(daysLost(day('2026-05-15'), day(passed), day(valid), 12)).toBe(lost);
   });
 });
