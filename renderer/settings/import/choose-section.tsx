@@ -1,5 +1,5 @@
 import { Button, FileButton, Textarea } from '@mantine/core';
-import { useId, useState } from 'react';
+import { useId, useRef, useState } from 'react';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
@@ -18,13 +18,19 @@ interface ChooseSectionProps {
 
 /** Where a table is chosen, dropped or pasted, and which one is looked at. */
 export function ChooseSection({ table, drop, onPutAway }: ChooseSectionProps) {
+  const reset = useRef<() => void>(null);
+  const read = (files: File[]) => {
+    drop.read(files);
+    // Else the browser keeps silent when the very same file is chosen again.
+    reset.current?.();
+  };
   return (
     <Section id="import-which" title={tell('import.which')}>
       {table === null && <p className={sectionStyles.soft}>{tell('import.which-what')}</p>}
       {table !== null && <p className={styles.name}>{tell('import.about', { name: table.name ?? tell('import.unnamed'), size: sizeWords(table.bytes) })}</p>}
       <div className={styles.buttons}>
         {/* Of several files, which some ways of choosing give, none is silently left out. */}
-        <FileButton multiple onChange={drop.read}>
+        <FileButton multiple resetRef={reset} onChange={read}>
           {(props) => <Button {...props} variant={table === null ? 'filled' : 'default'}>{tell(table === null ? 'import.choose' : 'import.choose-another')}</Button>}
         </FileButton>
         {table !== null && <Button variant="default" onClick={onPutAway}>{tell('import.put-away')}</Button>}
