@@ -42,7 +42,7 @@ import { workRecorded } from '../records/work-record.ts';
 import { accessGroupRemoved, accessGroupSet } from '../sessions/access-group.ts';
 import { carDaysRemoved, carDaysSet } from '../sessions/car-days.ts';
 import { placeDaysRemoved, placeDaysSet } from '../sessions/place-days.ts';
-import { placeRemoved, placeSet } from '../sessions/place.ts';
+import { placeAssumed, placeConfirmed, placeRemoved, placeSet } from '../sessions/place.ts';
 import { planSettingsSet } from '../sessions/plan-settings.ts';
 import { sessionRemoved, sessionSet } from '../sessions/session.ts';
 import { worthWhileRemoved, worthWhileSet } from '../sessions/worth-while.ts';
@@ -53,7 +53,7 @@ const ALL: readonly AnyEntryKind[] = [
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,
-  placeSet, placeRemoved, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
+  placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
   importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];
 

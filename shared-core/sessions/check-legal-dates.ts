@@ -1,11 +1,12 @@
 import { daysBetween, type LocalDate } from '../calendar/local-date.ts';
 import { ok, refuse, type Refusal, type Result } from '../result/result.ts';
+import { say } from '../result/words/say.ts';
 import { isLegalNow } from './compose-plan-problem.ts';
 import type { HouseholdTask } from './household-task.ts';
 import type { PlanInput, PlanProblem } from './plan-problem.ts';
 import { taskKey } from './task-ref.ts';
 import { whyNotThere } from './why-not-there.ts';
-import { daysOf, whyNowhere } from './why-nowhere.ts';
+import { daysOf, notPriced, whyNowhere } from './why-nowhere.ts';
 
 /**
  * Refuses a problem, before it is solved, in which a legal date cannot be kept: no day for it at all, or a pinned session after it. The
@@ -33,8 +34,14 @@ function whyNoDay(problem: PlanProblem, task: HouseholdTask): Refusal | null {
   if (noticed !== null) return refuse('plan-legal-needs-notice', { ...nameOf(task), place: noticed.name, notice: noticed.noticeDays }).refusal;
   const why = whyNowhere(problem.input, task, problem.lastDay);
   if (why?.key === 'longer-than-a-day') return refuse('plan-legal-too-long', { ...why.values, ...nameOf(task) }).refusal;
+  if (why !== null && OF_THE_CAR.has(why.key)) return refuse('plan-legal-car-taken', { ...nameOf(task), why: say(why) }).refusal;
+  const unpriced = notPriced(problem.input, task);
+  if (unpriced !== null) return refuse('plan-legal-not-priced', { ...nameOf(task), why: say(unpriced) }).refusal;
   return refuse('plan-legal-no-day', nameOf(task)).refusal;
 }
+
+/** It is not the place that stands in the way. */
+const OF_THE_CAR: ReadonlySet<string> = new Set(['car-needed-then', 'car-away-then', 'all-cars-apart']);
 
 /** A place that would be open in time if it did not want to be told so long before. */
 function withinNotice(input: PlanInput, task: HouseholdTask) {

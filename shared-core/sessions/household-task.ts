@@ -29,6 +29,8 @@ export interface HouseholdTask {
   readonly valueMinor: number;
   /** What it costs at each place where it can be done. */
   readonly prices: ReadonlyMap<string, number>;
+  /** Places at which it could be done, were it known what they ask. */
+  readonly unpriced: readonly string[];
   /** Some price is not known and counts as nothing. */
   readonly priceMissing: boolean;
   /** Nine equally likely due days, earliest first; empty where none is to be foreseen. */

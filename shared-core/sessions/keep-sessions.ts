@@ -5,8 +5,10 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { say } from '../result/words/say.ts';
 import { checkBoard, checkPin } from './check-board.ts';
 import { ensurePlace } from './ensure-place.ts';
+import { sessionOverMinutes } from './over-minutes.ts';
 import { boardEntries, putIn, standingBoard, takeOut, type SessionBoard } from './session-board.ts';
 import { isPinned, sessionSchema, type Session } from './session.ts';
 import { taskKey, taskRefSchema } from './task-ref.ts';
@@ -14,7 +16,8 @@ import { taskKey, taskRefSchema } from './task-ref.ts';
 const wantedSchema = z.strictObject({ day: dateSchema, place: idSchema, tasks: z.array(taskRefSchema).min(1).max(100), note: sessionSchema.shape.note.default('') });
 type Wanted = z.infer<typeof wantedSchema>;
 const request = z.strictObject({ sessions: z.array(wantedSchema).max(400) });
-const reply = z.object({ sessions: z.array(sessionSchema) });
+/** `notes`: what the keeper may not have meant, though it is kept. */
+const reply = z.object({ sessions: z.array(sessionSchema), notes: z.array(z.string()) });
 
 /**
  * Keeps sessions: from now on a plan leaves them where they are. A day and place that already has one takes the tasks in; tasks leave
@@ -61,7 +64,7 @@ function arranged(facts: Facts, { before, free, wanted, state }: Arranging, mome
   const sound = checkBoard(facts, laid.board, before);
   if (!sound.ok) return sound;
   const made = [...new Set(laid.ids)].flatMap((id) => laid.board.get(id) ?? []);
-  return ok({ entries: [...places.value, ...boardEntries(before, laid.board)], reply: { sessions: made } });
+  return ok({ entries: [...places.value, ...boardEntries(before, laid.board)], reply: { sessions: made, notes: state === 'kept' ? made.flatMap((one) => sessionOverMinutes(facts, one)).map(say) : [] } });
 }
 
 /** Each by itself, and no task twice among them; the entries state the places that were only assumed. */

@@ -6,8 +6,10 @@ import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { longText } from '../result/plain-text.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { say } from '../result/words/say.ts';
 import { checkBoard, checkPin } from './check-board.ts';
 import { ensurePlace } from './ensure-place.ts';
+import { sessionOverMinutes } from './over-minutes.ts';
 import { boardEntries, putIn, standingBoard, takeOut } from './session-board.ts';
 import { isPinned, sessions, sessionSchema, sessionSet, type Session } from './session.ts';
 import { taskKey, taskRefSchema } from './task-ref.ts';
@@ -18,7 +20,8 @@ import { taskKey, taskRefSchema } from './task-ref.ts';
  */
 export const moveSession = change({
   request: z.strictObject({ session: idSchema, day: dateSchema, place: idSchema.optional(), tasks: z.array(taskRefSchema).min(1).max(100).optional() }),
-  reply: z.object({ session: sessionSchema }),
+  /** `notes`: what the keeper may not have meant, though it is kept. */
+  reply: z.object({ session: sessionSchema, notes: z.array(z.string()) }),
   decide: (facts, request, moment) => {
     const found = openSession(facts, request.session);
     if (!found.ok) return found;
@@ -39,7 +42,7 @@ export const moveSession = change({
     const put = putIn(takeOut(before, tasks, (one) => one.id === session.id || one.state === 'proposed'), moved);
     const allowed = checkBoard(facts, put.board, before);
     if (!allowed.ok) return allowed;
-    return ok({ entries: [...place.value.entries, ...boardEntries(before, put.board)], reply: { session: put.session } });
+    return ok({ entries: [...place.value.entries, ...boardEntries(before, put.board)], reply: { session: put.session, notes: sessionOverMinutes(facts, put.session).map(say) } });
   },
 });
 

@@ -37,6 +37,11 @@ export const places = family('place', 'sessions', placeSchema);
 export const placeSet = factEntry('place-set', places, { car: () => null, refersTo: (place) => refers(cars, ...(place.cars ?? [])) });
 export const placeRemoved = factRemoval('place-removed', places);
 
+/** Marks a place that was taken into the household with a session that stands at it: nobody has said that it is as we assume. */
+export const assumedPlaces = family('assumed-place', 'sessions', z.strictObject({ id: idSchema }));
+export const placeAssumed = factEntry('place-assumed', assumedPlaces, { car: () => null, refersTo: ({ id }) => refers(places, id) });
+export const placeConfirmed = factRemoval('place-confirmed', assumedPlaces);
+
 /** What a home is taken to be until it is stated (ours, no source): which days one works stands with the plan's settings. */
 export const ASSUMED_HOME: Place = { id: 'home', name: 'Home', kind: 'home', openingMinor: 1500, minutesADay: 300, minuteMinor: 0, closedWeekdays: [], noticeDays: 0, cars: null };
 /** What a garage is taken to be until one is named (ours, no source). */
@@ -48,9 +53,9 @@ export interface StandingPlace {
   readonly assumed: boolean;
 }
 
-/** The places that stand, home first; where no home or no garage is stated, the assumed one. */
+/** The places that stand, home first; where no home or no garage is stated, the assumed one. An assumed one at which sessions stand stays assumed until it is stated. */
 export function standingPlaces(facts: Facts): readonly StandingPlace[] {
-  const stated = facts.all(places).map((place) => ({ place, assumed: false }));
+  const stated = facts.all(places).map((place) => ({ place, assumed: facts.get(assumedPlaces, place.id) !== null }));
   const missing = [ASSUMED_HOME, ASSUMED_GARAGE].filter((one) => !stated.some(({ place }) => place.kind === one.kind || place.id === one.id)).map((place) => ({ place, assumed: true }));
   const rank = ({ place }: StandingPlace) => (place.kind === 'home' ? 0 : 1);
   return [...stated, ...missing].sort((a, b) => rank(a) - rank(b) || (a.place.id < b.place.id ? -1 : 1));

@@ -23,6 +23,8 @@ export interface PlanInput {
   readonly everyday: readonly string[];
   /** Sessions that stay where they are, with those of their tasks that are still to be done. */
   readonly pinned: readonly Session[];
+  /** Kept sessions whose day has passed without a word of how it went, with those of their tasks that are neither done nor kept for another day. */
+  readonly passed: readonly Session[];
   /** Everything that could be done. */
   readonly tasks: readonly HouseholdTask[];
   /** The cars, by name, of items that are not among the tasks because nobody knows when they are due: once for each. */

@@ -6,7 +6,7 @@ import type { PlanAccount } from './plan-account.ts';
 import type { PlanTask } from './plan-instance.ts';
 import type { PlanProblem } from './plan-problem.ts';
 import { money } from './plan-why.ts';
-import { whyNowhere } from './why-nowhere.ts';
+import { notPriced, whyNowhere } from './why-nowhere.ts';
 
 /**
  * Why a task is left out of a plan: it has no day at all; it is due later; doing it would cost more than leaving it; or the days on
@@ -26,9 +26,11 @@ export function whyLeft(problem: PlanProblem, account: PlanAccount, key: string,
 
 /** It has no place, or no day at any: then what is in the way says what would help. */
 function noDay({ input, lastDay }: PlanProblem, task: HouseholdTask, values: Message['values']): Message {
-  if (task.prices.size === 0) return { key: 'left-no-place', values };
+  const unpriced = notPriced(input, task);
+  if (task.prices.size === 0) return unpriced === null ? { key: 'left-no-place', values } : { key: 'left-not-priced', values: { ...values, why: say(unpriced) } };
   const why = whyNowhere(input, task, lastDay);
-  return why === null ? { key: 'left-no-day', values } : { key: 'left-no-day-for', values: { ...values, why: say(why) } };
+  if (why === null) return { key: 'left-no-day', values };
+  return { key: 'left-no-day-for', values: { ...values, why: [why, ...(unpriced === null ? [] : [unpriced])].map(say).join(' ') } };
 }
 
 /** The least that the task would add to the plan anywhere, if every day had room: its own cost, its minutes, an opening where there is no session yet. */

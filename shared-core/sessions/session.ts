@@ -43,5 +43,14 @@ export function isPinned(session: Pick<Session, 'state'>): boolean {
 
 /** Pinned sessions of a day or later, by day. */
 export function pinnedFrom(facts: Facts, day: LocalDate): readonly Session[] {
-  return facts.all(sessions).filter((session) => isPinned(session) && session.day >= day).sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
+  return pinned(facts).filter((session) => session.day >= day);
+}
+
+/** Pinned sessions of earlier days, by day: nobody has said how they went. */
+export function pinnedBefore(facts: Facts, day: LocalDate): readonly Session[] {
+  return pinned(facts).filter((session) => session.day < day);
+}
+
+function pinned(facts: Facts): readonly Session[] {
+  return facts.all(sessions).filter(isPinned).sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
 }

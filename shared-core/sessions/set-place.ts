@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { cars } from '../fleet/car.ts';
 import { sameName } from '../fleet/find-car.ts';
-import { newEntry } from '../journal/entry-kind.ts';
+import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { ASSUMED_GARAGE, ASSUMED_HOME, placeRemoved, places, placeSchema, placeSet, type Place } from './place.ts';
+import { ASSUMED_GARAGE, ASSUMED_HOME, assumedPlaces, placeConfirmed, placeRemoved, places, placeSchema, placeSet, type Place } from './place.ts';
 import { isPinned, sessions } from './session.ts';
 
 const shape = placeSchema.shape;
@@ -39,7 +39,7 @@ export const setPlace = change({
       cars: request.cars === null ? null : [...new Set(request.cars)].sort(),
     };
     const sound = checkPlace(facts, place);
-    return sound.ok ? ok({ entries: [newEntry(placeSet, place)], reply: { place } }) : sound;
+    return sound.ok ? ok({ entries: [...confirmed(facts, place.id), newEntry(placeSet, place)], reply: { place } }) : sound;
   },
 });
 
@@ -52,9 +52,14 @@ export const removePlace = change({
     if (place === null) return refuse('unknown-place', { place: request.id }, ['id']);
     const kept = facts.all(sessions).find((session) => session.place === place.id && isPinned(session) && session.day >= moment.today);
     if (kept !== undefined) return refuse('place-in-use', { place: place.name, day: kept.day }, ['id']);
-    return ok({ entries: [newEntry(placeRemoved, { id: place.id, car: null })], reply: { place } });
+    return ok({ entries: [...confirmed(facts, place.id), newEntry(placeRemoved, { id: place.id, car: null })], reply: { place } });
   },
 });
+
+/** From now on nothing of it is only assumed. */
+function confirmed(facts: Facts, id: string): readonly NewEntry[] {
+  return facts.get(assumedPlaces, id) === null ? [] : [newEntry(placeConfirmed, { id, car: null })];
+}
 
 /** One home; names that a person can tell apart; a kind that does not change under sessions. */
 function checkPlace(facts: Facts, place: Place): Result<Place> {

@@ -44,6 +44,7 @@ function whyNotLegal({ legal, late }: HouseholdTask, day: LocalDate): Message | 
 }
 
 function whyNotAt(input: PlanInput, task: HouseholdTask, place: Place): Message | null {
+  if (task.unpriced.includes(place.id)) return { key: 'place-not-priced', values: { task: task.name, place: place.name } };
   if (!task.prices.has(place.id)) return { key: 'not-done-there', values: { task: task.name, place: place.name } };
   const minutes = minutesAlone(input, task);
   // A task longer than one likes to work is worth one long day.
@@ -61,7 +62,7 @@ export function minutesAlone(input: PlanInput, task: HouseholdTask): number {
 }
 
 /** The minutes that a day at a place usually holds: at home no more than one likes to work. */
-export function minutesOf(input: PlanInput, place: Place): number {
-  const liked = place.kind === 'home' ? (input.settings.preferredMinutesADay ?? place.minutesADay) : place.minutesADay;
+export function minutesOf({ settings }: Pick<PlanInput, 'settings'>, place: Place): number {
+  const liked = place.kind === 'home' ? (settings.preferredMinutesADay ?? place.minutesADay) : place.minutesADay;
   return Math.min(liked, place.minutesADay);
 }

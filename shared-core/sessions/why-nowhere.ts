@@ -21,6 +21,12 @@ export function whyNowhere(input: PlanInput, task: HouseholdTask, lastDay: Local
   return nearest ?? null;
 }
 
+/** That nobody has said what a place asks at which it could be done; null where no such place is left. */
+export function notPriced({ places }: PlanInput, task: HouseholdTask): Message | null {
+  const at = places.find(({ place }) => task.unpriced.includes(place.id))?.place;
+  return at === undefined ? null : { key: 'place-not-priced', values: { task: task.name, place: at.name } };
+}
+
 function rankOf({ key }: Message): number {
   const at = NEAREST_FIRST.indexOf(key);
   return at === -1 ? NEAREST_FIRST.length : at;

@@ -12,7 +12,7 @@ import { placeDays } from '../sessions/place-days.ts';
 import { standingPlaces } from '../sessions/place.ts';
 import type { PlanInput } from '../sessions/plan-problem.ts';
 import { planSettings } from '../sessions/plan-settings.ts';
-import { pinnedFrom, type Session } from '../sessions/session.ts';
+import { pinnedBefore, pinnedFrom, type Session } from '../sessions/session.ts';
 import { taskKey, type TaskRef } from '../sessions/task-ref.ts';
 import { worthWhiles } from '../sessions/worth-while.ts';
 import { careOf } from './car-care.ts';
@@ -25,13 +25,14 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
   const { settings } = planSettings(facts);
   const places = standingPlaces(facts);
   const loose = new Set(free.map(taskKey));
-  const pinned = pinnedFrom(facts, today).map((session) => ({ ...session, tasks: openTasks(facts, session).filter((task) => !loose.has(taskKey(task))) })).filter((session) => session.tasks.length > 0);
+  const pinned = withoutTasks(facts, pinnedFrom(facts, today), loose);
+  const kept = new Set(pinned.flatMap((session) => session.tasks.map(taskKey)));
   const leads = leadTimes(facts);
   const sources = {
     facts, today, settings, leads,
     places: places.map((one) => one.place),
     book: priceBook(facts, today),
-    pinned: new Set([...loose, ...pinned.flatMap((session) => session.tasks.map(taskKey))]),
+    pinned: new Set([...loose, ...kept]),
   };
   const care = facts.all(cars).map((car) => careOf(facts, car, today, leads));
   return {
@@ -45,10 +46,16 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
     pairs: facts.all(worthWhiles),
     everyday: everydayCars(facts),
     pinned,
+    passed: withoutTasks(facts, pinnedBefore(facts, today), kept),
     tasks: care.flatMap((one) => tasksOfCar(sources, one)),
     unknownItems: care.flatMap((one) => one.items.filter(({ window }) => window.state === 'unknown').map(() => one.car.name)),
     asked: [],
   };
+}
+
+/** Sessions with those of their tasks that are still to be done, some of them left out; what then holds nothing is gone. */
+function withoutTasks(facts: Facts, sessions: readonly Session[], out: ReadonlySet<string>): readonly Session[] {
+  return sessions.map((session) => ({ ...session, tasks: openTasks(facts, session).filter((task) => !out.has(taskKey(task))) })).filter((session) => session.tasks.length > 0);
 }
 
 /** Those of a session's tasks that have not been done since it was made, and still are tasks at all. */

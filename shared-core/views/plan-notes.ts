@@ -1,14 +1,14 @@
 import type { Message } from '../result/result.ts';
 import { longerThanLiked } from '../sessions/longer-days.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
-import { taskKey } from '../sessions/task-ref.ts';
-import { minutesOf, whyNotThere } from '../sessions/why-not-there.ts';
+import { minutesOf } from '../sessions/why-not-there.ts';
 import { whyNowhere } from '../sessions/why-nowhere.ts';
 import { say } from '../result/words/say.ts';
+import { keptNotes } from './kept-notes.ts';
 
-/** What a plan rests on that nobody has said, what is late by law, and kept sessions that stand on a day on which they could not be made. */
+/** What a plan rests on that nobody has said, what is late by law, and what is to be asked of the kept sessions. */
 export function planNotes(problem: PlanProblem): readonly Message[] {
-  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...longDays(problem), ...unknownItems(problem), ...lateByLaw(problem), ...keptOnShutDays(problem), ...baselineKeeps(problem)];
+  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...longDays(problem), ...unknownItems(problem), ...lateByLaw(problem), ...keptNotes(problem), ...baselineKeeps(problem)];
 }
 
 function assumedPlaces({ input }: PlanProblem): readonly Message[] {
@@ -52,19 +52,6 @@ function lateByLaw({ input, instance, tasks, lastDay }: PlanProblem): readonly M
 function baselineKeeps({ input }: PlanProblem): readonly Message[] {
   return input.pinned.length === 0 ? [] : [{ key: 'plan-baseline-keeps', values: {} }];
 }
-
-/** A kept session stays whatever has been closed since; the keeper is told. */
-function keptOnShutDays({ input, tasks }: PlanProblem): readonly Message[] {
-  const alone = { ...input, pinned: [] };
-  return input.pinned.flatMap((session) => {
-    const place = input.places.find((one) => one.place.id === session.place)?.place;
-    const why = session.tasks.flatMap((ref) => tasks.get(taskKey(ref)) ?? []).flatMap((task) => (place === undefined ? [] : (whyNotThere(alone, task, place, session.day) ?? [])));
-    const shut = why.find((one) => SHUT.has(one.key));
-    return shut === undefined ? [] : [{ key: 'plan-kept-on-shut-day', values: { place: place?.name ?? session.place, day: session.day, why: say(shut) } }];
-  });
-}
-
-const SHUT: ReadonlySet<string> = new Set(['place-closed-then', 'place-closed-weekday', 'car-needed-then', 'car-away-then']);
 
 /** The names of some tasks, with their cars; null where there is none. */
 function namesOf({ tasks }: PlanProblem, which: (task: PlanProblem['tasks'] extends ReadonlyMap<string, infer Task> ? Task : never) => boolean): string | null {

@@ -38,7 +38,7 @@ export function tasksOfCar(sources: TaskSources, care: CarCare): readonly Househ
 function itemTask(sources: TaskSources, care: CarCare, one: ItemCare): HouseholdTask {
   const { item, window } = one;
   const ref = { kind: 'item', id: item.id } as const;
-  const { prices, missing } = pricesOf(sources, care, one);
+  const { prices, unpriced, missing } = pricesOf(sources, care, one);
   const since = one.completions.at(-1)?.date ?? one.target?.since ?? null;
   return {
     ref,
@@ -52,6 +52,7 @@ function itemTask(sources: TaskSources, care: CarCare, one: ItemCare): Household
     lateMinorADay: sources.settings.lateMinorADay[item.harm],
     valueMinor: prices.size === 0 ? 0 : Math.min(...prices.values()),
     prices,
+    unpriced,
     priceMissing: missing,
     dueDays: dueDaysOf(sources, care, one),
     countedFrom: since === null ? null : dayNumber(since),
@@ -84,15 +85,17 @@ function certificateOf({ item, target }: ItemCare): LegalDate | null {
 }
 
 /** An item that may be done at either is offered a garage only where somebody has said what one asks. */
-function pricesOf({ places, book }: TaskSources, { car, records }: CarCare, { item }: ItemCare): { readonly prices: ReadonlyMap<string, number>; readonly missing: boolean } {
+function pricesOf({ places, book }: TaskSources, { car, records }: CarCare, { item }: ItemCare): { readonly prices: ReadonlyMap<string, number>; readonly unpriced: readonly string[]; readonly missing: boolean } {
   const atHome = homePrice(book, item, records);
   const atGarage = garagePrice(item, records);
-  const prices = places.filter((place) => takes(place, car.id)).flatMap((place): (readonly [string, number])[] => {
+  const taking = places.filter((place) => takes(place, car.id));
+  const prices = taking.flatMap((place): (readonly [string, number])[] => {
     if (place.kind === 'home') return item.place === 'garage' ? [] : [[place.id, atHome.minor]];
     if (item.place === 'home' || (atGarage === null && item.place === 'either')) return [];
     return [[place.id, atGarage ?? 0]];
   });
-  return { prices: new Map(prices), missing: item.place === 'garage' ? atGarage === null : atHome.missing };
+  const unpriced = item.place === 'either' && atGarage === null ? taking.filter((place) => place.kind === 'garage').map((place) => place.id) : [];
+  return { prices: new Map(prices), unpriced, missing: item.place === 'garage' ? atGarage === null : atHome.missing };
 }
 
 function takes(place: Place, car: string): boolean {
@@ -122,6 +125,7 @@ function testTask({ today, settings, places }: TaskSources, { car }: CarCare, du
     lateMinorADay: settings.lateMinorADay.safety,
     valueMinor: duty.price ?? 0,
     prices: new Map(places.filter((place) => place.kind === 'garage' && takes(place, car.id)).map((place) => [place.id, duty.price ?? 0])),
+    unpriced: [],
     priceMissing: duty.price === null,
     dueDays: Array.from({ length: 9 }, () => last),
     countedFrom: began === null ? null : dayNumber(began),

@@ -88,14 +88,19 @@ function standingTask(problem: PlanProblem, account: PlanAccount, { passed }: Se
   return { ...task, planned: { minutes, access, late, likely, legalBy, terms: { ...terms }, why: { text: why.text, reasons } } };
 }
 
-/** That the days are full is known of a plan alone; of sessions that were put together by hand it is said that something is worth doing. */
+/**
+ * That the days are full is known of a plan alone; of sessions that were put together by hand it is said that something is worth doing. What
+ * stands in a session whose day has passed waits for a word of how that went.
+ */
 function leftTasks(problem: PlanProblem, account: PlanAccount, isThePlan: boolean, currency: string): SessionsView['left'] {
   return account.left.map((key) => {
     const why = whyLeft(problem, account, key, currency);
+    const passed = problem.input.passed.find((one) => one.tasks.some((task) => taskKey(task) === key));
+    const unplanned = passed === undefined ? { ...why, key: 'left-unplanned' } : { key: 'left-passed', values: { ...why.values, day: passed.day } };
     return {
       ...taskView(must(problem.tasks.get(key), 'task')),
       terms: { ...must(account.leftTerms.get(key), 'terms') },
-      why: said(why.key === 'left-no-room' && !isThePlan ? { ...why, key: 'left-unplanned' } : why),
+      why: said(why.key === 'left-no-room' && (!isThePlan || passed !== undefined) ? unplanned : why),
     };
   });
 }

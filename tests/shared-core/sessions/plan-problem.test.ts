@@ -19,7 +19,7 @@ const GARAGE: Place = { ...ASSUMED_GARAGE, id: 'hill', name: 'Hill Works', openi
 /** A household's plan from Wednesday 25 November 2026, 30 days ahead, with a home and a garage. */
 function input(tasks: readonly HouseholdTask[], more: Partial<PlanInput> = {}): PlanInput {
   const places = [HOME, GARAGE].map((place) => ({ place, assumed: false }));
-  return { today: day('2026-11-25'), horizonDays: 30, settings: DEFAULT_PLAN_SETTINGS, places, placeDays: [], carDays: [], accessGroups: [], pairs: [], everyday: [], pinned: [], tasks, unknownItems: [], asked: [], ...more };
+  return { today: day('2026-11-25'), horizonDays: 30, settings: DEFAULT_PLAN_SETTINGS, places, placeDays: [], carDays: [], accessGroups: [], pairs: [], everyday: [], pinned: [], passed: [], tasks, unknownItems: [], asked: [], ...more };
 }
 
 const named = (id: string, due: string, more: Partial<HouseholdTask> = {}) => taskDue(due, { ref: { kind: 'item', id }, key: `item/${id}`, name: id, ...more });
@@ -135,6 +135,8 @@ describe('legal dates', () => {
   test.each([
     { case: 'none open: the garage wants notice', task: test1('2026-12-01'), more: {}, code: 'plan-legal-needs-notice', values: { date: '2026-12-01', place: 'Hill Works', notice: 7 } },
     { case: 'none open at all', task: test1('2026-12-04'), more: { placeDays: [{ id: 'x', place: 'hill', from: day('2026-12-01'), to: day('2026-12-04'), open: false, reason: 'inventory' }] }, code: 'plan-legal-no-day', values: { car: 'Pip', task: 'test', date: '2026-12-04' } },
+    { case: 'the car needed on the days that are open', task: test1('2026-12-03'), more: { carDays: [{ id: 'n', car: 'pip', from: day('2026-12-02'), to: day('2026-12-03'), why: 'needed' as const, note: '' }] }, code: 'plan-legal-car-taken', values: { date: '2026-12-03', why: 'Pip is needed on 2 Dec 2026. Choose another day, or free the car.' } },
+    { case: 'no price where a day is open', task: test1('2026-12-03', { prices: new Map([['home', 0]]), unpriced: ['hill'] }), more: { placeDays: [{ id: 'x', place: 'home', from: day('2026-11-26'), to: day('2026-12-04'), open: false, reason: 'away' }] }, code: 'plan-legal-not-priced', values: { why: 'Hill Works could do it, but nobody has said what it asks: enter what a garage asks for test.' } },
     { case: 'kept in a session after it', task: test1('2026-12-04'), more: { pinned: [{ ...kept('2026-12-08', 'hill'), tasks: [{ kind: 'obligation' as const, id: 'test' }] }] }, code: 'plan-kept-after-legal', values: { date: '2026-12-04', day: '2026-12-08' } },
   ])('$case is refused with the date: $code', ({ task, more, code, values }) => {
     expect(refusal(task, more)).toMatchObject({ code, values });

@@ -7,7 +7,7 @@ export function taskDue(on: string, more: Partial<HouseholdTask> = {}): Househol
   const due = dayNumber(day(on));
   return {
     ref: { kind: 'item', id: 'oil' }, key: 'item/oil', car: 'pip', carName: 'Pip', name: 'oil', minutes: 50, minutesAssumed: false, access: [],
-    lateMinorADay: 60, valueMinor: 5000, prices: new Map([['home', 5000]]), priceMissing: false,
+    lateMinorADay: 60, valueMinor: 5000, prices: new Map([['home', 5000]]), unpriced: [], priceMissing: false,
     dueDays: Array.from({ length: 9 }, () => due), countedFrom: due - 100, likely: day(on), late: false, legal: null, partsFrom: null, ...more,
   };
 }

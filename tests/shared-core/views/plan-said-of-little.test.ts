@@ -47,6 +47,18 @@ describe('what a plan says where little is in it', () => {
     expect(view.left[0]?.why.text).toMatch(/^No day up to 25 Dec 2026 is open for it\. Home is closed on 25 Nov 2026: building/);
   });
 
+  test.each([
+    { case: 'home is shut', alter: (made: MemoryHousehold) => made.must('place-days.set', { place: 'home', from: day('2026-11-20'), to: day('2027-11-20'), reason: 'building' }), text: /^No day up to 25 Dec 2026 is open for it\. Home is closed on 25 Nov 2026: building.*, or take the closing back\. A garage could do it, but nobody has said what it asks: enter what a garage asks for fluid\.$/ },
+    { case: 'home takes another car only', alter: (made: MemoryHousehold) => (made.must('car.add', { id: 'wren', name: 'Wren' }), made.must('place.set', { name: 'Home', kind: 'home', cars: ['wren'] })), text: /^No place is known at which it can be done for a known price\. A garage could do it, but nobody has said what it asks: enter what a garage asks for fluid\.$/ },
+  ])('where a garage is not thought of for want of a price, that is said: $case', async ({ alter, text }) => {
+    const made = household();
+    add(made, 'fluid', { place: 'either' });
+    alter(made);
+    expect((await plan(made)).left[0]?.why.text).toMatch(text);
+    made.must('item.change', { id: 'fluid', garagePrice: 100 });
+    expect((await plan(made)).left).toEqual([]);
+  });
+
   test('beside kept sessions it says what they are held against', async () => {
     const made = household();
     add(made, 'fluid', {});
