@@ -57,7 +57,7 @@ export function readJson(name: string): Result<unknown> {
   if (!text.ok) return text;
   try {
     return ok(JSON.parse(text.value) as unknown);
-  } catch (error) {
-    return refuse('file-not-json', { file: name, why: error instanceof Error ? error.message : '' });
+  } catch {
+    return refuse('file-not-json', { file: name });
   }
 }

@@ -7,6 +7,7 @@ import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { ASSUMED_GARAGE, ASSUMED_HOME, assumedPlaces, placeConfirmed, placeRemoved, places, placeSchema, placeSet, type Place } from './place.ts';
+import { sumTooLarge } from './plan-sums.ts';
 import { isPinned, sessions } from './session.ts';
 
 const shape = placeSchema.shape;
@@ -63,6 +64,8 @@ function confirmed(facts: Facts, id: string): readonly NewEntry[] {
 
 /** One home; names that a person can tell apart; a kind that does not change under sessions. */
 function checkPlace(facts: Facts, place: Place): Result<Place> {
+  const tooLarge = sumTooLarge(facts, [{ kind: 'opening', minor: place.openingMinor, path: ['openingMinor'] }, { kind: 'minute', minor: place.minuteMinor, path: ['minuteMinor'] }]);
+  if (tooLarge !== null) return tooLarge;
   const others = facts.all(places).filter((one) => one.id !== place.id);
   const standing = facts.get(places, place.id);
   if (standing !== null && standing.kind !== place.kind) return refuse('place-kind-stays', { place: standing.name }, ['kind']);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { ok } from '../result/result.ts';
+import { sumTooLarge } from './plan-sums.ts';
 import { planSettings, planSettingsSchema, planSettingsSet } from './plan-settings.ts';
 
 const shape = planSettingsSchema.shape;
@@ -19,6 +20,8 @@ export const setPlanSettings = change({
   decide: (facts, request) => {
     const now = planSettings(facts).settings;
     const settings = planSettingsSchema.parse({ ...now, ...request, lateMinorADay: { ...now.lateMinorADay, ...request.lateMinorADay } });
-    return ok({ entries: [newEntry(planSettingsSet, settings)], reply: { settings } });
+    const { safety, damage, comfort } = settings.lateMinorADay;
+    const sums = Object.entries({ safety, damage, comfort }).map(([harm, minor]) => ({ kind: 'lateADay' as const, minor, path: ['lateMinorADay', harm] }));
+    return sumTooLarge(facts, sums) ?? ok({ entries: [newEntry(planSettingsSet, settings)], reply: { settings } });
   },
 });

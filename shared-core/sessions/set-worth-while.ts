@@ -3,6 +3,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
+import { sumTooLarge } from './plan-sums.ts';
 import { findTask, taskKey } from './task-ref.ts';
 import { worthWhileRemoved, worthWhiles, worthWhileSchema, worthWhileSet, type WorthWhile } from './worth-while.ts';
 
@@ -18,6 +19,8 @@ export const setWorthWhile = change({
     if (!also.ok) return also;
     if (taskKey(request.when) === taskKey(request.also)) return refuse('pair-with-itself', {}, ['also']);
     if (when.value.car !== also.value.car) return refuse('pair-of-two-cars', {}, ['also']);
+    const tooLarge = sumTooLarge(facts, [{ kind: 'saving', minor: request.savesMinor ?? 0, path: ['savesMinor'] }]);
+    if (tooLarge !== null) return tooLarge;
     const pair: WorthWhile = { ...request, id: request.id ?? moment.newId(), car: when.value.car };
     const others = facts.all(worthWhiles).filter((one) => one.id !== pair.id);
     if (others.some((one) => samePair(one, pair))) return refuse('pair-stands', {}, ['also']);

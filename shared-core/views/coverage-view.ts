@@ -116,8 +116,14 @@ function viewOf(facts: Facts, car: string, { lines, extras }: Coverage): Pick<Co
     counts,
     by: doneBy(lines),
     watched: facts.ofCar(observations, car).filter((seen) => seen.closedOn === null && seen.record !== null && records.has(seen.record)),
-    text: say({ key: counts.lines === 0 ? 'coverage-none' : counts.done === counts.lines ? 'coverage-whole' : 'coverage-open', values: { done: counts.done, lines: counts.lines } }),
+    text: say({ key: wordsOf(counts), values: { done: counts.done, lines: counts.lines } }),
   };
+}
+
+function wordsOf({ lines, done }: { readonly lines: number; readonly done: number }): string {
+  if (lines === 0) return 'coverage-none';
+  if (lines === 1 && done === 0) return 'coverage-one-open';
+  return `coverage-${done === lines ? 'whole' : 'open'}${done === 1 ? '-one' : ''}`;
 }
 
 function visitView({ record, line }: CoverageVisit): VisitView {

@@ -17,12 +17,13 @@ function assumedPlaces({ input }: PlanProblem): readonly Message[] {
 
 function missingPrices(problem: PlanProblem): readonly Message[] {
   const names = namesOf(problem, (task) => task.priceMissing);
-  return names === null ? [] : [{ key: 'plan-price-missing', values: { tasks: names } }];
+  return names.length === 0 ? [] : [{ key: names.length === 1 ? 'plan-price-missing' : 'plan-prices-missing', values: { tasks: names.join(', ') } }];
 }
 
 function assumedMinutes(problem: PlanProblem): readonly Message[] {
   const names = namesOf(problem, (task) => task.minutesAssumed);
-  return names === null ? [] : [{ key: 'plan-minutes-assumed', values: { tasks: names, minutes: problem.input.settings.unknownMinutes } }];
+  const values = { tasks: names.join(', '), minutes: problem.input.settings.unknownMinutes };
+  return names.length === 0 ? [] : [{ key: names.length === 1 ? 'plan-minutes-assumed-one' : 'plan-minutes-assumed', values }];
 }
 
 /** A day that may hold a task longer than one likes to work is said to be longer. */
@@ -53,8 +54,7 @@ function baselineKeeps({ input }: PlanProblem): readonly Message[] {
   return input.pinned.length === 0 ? [] : [{ key: 'plan-baseline-keeps', values: {} }];
 }
 
-/** The names of some tasks, with their cars; null where there is none. */
-function namesOf({ tasks }: PlanProblem, which: (task: PlanProblem['tasks'] extends ReadonlyMap<string, infer Task> ? Task : never) => boolean): string | null {
-  const names = [...tasks.values()].filter(which).map((task) => `${task.carName}: ${task.name}`);
-  return names.length === 0 ? null : names.join(', ');
+/** The names of some tasks, with their cars. */
+function namesOf({ tasks }: PlanProblem, which: (task: PlanProblem['tasks'] extends ReadonlyMap<string, infer Task> ? Task : never) => boolean): readonly string[] {
+  return [...tasks.values()].filter(which).map((task) => `${task.carName}: ${task.name}`);
 }

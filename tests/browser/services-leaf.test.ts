@@ -118,7 +118,7 @@ describe.skipIf(chromiumHere === null)('services as named lines', () => {
     await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLSelectElement).value)).toBe('check good');
     await keys.press('Record the work');
     await sheetGone();
-    await page.getByText('1 of 3 lines are done.').waitFor();
+    await page.getByText('Of 3 lines one is done.').waitFor();
     await line('door seals greased').getByText('at home · looked at: good').waitFor();
     expect(keys.faults).toEqual([]);
   });
@@ -134,14 +134,14 @@ describe.skipIf(chromiumHere === null)('services as named lines', () => {
     await sheet.getByRole('textbox', { name: 'Until (empty: it goes on)' }).fill('31 dec 2026');
     await sheet.getByRole('button', { name: 'Save the service' }).click();
     await sheetGone();
-    await page.getByText('1 of 2 lines are done.').waitFor();
+    await page.getByText('Of 2 lines one is done.').waitFor();
     await page.getByText('25 Nov 2026 to 31 Dec 2026').waitFor();
     await page.getByRole('button', { name: 'Change this service' }).click();
     await sheet.getByRole('button', { name: 'Take this service away' }).click();
     await said('Before the winter is taken away.');
     await page.getByText('No service is named yet').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
-    await page.getByText('1 of 2 lines are done.').waitFor();
+    await page.getByText('Of 2 lines one is done.').waitFor();
   });
 
   test('one with forty lines and long names keeps its form', async () => {

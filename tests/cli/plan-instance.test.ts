@@ -85,6 +85,8 @@ describe('plan --instance', () => {
     const ran = await runCommand('plan', '--instance', file(), ...words, '--json');
     expect(ran.status).toBe(status);
     if (code !== null) expect(jsonOf(ran)).toMatchObject({ refused: { code } });
+    // What the runtime says of it is in its own words.
+    expect(ran.out + ran.said).not.toMatch(/Unexpected|position \d/);
   });
 
   test('the same instance gives the same bytes', async () => {

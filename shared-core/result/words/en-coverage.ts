@@ -6,6 +6,9 @@ export const COVERAGE_WORDS: Readonly<Record<string, string>> = {
   'coverage-nobody': 'nobody has done it',
   'coverage-none': 'The car has no service items to hold against its records.',
   'coverage-whole': 'All {lines} lines are done.',
+  'coverage-whole-one': 'Its one line is done.',
+  'coverage-one-open': 'Its one line is not done.',
+  'coverage-open-one': 'Of {lines} lines one is done.',
   'coverage-open': '{done} of {lines} lines are done.',
 
   'unknown-service': 'There is no service {service} of that car.',

@@ -1,9 +1,9 @@
 /** Sentences about parts: what they are asked for, who says that they meet it, and what is not to be mixed. */
 export const PARTS_WORDS: Readonly<Record<string, string>> = {
-  'base-of-no-such-fluid': '{field} is not a base that this fluid is made on. Leave it out where nobody has said.',
-  'not-days-opened': '{field} is not a number of days that something keeps. Give whole days, 1 to 3650, or leave it out.',
-  'not-a-tax-rate': '{field} is not a rate of tax. Give hundredths of a percent, 0 to 10 000: 2000 is 20 %.',
-  'not-days-of-a-price': '{field} is not a number of days. Give whole days, 1 to 3650.',
+  'base-of-no-such-fluid': 'The base in {field} is none that this fluid is made on. Leave it out where nobody has said.',
+  'not-days-opened': 'The days in {field} must be whole days that something keeps, 1 to 3650. Leave them out where nobody has said.',
+  'not-a-tax-rate': 'The rate of tax in {field} is none. Give hundredths of a percent, 0 to 10 000: 2000 is 20 %.',
+  'not-days-of-a-price': 'The days in {field} must be whole days, 1 to 3650.',
   'colour-is-no-specification': '"{text}" is only a colour, and makers dye as they please. Enter what the handbook asks for: an approval, a grade or a base.',
   'stated-but-not-met': 'Something is stated for {specification}, which the part is not said to meet. Add it to what the part meets, or take the statement out.',
   'stated-twice': 'Two statements stand for {specification}. Keep one of them.',

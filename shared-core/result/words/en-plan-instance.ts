@@ -1,6 +1,6 @@
 /** Sentences for what a plan instance may be refused for, and for the faults that the verifier finds in a plan. */
 export const PLAN_INSTANCE_WORDS: Readonly<Record<string, string>> = {
-  'not-minutes': '{field} is not a whole number of minutes. Give 0 to 1 000 000.',
+  'not-minutes': 'The minutes in {field} must be a whole number, 0 to 1 000 000.',
   'day-twice': 'The day {date} stands twice among the days. Name each once.',
   'access-twice': 'The access {id} of {car} stands twice. Give it once.',
   'cost-at-no-place': 'The task {task} has costs at {place}, which is none of the places. Name a place that is given.',

@@ -120,7 +120,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
 
   'file-unreadable': 'The file {file} cannot be read.',
   'file-not-text': 'The file {file} is not UTF-8 text.',
-  'file-not-json': 'The file {file} is not JSON: {why}.',
+  'file-not-json': 'The file {file} is not JSON, or it breaks off before its end. Have it written anew.',
   'file-too-large': 'The file {file} is too large.',
   'file-refused': 'In {file}: {why}',
   'entry-refused': 'Entry {number} of {of} ({operation}) is refused: {why} The {done} before it are entered.',

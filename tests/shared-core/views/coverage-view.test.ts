@@ -64,6 +64,15 @@ describe('a service', () => {
     expect(show(household).watched.map((one) => one.text)).toContain('Wheel bearing: hums');
   });
 
+  test('one line that is done is spoken of as one', () => {
+    const household = serviced();
+    const said = (id: string, lines: readonly { readonly item: string }[]) => {
+      household.must('service-plan.set', { id, car: 'pip', name: id, from: day('2026-11-01'), lines: [...lines] });
+      return show(household, { plan: id }).text;
+    };
+    expect([said('one', [{ item: 'oil' }]), said('two', [{ item: 'oil' }, { item: 'plugs' }]), said('none', [{ item: 'plugs' }])]).toEqual(['Its one line is done.', 'Of 2 lines one is done.', 'Its one line is not done.']);
+  });
+
   test('one that is yet to begin is open, and refuses nothing', () => {
     const household = serviced();
     household.must('service-plan.set', { id: 'five', car: 'pip', name: 'The five-year service', from: day('2027-11-01'), lines: [{ item: 'oil' }] });

@@ -40,7 +40,7 @@ describe('a kept session whose day has passed', () => {
     const made = household();
     keep(made, '2026-11-28', 'fluid');
     made.on('2026-11-30');
-    const asked = `${PASSED} Its day has passed, and Pip: brake fluid is not entered as done. Enter what was done, then say that it was done, move it, or drop it.`;
+    const asked = `${PASSED} Its day has passed, and this is not entered as done: Pip: brake fluid. Enter what was done, then say that it was done, move it, or drop it.`;
     expect(notes(made)).toContain(asked);
     expect((await planned(made, '2026-11-30')).notes.map((one) => one.text)).toContain(asked);
     const left = shown(made).left.find((one) => one.task.id === 'fluid');

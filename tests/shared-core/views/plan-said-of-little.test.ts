@@ -59,6 +59,15 @@ describe('what a plan says where little is in it', () => {
     expect((await plan(made)).left).toEqual([]);
   });
 
+  test('one task of unknown length is spoken of as one, two as two', async () => {
+    const made = household();
+    add(made, 'fluid', { minutes: null, needs: [] });
+    const assumed = async () => (await plan(made)).notes.filter((one) => one.code.startsWith('plan-minutes-assumed')).map((one) => one.text);
+    expect(await assumed()).toEqual(['Nobody has said how long Pip: fluid takes; 60 minutes are assumed.']);
+    add(made, 'pads', { minutes: null });
+    expect(await assumed()).toEqual(['Nobody has said how long these take, so 60 minutes are assumed for each: Pip: fluid, Pip: pads.']);
+  });
+
   test('beside kept sessions it says what they are held against', async () => {
     const made = household();
     add(made, 'fluid', {});

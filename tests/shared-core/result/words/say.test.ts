@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { EN } from '../../../../shared-core/result/words/en.ts';
 import { hasWords, say, sayDate, sayNumber, sayRefusal } from '../../../../shared-core/result/words/say.ts';
 
 describe('a sentence', () => {
@@ -16,6 +17,10 @@ describe('a sentence', () => {
     expect(hasWords(key)).toBe(false);
     expect(() => say({ key, values: {} })).toThrow(/no words/);
   });
+});
+
+test('no sentence begins with the path of a field, which is no beginning of a sentence', () => {
+  expect(Object.entries(EN).filter(([, sentence]) => sentence.startsWith('{field}')).map(([key]) => key)).toEqual([]);
 });
 
 describe('numbers and dates', () => {
