@@ -10,6 +10,8 @@ export interface PackVariables {
   readonly bound: number;
   /** The choice to use the supplier, where using it costs or demands something. */
   readonly used: number | null;
+  /** Whether that choice only costs, and no sum has to be reached for it. */
+  readonly onlyCosts: boolean;
 }
 
 /** Packs by the offer's id; offers that no cheapest order needs are absent. */
@@ -29,7 +31,7 @@ export function addPacks(draft: ProgramDraft, facts: OrderFacts, cost: (minor: n
       const bound = bounds[at] ?? 0;
       if (bound === 0) return;
       const priced = addRanges(draft, offer, bound, used, cost);
-      found.set(offer.offer.id, { packs: priced.map(([packs]) => packs), bound, used });
+      found.set(offer.offer.id, { packs: priced.map(([packs]) => packs), bound, used, onlyCosts: terms.free === null && terms.least === 0 });
       goods.push(...priced);
     });
     if (used !== null) addThresholds(draft, terms, used, goods, cost);

@@ -24,10 +24,16 @@ export function addSupply(draft: ProgramDraft, facts: OrderFacts, packs: Packs, 
   }
 }
 
-/** All that is taken of a part from an offer is at most what its packs hold; of a pack that holds more than all want together, only that much counts. */
+/**
+ * All that is taken of a part from an offer is at most what its packs hold; of a pack that holds more than all want together, only that much
+ * counts. A group that wants less than a pack holds takes no larger part of what it wants than of a pack.
+ */
 function addPackRows(draft: ProgramDraft, takes: readonly Take[], holds: number, variables: PackVariables | undefined): void {
-  const wanted = takes.reduce((sum, { group }) => sum + group.units * group.count, 0);
-  addUnitsRow(draft, takes, (variables?.packs ?? []).map((at): Term => [at, -Math.min(holds, wanted)]), 0);
+  const wantedBy = ({ group }: Take) => group.units * group.count;
+  const wanted = takes.reduce((sum, take) => sum + wantedBy(take), 0);
+  const packsOf = (units: number) => (variables?.packs ?? []).map((at): Term => [at, -units]);
+  addUnitsRow(draft, takes, packsOf(Math.min(holds, wanted)), 0);
+  if (takes.length > 1) for (const take of takes) if (wantedBy(take) < holds) addUnitsRow(draft, [take], packsOf(wantedBy(take)), 0);
 }
 
 /** Where nothing may be left over: all that packs hold of a part is taken. (That what is taken fits into the packs has its rows already.) */

@@ -21,11 +21,20 @@ function meddling(change: (answer: ProgramAnswer, program: Program, options: Sol
 }
 
 describe('solveOrder', () => {
-  test('asks for one program where all can be met, and for the gap to be closed', async () => {
+  test('asks for one program where all can be met and no terms are broken, and for the gap to be closed', async () => {
     const seen: (SolveOptions | undefined)[] = [];
     const solver = meddling((answer, _program, options) => (seen.push(options), answer));
-    expect(await solveOrder(instanceOf(two), solver)).toMatchObject({ ok: true, value: { status: 'optimal', totalMinor: 1900 } });
+    const free = { ...two, suppliers: two.suppliers.map((supplier) => ({ ...supplier, freeFromMinor: 1400 })) };
+    expect(await solveOrder(instanceOf(free), solver)).toMatchObject({ ok: true, value: { status: 'optimal', totalMinor: 1400 } });
     expect(seen).toMatchObject([{ absoluteGap: 0.9, relativeGap: 0 }]);
+  });
+
+  test('asks for another with the terms that the first order broke', async () => {
+    const seen: (SolveOptions | undefined)[] = [];
+    const solver = meddling((answer, _program, options) => (seen.push(options), answer));
+    // Without terms 14.00; delivery is free from 20.00 only, and a third filter would cost more than its 5.00.
+    expect(await solveOrder(instanceOf(two), solver)).toMatchObject({ ok: true, value: { status: 'optimal', totalMinor: 1900 } });
+    expect(seen).toMatchObject([{ absoluteGap: 0.9 }, { absoluteGap: 0.9 }]);
   });
 
   test('asks rank by rank, then for the cost, where not all can be met', async () => {
@@ -78,7 +87,8 @@ describe('solveOrder', () => {
       answer.status === 'optimal' ? { ...answer, values: answer.values.map((value, at) => ((program.variables[at]?.upper ?? 0) > 1 && program.variables[at]?.whole === true ? Math.max(0, value - 1) : value)) } : answer;
     const once = meddling((answer, program, options) => (options?.tolerance === 1e-9 ? answer : loose(answer, program)));
     expect(await solveOrder(instanceOf(two), once)).toMatchObject({ ok: true, value: { totalMinor: 1900 } });
-    expect(once.calls()).toBe(2);
+    // Without the broken terms and with them, twice.
+    expect(once.calls()).toBe(4);
     await expect(solveOrder(instanceOf(two), meddling(loose))).rejects.toThrow('Bug');
   });
 
@@ -88,7 +98,7 @@ describe('solveOrder', () => {
     const loose = (answer: ProgramAnswer): ProgramAnswer => (answer.status === 'optimal' ? { ...answer, values: answer.values.map((value) => (value === 2 ? 1 : value)) } : answer);
     const once = meddling((answer, _program, options) => (options?.tolerance === 1e-9 ? answer : loose(answer)));
     expect(await solveOrder(instanceOf(minimum), once)).toMatchObject({ ok: true, value: { totalMinor: 600 } });
-    expect(once.calls()).toBe(2);
+    expect(once.calls()).toBe(4);
   });
 
   test.each([
