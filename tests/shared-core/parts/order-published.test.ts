@@ -20,6 +20,17 @@ describe('published problems written as orders', () => {
     expect((await solved(lotSizes(months))).totalMinor).toBe(optimum);
   });
 
+  // Source: CSPLib problem 034, 383 (see published-programs.json). A limit over all offers of a supplier is said by places that must be filled,
+  // by a store that is supplied or by nothing, and by packs of which nothing may be left over.
+  test('warehouses with places for so many stores each cost 383', async () => {
+    const answer = await solved(warehouses());
+    expect(answer).toMatchObject({ status: 'optimal', totalMinor: published.warehouses.optimum, unmet: [], left: [] });
+    // Of every warehouse no more stores are supplied than it has places.
+    const { capacity } = published.warehouses;
+    expect(capacity.every((most, at) => answer.lines.filter(({ offer }) => offer.startsWith(`w${at}-`)).length <= most)).toBe(true);
+    expect(answer.lines.filter(({ offer }) => offer.startsWith('w')).length).toBe(published.warehouses.cost.length);
+  });
+
   // Source: Cormen, Leiserson, Rivest, Stein, fig. 35.3 (see published-programs.json): kits that cover twelve needs. Greedy choice takes 4.
   test('three kits cover what greedy choice needs four for', async () => {
     const answer = await solved(setCover());
@@ -56,6 +67,26 @@ function lotSizes(months: number): unknown {
     offers: all.flatMap((wanted, at) => all.slice(0, at + 1).map((_, from) => ({ supplier: `m${from}`, part: `p${at}`, quantity: wanted, priceMinor: wanted * (at - from) }))),
     needs: all.map((quantity, at) => ({ spec: `d${at}`, quantity })),
   });
+}
+
+/** A store supplied by a warehouse is a kit of the store and of one place there; a place may also be filled with nothing, for nothing. */
+function warehouses(): unknown {
+  const { fixed, capacity, cost } = published.warehouses;
+  const problem = written({
+    suppliers: [...capacity.map((_, at) => ({ id: `w${at}`, deliveryMinor: fixed })), { id: 'nobody' }],
+    parts: [
+      ...cost.map((_, store) => ({ id: `store${store}`, meets: [`store${store}`] })),
+      ...capacity.map((_, at) => ({ id: `place${at}`, meets: [`place${at}`] })),
+      { id: 'nothing', meets: capacity.map((_, at) => `place${at}`) },
+      ...cost.flatMap((row, store) => row.map((_, at) => ({ id: `kit${store}-${at}`, contains: [`store${store}`, `place${at}`].map((part) => ({ part, quantity: 1 })) }))),
+    ],
+    offers: [
+      ...cost.flatMap((row, store) => row.map((priceMinor, at) => ({ id: `w${at}-${store}`, supplier: `w${at}`, part: `kit${store}-${at}`, priceMinor }))),
+      { id: 'nothing', supplier: 'nobody', part: 'nothing', priceMinor: 0 },
+    ],
+    needs: [...cost.map((_, store) => ({ spec: `store${store}`, quantity: 1 })), ...capacity.map((quantity, at) => ({ spec: `place${at}`, quantity }))],
+  });
+  return { ...problem, noLeftovers: true };
 }
 
 function setCover(): unknown {
