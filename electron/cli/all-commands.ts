@@ -1,6 +1,7 @@
 import type { Command } from './command.ts';
 import { backtestCommand } from './commands/backtest.ts';
 import { backupCommand } from './commands/backup.ts';
+import { calendarCommand } from './commands/calendar.ts';
 import { checkCommand } from './commands/check.ts';
 import { packCommand } from './commands/pack.ts';
 import { dueCommand } from './commands/due.ts';
@@ -24,6 +25,7 @@ export const commands: readonly Command[] = [
   recordCommand,
   packCommand,
   checkCommand,
+  calendarCommand,
   importCommand,
   examineCommand,
   backupCommand,

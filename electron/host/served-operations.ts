@@ -9,6 +9,7 @@ import { writeHistoryPack } from './serve/write-history-pack.ts';
 import { keepImport, previewImport } from './serve/import-table.ts';
 import { keepPaper } from './serve/keep-paper.ts';
 import { leaveSample } from './serve/leave-sample.ts';
+import { serveCalendar } from './serve/write-calendar.ts';
 import { serveOrder } from './serve/propose-order.ts';
 import { servePlan, serveStop } from './serve/propose-plan.ts';
 import { openSample } from './serve/open-sample.ts';
@@ -36,6 +37,7 @@ export const servedOperations: Servers = {
   'import.keep': keepImport,
   'import.standing': standingImports,
   'import.withdraw': withdrawImport,
+  'calendar.write': serveCalendar,
   'pack.write': writeHistoryPack,
   'pack.check': checkHistoryPack,
   'household.examine': examineHousehold,

@@ -10,6 +10,7 @@ import { keepImportRequest, keptImportSchema, previewImportRequest } from '../vi
 import { importViewSchema } from '../views/import/import-view.ts';
 import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
+import { calendarRequestSchema } from '../views/calendar-schema.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
 import { planRequestSchema, planViewSchema } from '../views/plan-view-schema.ts';
 
@@ -49,6 +50,8 @@ export const hostOperations = {
   'import.standing': served('ask', z.strictObject({}), standingImportsSchema),
   /** Withdraws a whole import by its id, while nothing stands upon what it brought. */
   'import.withdraw': served('do', z.strictObject({ id: idSchema, why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
+  /** A calendar file (iCalendar) of what `calendar.show` shows. */
+  'calendar.write': served('ask', calendarRequestSchema, z.object({ name: z.string(), text: z.string(), events: z.int() })),
   /** Writes a car's history pack as a ZIP into a folder. */
   'pack.write': served(
     'long',

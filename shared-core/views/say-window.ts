@@ -1,4 +1,5 @@
-import { addDays, daysBetween, fromDayNumber, type LocalDate } from '../calendar/local-date.ts';
+import { addMonths } from '../calendar/add-months.ts';
+import { addDays, asDate, daysBetween, fromDayNumber, monthOf, yearOf, type LocalDate } from '../calendar/local-date.ts';
 import type { DueWindow } from '../care/due-window.ts';
 import { sayDate, sayNumber } from '../result/words/say.ts';
 
@@ -19,6 +20,21 @@ export function sayWindow(window: Pick<DueWindow, 'earliest' | 'likely' | 'lates
   const width = daysBetween(earliest, latest);
   if (width === 0 && (limb === 'time' || limb === 'printed-date')) return sayDate(likely);
   return width < WEEK_WIDTH_DAYS ? `week of ${sayDate(mondayOf(likely))}` : `about ${sayMonth(likely)}`;
+}
+
+/**
+ * The days that `sayWindow` speaks of, the last one included: one day, a week from Monday, a month; null where it names none.
+ *
+ * @example shownSpan({ earliest: '2026-12-01', likely: '2026-12-20', latest: '2027-01-10', limb: 'distance' }) //=> { from: '2026-12-14', to: '2026-12-20' }
+ */
+export function shownSpan(window: Pick<DueWindow, 'earliest' | 'likely' | 'latest' | 'limb'>): { readonly from: LocalDate; readonly to: LocalDate } | null {
+  const { earliest, likely, latest, limb } = window;
+  if (likely === null) return null;
+  const width = earliest === null || latest === null ? Infinity : daysBetween(earliest, latest);
+  if (width === 0 && (limb === 'time' || limb === 'printed-date')) return { from: likely, to: likely };
+  if (width < WEEK_WIDTH_DAYS) return { from: mondayOf(likely), to: addDays(mondayOf(likely), 6) };
+  const first = asDate(yearOf(likely), monthOf(likely), 1);
+  return { from: first, to: addDays(addMonths(first, 1), -1) };
 }
 
 /** By how much something is late, its distance in a unit to be shown. */

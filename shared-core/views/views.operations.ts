@@ -1,3 +1,4 @@
+import { showCalendar } from './calendar-view.ts';
 import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
 import { showCoverage } from './coverage-view.ts';
@@ -14,6 +15,7 @@ import { showYard } from './yard-view.ts';
 /** One question for each screen and command. */
 export const viewOperations = {
   'yard.show': showYard,
+  'calendar.show': showCalendar,
   'car.show': showCar,
   'card.show': showCard,
   'coverage.show': showCoverage,

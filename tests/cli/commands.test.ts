@@ -255,3 +255,30 @@ describe('forecast and backtest on files that are not as they should be', () => 
     expect(jsonOf(ran)).toMatchObject({ lastReading: { date: '2024-06-01', km: 3000 }, setAside: [] });
   });
 });
+
+describe('calendar', () => {
+  const uids = (text: string) => text.split('\r\n').filter((line) => line.startsWith('UID:'));
+  const due = { operation: 'obligation.add', request: { id: 'tax', car: 'pip', kind: 'road-tax', lastValidDay: '2027-03-31' } };
+
+  test('prints a calendar file, or writes it; written again the same events keep their UIDs', async () => {
+    await on('enter', file('due.json', due));
+    const printed = await on('calendar');
+    expect([printed.status, printed.out.startsWith('BEGIN:VCALENDAR\r\n'), printed.out.endsWith('END:VCALENDAR\r\n'), uids(printed.out).length]).toEqual([0, true, true, 1]);
+    const out = join(folder, 'cars.ics');
+    expect(await on('calendar', '--out', out)).toEqual({ status: 0, out: `1 event: ${out}\n`, said: '' });
+    await on('enter', file('more.json', { operation: 'obligation.renew', request: { obligation: 'tax', on: '2026-11-20', lastValidDay: '2028-03-31' } }));
+    expect((await on('calendar', '--out', out, '--json')).status).toBe(0);
+    expect(uids(readFileSync(out, 'utf8'))).toEqual(uids(printed.out));
+    expect(readFileSync(out, 'utf8')).toContain('DTSTART;VALUE=DATE:20280331');
+  });
+
+  test('leaves a file that is no calendar as it is, and refuses what cannot be', async () => {
+    const other = file('letter.txt', 'Dear all');
+    expect(await on('calendar', '--out', other)).toMatchObject({ status: 1, said: expect.stringContaining('stands a file that is no calendar') as string });
+    expect(readFileSync(other, 'utf8')).toBe('Dear all');
+    expect((await on('calendar', '--out', join(folder, 'no', 'such', 'cars.ics'))).status).toBe(1);
+    expect((await on('calendar', '--months', 'many')).status).toBe(2);
+    expect((await on('calendar', '--months', '61')).status).toBe(1);
+    expect((await on('calendar', 'extra')).status).toBe(2);
+  });
+});

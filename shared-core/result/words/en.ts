@@ -1,4 +1,5 @@
 import { ALLOWANCE_WORDS } from './en-allowance.ts';
+import { CALENDAR_WORDS } from './en-calendar.ts';
 import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
 import { CHECK_WORDS } from './en-check.ts';
@@ -16,4 +17,4 @@ import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CALENDAR_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
