@@ -59,8 +59,8 @@ export const endSession = change({
   },
 });
 
-/** A session that can still be moved or ended. */
-function openSession(facts: Facts, id: string): Result<Session> {
+/** A session that can still be moved or ended, or its refusal. */
+export function openSession(facts: Facts, id: string): Result<Session> {
   const session = facts.get(sessions, id);
   if (session === null) return refuse('unknown-session', { session: id }, ['session']);
   if (session.state !== 'proposed' && !isPinned(session)) return refuse('session-ended', { day: session.day }, ['session']);

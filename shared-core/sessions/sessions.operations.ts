@@ -1,5 +1,6 @@
 import { keepSessions, proposeSessions } from './keep-sessions.ts';
 import { endSession, moveSession } from './move-session.ts';
+import { releaseTasks } from './release-tasks.ts';
 import { removeAccessGroup, setAccessGroup } from './set-access-group.ts';
 import { removeCarDays, setCarDays } from './set-car-days.ts';
 import { removePlaceDays, setPlaceDays } from './set-place-days.ts';
@@ -23,5 +24,6 @@ export const sessionsOperations = {
   'session.keep': keepSessions,
   'session.propose': proposeSessions,
   'session.move': moveSession,
+  'session.release': releaseTasks,
   'session.end': endSession,
 } as const;

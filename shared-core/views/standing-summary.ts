@@ -18,9 +18,14 @@ interface Standing {
   readonly currency: string;
 }
 
-/** What the sessions that stand come to: their cost, what they save against each task by itself, and what is known of anything cheaper. */
+/**
+ * What the sessions that stand come to: their cost, what they save against each task by itself, and what is known of anything cheaper. Without a
+ * plan that still holds the cost alone is known: held against each task by itself, a few kept sessions would look dear for all that nobody has planned.
+ */
 export function standingSummary(standing: Standing): readonly Message[] {
-  return [...standingSaving(standing), boundOf(standing)];
+  const { problem, account, proposed, currency } = standing;
+  if (proposed === null || proposed.basis !== planBasis(problem.input)) return [{ key: 'stand-unproven', values: { total: money(account.totalMinor, currency) } }];
+  return [...standingSaving(standing), boundOf(standing, proposed)];
 }
 
 function standingSaving({ problem, account, currency }: Standing): readonly Message[] {
@@ -30,8 +35,7 @@ function standingSaving({ problem, account, currency }: Standing): readonly Mess
 }
 
 /** A bound holds for the days and costs it was found with; a kept session on a day off opens that day, so nothing is claimed beyond the plan itself. */
-function boundOf({ problem, account, proposed, isThePlan, currency }: Standing): Message {
-  if (proposed === null || proposed.basis !== planBasis(problem.input)) return { key: 'stand-unproven', values: {} };
+function boundOf({ account, isThePlan, currency }: Standing, proposed: NonNullable<Standing['proposed']>): Message {
   if (isThePlan) return proposed.status === 'optimal' ? { key: 'plan-proven', values: {} } : { key: 'plan-best-found', values: { bound: money(proposed.boundMinor, currency) } };
   const more = account.totalMinor - proposed.totalMinor;
   const key = more > 0 ? 'stand-above-plan' : more < 0 ? 'stand-below-plan' : 'stand-as-plan';

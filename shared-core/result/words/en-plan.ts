@@ -24,7 +24,8 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'pair-stands': 'These two tasks are a pair already. Change that one.',
   'task-twice': 'A task stands twice in what was asked. Name each once.',
   'task-in-session': 'A task is kept in the session of {day} already. Move it from there instead.',
-  'task-not-in-session': 'A task that is to be moved does not stand in that session. Name tasks of it.',
+  'task-not-in-session': 'A task that was named does not stand in that session. Name tasks of it.',
+  'session-emptied': 'The session of {day} would hold nothing any more. Cancel it instead.',
   'unknown-session': 'There is no session {session}. Look at what stands, and choose one of it.',
   'session-ended': 'The session of {day} is done or cancelled. Keep a new one.',
   'session-ahead': 'The session is on {day}, and that day has not come. Move it to the day it was done, or wait.',
@@ -92,7 +93,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'left-unplanned': 'It stands in no session. Leaving it counts {amount}, and doing it would cost less: give it a day, or propose sessions anew.',
 
   'stand-dearer': 'It costs {total}. Each task by itself on its first open day would cost {baseline}, so it costs {saving} more than that.',
-  'stand-unproven': 'Whether anything costs less is not known: propose sessions to find out.',
+  'stand-unproven': 'What stands counts {total}, with all that is left for later. Whether anything costs less is not known: propose sessions to find out.',
   'stand-above-plan': 'The plan that was proposed costs {plan}, {amount} less.',
   'stand-below-plan': 'The plan that was proposed costs {plan}, {amount} more, for it keeps to the days that are usually open.',
   'stand-as-plan': 'The plan that was proposed costs the same.',

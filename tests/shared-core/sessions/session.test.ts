@@ -53,6 +53,19 @@ describe('sessions', () => {
     expect(all(household)).toEqual(['2026-11-29 home moved: pip-oil pip-pads']);
   });
 
+  test('a task is taken out without another day, and is free again; the last one is not', () => {
+    const household = twoCars();
+    const [kept] = keep(household, { day: SATURDAY, place: 'home', tasks: [item('pip-oil'), item('pip-pads')] });
+    const release = (...ids: readonly string[]) => household.call('session.release', { session: kept?.id ?? '', tasks: ids.map(item) });
+    expect(release('pip-fluid')).toMatchObject({ refusal: { code: 'task-not-in-session' } });
+    expect(release('pip-oil', 'pip-pads')).toMatchObject({ refusal: { code: 'session-emptied', values: { day: SATURDAY } } });
+    expect(release('pip-oil')).toMatchObject({ value: { session: { id: kept?.id, state: 'kept', tasks: [item('pip-pads')] } } });
+    expect(release('pip-pads')).toMatchObject({ refusal: { code: 'session-emptied' } });
+    expect(all(household)).toEqual(['2026-11-28 home kept: pip-pads']);
+    keep(household, { day: SUNDAY, place: 'home', tasks: [item('pip-oil')] });
+    expect(household.call('session.release', { session: 'none', tasks: [item('pip-oil')] })).toMatchObject({ refusal: { code: 'unknown-session' } });
+  });
+
   test('one whose day has passed is moved on, or ended; an ended one is history', () => {
     const household = twoCars();
     const [first, second] = keep(household, { day: SATURDAY, place: 'home', tasks: [item('pip-oil')] }, { day: SUNDAY, place: 'home', tasks: [item('pip-pads')] });

@@ -75,6 +75,18 @@ describe('the sessions that stand', () => {
     expect(codes(shown(made, null))).toContain('stand-unproven');
   });
 
+  test('without a plan that holds, say what they count and what is not known, and hold it against nothing', async () => {
+    const made = household();
+    made.must('session.keep', { sessions: [{ day: day('2026-12-20'), place: 'home', tasks: [item('filter')] }] });
+    const { summary, totalMinor } = shown(made, null);
+    expect(summary.map((one) => one.text)).toEqual([`What stands counts ${(totalMinor / 100).toFixed(2)} GBP, with all that is left for later. Whether anything costs less is not known: propose sessions to find out.`]);
+    // A plan says more, and still does of what is moved against it.
+    const plan = await laid(made);
+    expect(codes(shown(made, plan))).toHaveLength(2);
+    made.must('place-days.set', { place: 'home', from: day('2026-12-27'), reason: 'holiday' });
+    expect(codes(shown(made, plan))).toEqual(['stand-unproven']);
+  });
+
   test('what is left by hand though it is worth doing is said to be, and none of the days is called full', () => {
     const made = household();
     made.must('session.keep', { sessions: [{ day: day('2026-12-20'), place: 'home', tasks: [item('filter')] }] });
