@@ -62,6 +62,12 @@ describe.skipIf(chromiumHere === null)('what a plan goes by, and the screen of s
     await page.getByRole('textbox', { name: 'Last day', exact: true }).fill('31/12/2026');
     await button('Save the days').click();
     await region('Places').getByText('closed 24 Dec 2026 to 31 Dec 2026: turn of the year').waitFor();
+    await button('Change: closed 24 Dec 2026 to 31 Dec 2026: turn of the year').click();
+    await expect.poll(() => page.getByRole('textbox', { name: 'First day', exact: true }).inputValue()).toBe('24 Dec 2026');
+    await page.getByRole('textbox', { name: 'Last day', exact: true }).fill('2/1/2027');
+    await button('Save the days').click();
+    await region('Places').getByText('closed 24 Dec 2026 to 2 Jan 2027: turn of the year').waitFor();
+    await expect.poll(() => region('Places').getByText('31 Dec 2026: turn of the year').count()).toBe(0);
     await button('Remove Quay Works').click();
     await said(/Quay Works is removed\.|is named/);
   });
@@ -72,7 +78,17 @@ describe.skipIf(chromiumHere === null)('what a plan goes by, and the screen of s
     await page.getByRole('textbox', { name: 'Note' }).fill('a wedding');
     await button('Save the days').click();
     await region('Pip').getByText('needed 5 Dec 2026: a wedding').waitFor();
+    await button('Change: Pip needed 5 Dec 2026: a wedding').click();
+    await expect.poll(() => page.getByRole('textbox', { name: 'Last day', exact: true }).inputValue()).toBe('');
+    await page.getByLabel('The car is then').selectOption({ label: 'away: not there to drive either' });
+    await page.getByRole('textbox', { name: 'Last day', exact: true }).fill('6/12/2026');
+    await button('Save the days').click();
+    await region('Pip').getByText('away 5 Dec 2026 to 6 Dec 2026: a wedding').waitFor();
+    await expect.poll(() => region('Pip').getByText('a wedding').count()).toBe(1);
     await undo();
+    await region('Pip').getByText('needed 5 Dec 2026: a wedding').waitFor();
+    await button('Remove: Pip needed 5 Dec 2026: a wedding').click();
+    await region('Pip').getByText('a wedding').waitFor({ state: 'detached' });
     await button('Add what is opened up on Pip').click();
     await page.getByRole('textbox', { name: 'What is opened up' }).fill('seat out');
     await page.getByLabel('Minutes there and back').fill('quick');
@@ -112,6 +128,19 @@ describe.skipIf(chromiumHere === null)('what a plan goes by, and the screen of s
     await said('Moved to Sat 12 Dec, the drive, and kept there.');
     await page.getByRole('heading', { name: 'Sat 12 Dec, the drive' }).waitFor();
     await undo();
+  });
+
+  test('a task is taken out of a kept session without another day, and is free again', async () => {
+    const kept = async () => (await served.must('sessions.show', {})).sessions.find((one) => one.state === 'kept' && one.tasks.length > 1);
+    const [before, count] = [await kept(), (await kept())?.tasks.length ?? 0];
+    const name = before?.tasks[0] === undefined ? '' : `${before.tasks[0].carName}: ${before.tasks[0].name}`;
+    await button(`Take out of the session: ${name}`).click();
+    await said(`${name} is taken out; it is free again.`);
+    const standing = async () => (await served.must('sessions.show', {})).sessions.find((one) => one.id === before?.id);
+    await expect.poll(async () => (await standing())?.tasks.length).toBe(count - 1);
+    expect((await standing())?.state).toBe('kept');
+    await undo();
+    await expect.poll(async () => (await standing())?.tasks.length).toBe(count);
   });
 
   test('a task that is left is given a day', async () => {

@@ -21,11 +21,15 @@ export function CarPlanning({ car, open }: CarPlanningProps) {
   const named = { car: car.name };
   return (
     <Section title={car.name}>
-      <Part title={tell('car-days.title')} none={tell('car-days.none')} add={{ text: tell('car-days.add'), label: tell('car-days.add-of', named), onAdd: () => open({ kind: 'car-days', car: car.id }) }}>
+      <Part title={tell('car-days.title')} none={tell('car-days.none')} add={{ text: tell('car-days.add'), label: tell('car-days.add-of', named), onAdd: () => open({ kind: 'car-days', car: car.id, days: null }) }}>
         {car.days.map((days) => {
           const plain = tell(`car-days.${days.why}`, { days: daysWords(days, words) });
           const what = days.note === '' ? plain : tell('car-days.with-note', { what: plain, note: days.note });
-          return <Row key={days.id} text={what} remove={tell('car-days.remove-of', { ...named, what })} onRemove={() => void takeAway('car-days.remove', days.id, tell('car-days.removed'))} />;
+          return (
+            <Row key={days.id} text={what} remove={tell('car-days.remove-of', { ...named, what })} onRemove={() => void takeAway('car-days.remove', days.id, tell('car-days.removed'))}>
+              <Button size="compact-sm" variant="default" aria-label={tell('car-days.change-of', { ...named, what })} onClick={() => open({ kind: 'car-days', car: car.id, days: days.id })}>{tell('places.change')}</Button>
+            </Row>
+          );
         })}
       </Part>
       <Part title={tell('access.title')} none={tell('access.none')} add={{ text: tell('access.add'), label: tell('access.add-of', named), onAdd: () => open({ kind: 'access', car: car.id, access: null }) }} hint={car.accessUnstated.length === 0 ? null : tell('access.unstated', { names: car.accessUnstated.join(', ') })}>

@@ -40,7 +40,7 @@ function PlaceRow({ place, view, open }: PlacesSectionProps & { readonly place: 
         <div className={styles.buttons}>
           <Button size="compact-sm" variant="default" aria-label={tell(place.assumed ? 'places.enter-of' : 'places.change-of', named)} onClick={() => open({ kind: 'place', place: place.id })}>{tell(place.assumed ? 'places.enter' : 'places.change')}</Button>
           {!place.assumed && <Button size="compact-sm" variant="default" aria-label={tell('places.remove-of', named)} onClick={() => void takeAway('place.remove', place.id, tell('places.removed', named))}>{tell('places.remove')}</Button>}
-          <Button size="compact-sm" variant="default" aria-label={tell('places.days-add-of', named)} onClick={() => open({ kind: 'place-days', place: place.id })}>{tell('places.days-add')}</Button>
+          <Button size="compact-sm" variant="default" aria-label={tell('places.days-add-of', named)} onClick={() => open({ kind: 'place-days', place: place.id, days: null })}>{tell('places.days-add')}</Button>
         </div>
       </div>
       <p className={styles.soft}>{placeWords(place, view, words).join(' · ')}</p>
@@ -51,7 +51,10 @@ function PlaceRow({ place, view, open }: PlacesSectionProps & { readonly place: 
             return (
               <li key={days.id} className={styles.head}>
                 <span>{what}</span>
-                <Button size="compact-sm" variant="subtle" aria-label={tell('place-days.remove-of', { what })} onClick={() => void takeAway('place-days.remove', days.id, tell('place-days.removed'))}>{tell('places.remove')}</Button>
+                <span className={styles.buttons}>
+                  <Button size="compact-sm" variant="default" aria-label={tell('place-days.change-of', { what })} onClick={() => open({ kind: 'place-days', place: place.id, days: days.id })}>{tell('places.change')}</Button>
+                  <Button size="compact-sm" variant="subtle" aria-label={tell('place-days.remove-of', { what })} onClick={() => void takeAway('place-days.remove', days.id, tell('place-days.removed'))}>{tell('places.remove')}</Button>
+                </span>
               </li>
             );
           })}

@@ -34,14 +34,14 @@ function contentOf(view: PlanningView, sheet: PlanningSheet, onClose: () => void
   }
   if (sheet.kind === 'place-days') {
     const place = view.places.find((one) => one.id === sheet.place);
-    return place === undefined ? null : { title: tell('place-days-form.title', { place: place.name }), form: <PlaceDaysForm place={place} onClose={onClose} /> };
+    return place === undefined ? null : { title: tell('place-days-form.title', { place: place.name }), form: <PlaceDaysForm place={place} days={place.days.find((one) => one.id === sheet.days) ?? null} onClose={onClose} /> };
   }
   const car = view.cars.find((one) => one.id === sheet.car);
   if (car === undefined) return null;
   const values = { car: car.name };
   switch (sheet.kind) {
     case 'car-days':
-      return { title: tell('car-days-form.title', values), form: <CarDaysForm car={car} onClose={onClose} /> };
+      return { title: tell('car-days-form.title', values), form: <CarDaysForm car={car} days={car.days.find((one) => one.id === sheet.days) ?? null} onClose={onClose} /> };
     case 'access':
       return { title: tell('access-form.title', values), form: <AccessForm car={car} access={car.access.find((one) => one.id === sheet.access) ?? null} onClose={onClose} /> };
     case 'pair':

@@ -2,7 +2,8 @@ import type { Result } from '../../../shared-core/result/result.ts';
 import type { SessionView } from '../../../shared-core/views/session-view.ts';
 import { change } from '../change.ts';
 
-type Undoable = Promise<Result<{ readonly undo: readonly number[] }>>;
+/** `notes`: what the keeper may not have meant, though it is done. */
+type Undoable = Promise<Result<{ readonly undo: readonly number[]; readonly notes?: readonly string[] }>>;
 type Standing = Pick<SessionView, 'id' | 'day' | 'place' | 'state' | 'tasks'>;
 
 /** Keeps every session that is only proposed. */
@@ -23,6 +24,11 @@ export function keepSession(session: Standing): Undoable {
 /** Takes a session away; its tasks are free again. */
 export function dropSession({ id }: Pick<Standing, 'id'>): Undoable {
   return change('session.end', { session: id, as: 'cancelled' });
+}
+
+/** Takes one task out of a session; it is free again. */
+export function takeTaskOut({ id }: Pick<Standing, 'id'>, task: Standing['tasks'][number]['task']): Undoable {
+  return change('session.release', { session: id, tasks: [task] });
 }
 
 /** Says that a kept session was held. */

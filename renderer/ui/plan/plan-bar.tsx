@@ -28,7 +28,7 @@ export function PlanBar({ view, onPlan }: PlanBarProps) {
   };
   const all = async (change: typeof clearProposed, done: string) => {
     const reply = await change(view.sessions);
-    if (reply.ok) note(done, reply.value.undo);
+    if (reply.ok) note([done, ...(reply.value.notes ?? [])].join(' '), reply.value.undo);
     else note(sayFault(reply.refusal));
   };
   return (

@@ -3,8 +3,11 @@ import { useId } from 'react';
 import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import type { StandingSession } from '../../../shared-core/views/sessions-view-schema.ts';
 import { minutesWords } from '../due-words.ts';
+import { sayFault } from '../form/say-fault.ts';
 import { useWords } from '../household.tsx';
+import { note } from '../notices/notice-store.ts';
 import { tell } from '../words/tell.ts';
+import { takeTaskOut } from './board-changes.ts';
 import { sessionDay, sessionState, sessionTitle } from './plan-words.ts';
 import { SessionButtons } from './session-buttons.tsx';
 import sectionStyles from '../section.module.css';
@@ -40,15 +43,31 @@ export function SessionBody({ session, today, onMove, onDone }: SessionBodyProps
       <h3 id={id} className={styles.heading}>{tell('session.tasks-title')}</h3>
       <ul className={sectionStyles.list} aria-labelledby={id}>
         {session.tasks.map((task) => (
-          <TaskRow key={`${task.task.kind}/${task.task.id}`} task={task} action={!task.done && (
+          <TaskRow key={`${task.task.kind}/${task.task.id}`} task={task} action={!task.done && (<span className={styles.taskButtons}>
+            {session.tasks.length > 1 && <TakeOutButton session={session} task={task} onDone={onDone} />}
             <Button size="compact-sm" variant="default" aria-label={tell('session.task-move-of', { task: tell('session.task', { car: task.carName, name: task.name }) })} onClick={() => onMove({ session: session.id, part: session.tasks.length > 1, tasks: [task.task], from: { day: session.day, place: session.place }, title: tell('session.task', { car: task.carName, name: task.name }) })}>
               {tell('session.task-move')}
             </Button>
-          )} />
+          </span>)} />
         ))}
       </ul>
     </div>
   );
+}
+
+interface TakeOutProps extends Pick<SessionBodyProps, 'session' | 'onDone'> {
+  readonly task: StandingSession['tasks'][number];
+}
+
+/** Takes a task out of its session without giving it another day. */
+function TakeOutButton({ session, task, onDone }: TakeOutProps) {
+  const named = { task: tell('session.task', { car: task.carName, name: task.name }) };
+  const takeOut = async () => {
+    const reply = await takeTaskOut(session, task.task);
+    note(reply.ok ? tell('session.task-taken-out', named) : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
+    if (reply.ok) onDone();
+  };
+  return <Button size="compact-sm" variant="default" aria-label={tell('session.task-out-of', named)} onClick={() => void takeOut()}>{tell('session.task-out')}</Button>;
 }
 
 /** A whole session as something to move: its tasks that are still to be done. */

@@ -19,7 +19,7 @@ interface SessionButtonsProps {
 export function SessionButtons({ session, title, today, onMove, onDone }: SessionButtonsProps) {
   const run = async (send: typeof keepSession, done: WordKey) => {
     const reply = await send(session);
-    note(reply.ok ? tell(done, { title }) : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
+    note(reply.ok ? [tell(done, { title }), ...(reply.value.notes ?? [])].join(' ') : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
     if (reply.ok) onDone();
   };
   return (

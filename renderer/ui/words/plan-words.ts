@@ -56,6 +56,9 @@ export const PLAN_SCREEN_WORDS = {
   'session.task-price': '{amount} above the cheapest place',
   'session.task-early': '{amount} for doing it early',
   'session.task-waiting': '{amount} for being late',
+  'session.task-out': 'Take out',
+  'session.task-out-of': 'Take out of the session: {task}',
+  'session.task-taken-out': '{task} is taken out; it is free again.',
   'session.task-move': 'Move',
   'session.task-move-of': 'Move {task} to another session or day',
 

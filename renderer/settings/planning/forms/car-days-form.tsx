@@ -9,21 +9,23 @@ import { FieldRow } from '../../../ui/form/fields.tsx';
 import { useEntry } from '../../../ui/form/use-entry.ts';
 import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
-import { readStretch } from './read-stretch.ts';
+import { readStretch, startStretch } from './read-stretch.ts';
 
 interface CarDaysFormProps {
   readonly car: PlanningCar;
+  /** The days to change; null: new ones. */
+  readonly days: PlanningCar['days'][number] | null;
   readonly onClose: () => void;
 }
 
 /** Days on which a car is needed, or away. */
-export function CarDaysForm({ car, onClose }: CarDaysFormProps) {
+export function CarDaysForm({ car, days, onClose }: CarDaysFormProps) {
   const entry = useEntry({
-    key: `car-days.set ${car.id}`,
-    start: { why: 'needed', from: '', to: '', note: '' },
+    key: `car-days.set ${car.id} ${days?.id ?? ''}`,
+    start: { why: days?.why ?? 'needed', ...startStretch(days), note: days?.note ?? '' },
     send: async (draft) => {
-      const days = readStretch(draft);
-      return days.ok ? change('car-days.set', { ...days.value, car: car.id, why: draft.why === 'away' ? 'away' : 'needed', note: draft.note }) : days;
+      const read = readStretch(draft);
+      return read.ok ? change('car-days.set', { ...(days === null ? {} : { id: days.id }), ...read.value, car: car.id, why: draft.why === 'away' ? 'away' : 'needed', note: draft.note }) : read;
     },
     onDone: ({ undo }) => {
       note(tell('car-days-form.saved', { car: car.name }), undo);

@@ -9,21 +9,23 @@ import { FieldRow } from '../../../ui/form/fields.tsx';
 import { useEntry } from '../../../ui/form/use-entry.ts';
 import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
-import { readStretch } from './read-stretch.ts';
+import { readStretch, startStretch } from './read-stretch.ts';
 
 interface PlaceDaysFormProps {
   readonly place: PlanningPlace;
+  /** The days to change; null: new ones. */
+  readonly days: PlanningPlace['days'][number] | null;
   readonly onClose: () => void;
 }
 
 /** Days on which a place is closed against its habit, or open. */
-export function PlaceDaysForm({ place, onClose }: PlaceDaysFormProps) {
+export function PlaceDaysForm({ place, days, onClose }: PlaceDaysFormProps) {
   const entry = useEntry({
-    key: `place-days.set ${place.id}`,
-    start: { what: 'closed', from: '', to: '', reason: '' },
+    key: `place-days.set ${place.id} ${days?.id ?? ''}`,
+    start: { what: days?.open === true ? 'open' : 'closed', ...startStretch(days), reason: days?.reason ?? '' },
     send: async (draft) => {
-      const days = readStretch(draft);
-      return days.ok ? change('place-days.set', { ...days.value, place: place.id, open: draft.what === 'open', reason: draft.reason }) : days;
+      const read = readStretch(draft);
+      return read.ok ? change('place-days.set', { ...(days === null ? {} : { id: days.id }), ...read.value, place: place.id, open: draft.what === 'open', reason: draft.reason }) : read;
     },
     onDone: ({ undo }) => {
       note(tell('place-days-form.saved', { place: place.name }), undo);
