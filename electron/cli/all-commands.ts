@@ -11,6 +11,7 @@ import { forecastCommand } from './commands/forecast.ts';
 import { importCommand } from './commands/import.ts';
 import { orderCommand } from './commands/order.ts';
 import { planCommand } from './commands/plan.ts';
+import { pricesCommand } from './commands/prices.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
 import { serveCommand } from './commands/serve.ts';
@@ -27,6 +28,7 @@ export const commands: readonly Command[] = [
   checkCommand,
   calendarCommand,
   importCommand,
+  pricesCommand,
   examineCommand,
   backupCommand,
   forecastCommand,

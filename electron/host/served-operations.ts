@@ -12,6 +12,7 @@ import { leaveSample } from './serve/leave-sample.ts';
 import { serveCalendar } from './serve/write-calendar.ts';
 import { serveOrder } from './serve/propose-order.ts';
 import { servePlan, serveStop } from './serve/propose-plan.ts';
+import { keepPrices, previewPriceList } from './serve/price-list.ts';
 import { openSample } from './serve/open-sample.ts';
 import { standingImports } from './serve/standing-imports.ts';
 import { stateHousehold } from './serve/state-household.ts';
@@ -38,6 +39,8 @@ export const servedOperations: Servers = {
   'import.standing': standingImports,
   'import.withdraw': withdrawImport,
   'calendar.write': serveCalendar,
+  'prices.preview': previewPriceList,
+  'prices.keep': keepPrices,
   'pack.write': writeHistoryPack,
   'pack.check': checkHistoryPack,
   'household.examine': examineHousehold,

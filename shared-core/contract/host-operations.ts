@@ -9,6 +9,7 @@ import { withholdSchema } from '../handover/withheld-fields.ts';
 import { keepImportRequest, keptImportSchema, previewImportRequest } from '../views/import/import-request.ts';
 import { importViewSchema } from '../views/import/import-view.ts';
 import { standingImportsSchema } from '../views/import/standing-imports.ts';
+import { keepPricesRequest, keptPricesSchema, previewPricesRequest, priceViewSchema } from '../views/prices/price-view.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { calendarRequestSchema } from '../views/calendar-schema.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
@@ -52,6 +53,10 @@ export const hostOperations = {
   'import.withdraw': served('do', z.strictObject({ id: idSchema, why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** A calendar file (iCalendar) of what `calendar.show` shows. */
   'calendar.write': served('ask', calendarRequestSchema, z.object({ name: z.string(), text: z.string(), events: z.int() })),
+  /** Shows what a price list would come to, row by row; nothing is stored. */
+  'prices.preview': served('ask', previewPricesRequest, priceViewSchema),
+  /** Stores the prices of a list; rows that are refused or known are left out, and the whole is undone in one step. */
+  'prices.keep': served('do', keepPricesRequest, keptPricesSchema),
   /** Writes a car's history pack as a ZIP into a folder. */
   'pack.write': served(
     'long',
