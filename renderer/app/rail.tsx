@@ -13,6 +13,7 @@ const PLACES: readonly Place[] = [
   { sign: 'yard', href: '/', name: 'screen.yard' },
   { sign: 'car', href: '/car', name: 'screen.car' },
   { sign: 'sessions', href: '/sessions', name: 'screen.sessions' },
+  { sign: 'parts', href: '/parts', name: 'screen.parts' },
   { sign: 'settings', href: '/settings', name: 'screen.settings' },
 ];
 

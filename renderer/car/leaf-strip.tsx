@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import { tell } from '../ui/words/tell.ts';
 import { leafAddress, LEAVES, type Leaf } from './leaf.ts';
-import styles from './leaf-strip.module.css';
+import styles from '../ui/leaf-strip.module.css';
 
 interface LeafStripProps {
   readonly car: string;

@@ -1,7 +1,7 @@
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { FigureView } from '../../../shared-core/views/card-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
-import { withPapers } from '../forms/keep-papers.ts';
+import { withPapers } from '../../ui/form/keep-papers.ts';
 import { composeFigure, type FigureDraft } from './figure-draft.ts';
 
 /** Enters the figure, keeping a new paper first. */

@@ -2,7 +2,7 @@ import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
 import { FieldsRead } from '../../ui/form/read-fields.ts';
-import { withPapers } from './keep-papers.ts';
+import { withPapers } from '../../ui/form/keep-papers.ts';
 import { unitOfDraft, unitOfLast } from './reading-units.ts';
 
 export type RecordedReading = Changed<'reading.record'>;

@@ -10,8 +10,8 @@ import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { withPapers } from './keep-papers.ts';
-import { PapersField } from './papers-field.tsx';
+import { withPapers } from '../../ui/form/keep-papers.ts';
+import { PapersField } from '../../ui/form/papers-field.tsx';
 
 type Recall = CarView['recalls'][number]['recall'];
 

@@ -2,7 +2,7 @@ import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
-import { withPapers } from '../forms/keep-papers.ts';
+import { withPapers } from '../../ui/form/keep-papers.ts';
 import type { IntakeItem } from './answers.ts';
 
 /** What is typed of work that was done before. */

@@ -7,7 +7,7 @@ import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldGroup, FieldRow } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { PapersField } from '../forms/papers-field.tsx';
+import { PapersField } from '../../ui/form/papers-field.tsx';
 import type { IntakeItem } from './answers.ts';
 import { sendWhen, whenDraft } from './when-draft.ts';
 import styles from './intake.module.css';

@@ -1,6 +1,6 @@
 import { FileInput } from '@mantine/core';
-import type { FieldPlace } from '../../ui/form/use-entry.ts';
-import { tell } from '../../ui/words/tell.ts';
+import type { FieldPlace } from './use-entry.ts';
+import { tell } from '../words/tell.ts';
 
 interface PapersFieldProps {
   readonly place: FieldPlace;

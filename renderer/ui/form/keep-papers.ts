@@ -1,6 +1,6 @@
 import { refuse, type Result } from '../../../shared-core/result/result.ts';
-import { change } from '../../ui/change.ts';
-import { fileBase64 } from '../../ui/file-base64.ts';
+import { change } from '../change.ts';
+import { fileBase64 } from '../file-base64.ts';
 
 /** The largest file taken, in bytes; the host refuses more. */
 const LARGEST_BYTES = 25_000_000;
