@@ -5,6 +5,7 @@ import { partsOperations } from '../parts/parts.operations.ts';
 import { recordsOperations } from '../records/records.operations.ts';
 import { sessionsOperations } from '../sessions/sessions.operations.ts';
 import { viewOperations } from '../views/views.operations.ts';
+import { workOperations } from '../work/work.operations.ts';
 import { hostOperations } from './host-operations.ts';
 
 /** Every operation by its name: the whole of what a window, the loopback server or the command line can ask. */
@@ -13,6 +14,7 @@ export const contract = {
   ...careOperations,
   ...sessionsOperations,
   ...partsOperations,
+  ...workOperations,
   ...recordsOperations,
   ...viewOperations,
   ...hostOperations,

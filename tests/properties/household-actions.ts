@@ -28,6 +28,8 @@ const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_40
 const aheadOf = (n: number) => new Date(Date.UTC(2026, 10, 25) + (n % 60) * 86_400_000).toISOString().slice(0, 10);
 /** One of a list; an id of nothing where it is empty, which is refused. */
 const one = (list: readonly string[], n: number) => list[n % list.length] ?? 'nothing';
+/** The last of a list every second time, so that what needs two steps on one thing happens at all. */
+const latest = (list: readonly string[], n: number) => (n % 2 === 0 ? (list.at(-1) ?? 'nothing') : one(list, n));
 /** Some of a list: none, one or two. */
 const some = (list: readonly string[], n: number) => [...new Set(list.length === 0 ? [] : [one(list, n), one(list, n * 7 + 1)])].slice(0, n % 3);
 const id = (prefix: string, n: number) => `${prefix}-${n % 40}`;
@@ -87,13 +89,16 @@ const CALLS = {
   'take stock': ({ ids }, { a, b, c }) => ({ operation: 'stock.take', request: { on: dayOf(b), lines: [{ lot: one(ids.lot, a), counted: c % 5 }] } }),
   'place order': ({ ids }, { a, b, c }) => ({ operation: 'order.place', request: { id: id('order', c), supplier: one(ids.supplier, a), placedOn: dayOf(b), sure: true, lines: [{ part: one(ids.part, c), packs: 1 + (b % 4), quantity: 2, priceMinor: b % 5000, depositMinor: c % 3 === 0 ? 100 : 0, for: [] }] } }),
   'change order': ({ ids }, { a, b }) => ({ operation: 'order.change', request: { order: one(ids.order, a), expectedOn: aheadOf(b), ...(b % 2 === 0 ? { deliveryMinor: b % 900 } : {}) } }),
-  'receive order': ({ ids }, { a, b, c }) => ({ operation: 'order.receive', request: { order: one(ids.order, a), lines: c % 2 === 0 ? null : [{ line: 'line-1', packs: 1, found: ['good', 'damaged', 'wrong', 'not-coming'][b % 4], again: c % 3 === 0 }], papers: some(ids.paper, b) } }),
+  'receive order': ({ ids }, { a, b, c }) => ({ operation: 'order.receive', request: { order: latest(ids.order, a), lines: c % 4 !== 0 ? null : [{ line: 'line-1', packs: 1, found: ['good', 'damaged', 'wrong', 'not-coming'][b % 4], again: c % 3 === 0 }], papers: some(ids.paper, b) } }),
   'cancel order': ({ ids }, { a }) => ({ operation: 'order.cancel', request: { order: one(ids.order, a) } }),
-  'return order': ({ ids }, { a, b }) => ({ operation: 'order.return', request: { order: one(ids.order, a), lines: [{ line: 'line-1', packs: 1, what: b % 2 === 0 ? 'goods' : 'deposit' }], sure: true } }),
-  'refund': ({ ids }, { a, b }) => ({ operation: 'order.refund', request: { return: one(ids.return, a), minor: b % 900 } }),
+  'return order': ({ ids }, { a, b }) => ({ operation: 'order.return', request: { order: latest(ids.order, a), lines: [{ line: 'line-1', packs: 1, what: b % 4 === 0 ? 'deposit' : 'goods' }], sure: true } }),
+  'refund': ({ ids }, { a, b }) => ({ operation: 'order.refund', request: { return: latest(ids.return, a), minor: b % 900 } }),
   'set tool': (_made, { a, b }) => ({ operation: 'tool.set', request: { id: `tool-${a % 4}`, name: `Tool ${a % 4}`, state: b % 2 === 0 ? 'missing' : 'borrowed', ...(b % 2 === 0 ? {} : { lender: 'a neighbour', until: aheadOf(b) }) } }),
   'remove tool': (_made, { a }) => ({ operation: 'tool.remove', request: { id: `tool-${a % 4}` } }),
   'set task tools': ({ ids }, { a, b }) => ({ operation: 'task-tools.set', request: { item: one(ids.item, a), tools: some(ids.tool, b) } }),
+  'start sheet': ({ ids }, { a, b }) => ({ operation: 'sheet.start', request: { item: one(ids.item, a), from: ['spark-plugs', 'engine-oil-and-filter', 'wiper-blades', 'brake-fluid'][b % 4], replace: b % 3 === 0 } }),
+  'write sheet': ({ ids }, { a, b, c }) => ({ operation: 'sheet.set', request: { item: one(ids.item, a), steps: [{ text: `step ${b % 9}`, hazards: ['lifting'], ...(c % 2 === 0 ? { torques: [{ by: 'own', name: 'a bolt', typed: { value: 1 + (b % 90), unit: 'Nm' }, source: 'page 1' }] } : {}) }], followUps: c % 3 === 0 ? [{ text: 'look again', days: b % 30 }] : [] } }),
+  'remove sheet': ({ ids }, { a }) => ({ operation: 'sheet.remove', request: { item: one(ids.item, a) } }),
   'keep waste': (_made, { a, b }) => ({ operation: 'waste.keep', request: { id: `waste-${a % 4}`, what: 'old oil', quantity: 1 + (b % 5), unit: 'litre', since: dayOf(b) } }),
   'dispose waste': ({ ids }, { a, b }) => ({ operation: 'waste.dispose', request: { waste: one(ids.waste, a), how: 'collecting point', paper: b % 3 === 0 ? one(ids.paper, b) : null } }),
   'keep paper': (_made, { a }) => ({ operation: 'paper.keep', request: { name: `paper ${a % 30}.txt`, base64: Buffer.from(`the paper ${a % 30}`).toString('base64') } }),

@@ -1,0 +1,11 @@
+import { removeSheet, setSheet } from './set-sheet.ts';
+import { showStartingSheets } from './show-starting-sheets.ts';
+import { startSheet } from './start-sheet.ts';
+
+/** What can be asked of the work itself by name. */
+export const workOperations = {
+  'sheet.set': setSheet,
+  'sheet.start': startSheet,
+  'sheet.remove': removeSheet,
+  'sheets.starting': showStartingSheets,
+} as const;
