@@ -12,6 +12,7 @@ import { sampleCarSchema } from './sample-car.ts';
 import type { SampleStep } from './sample-step.ts';
 import { sampleStockSchema } from './sample-stock.ts';
 import { sessionSteps } from './session-steps.ts';
+import { sheetSteps } from './sheet-steps.ts';
 import { stockSteps } from './stock-steps.ts';
 import wren from './wren.json' with { type: 'json' };
 
@@ -27,6 +28,6 @@ const CURRENCY = household.household.currency;
 export function sampleSteps(today: LocalDate): readonly SampleStep[] {
   const stock = sampleStockSchema.parse(resolveDates(household, today));
   const cars = CARS.map((car) => sampleCarSchema.parse(resolveDates(car, today)));
-  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today), ...partsSteps(today)];
+  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today), ...partsSteps(today), ...sheetSteps(today)];
   return steps.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }

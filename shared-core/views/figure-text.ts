@@ -3,6 +3,7 @@ import { MICROLITRES_IN, type VolumeUnit } from '../units/volume.ts';
 import { MILLINEWTON_METRES_IN, type TorqueUnit } from '../units/torque.ts';
 import { NANOMETRES_IN, type DepthUnit } from '../units/depth.ts';
 import { PASCALS_IN, type PressureUnit } from '../units/pressure.ts';
+import { readableNumber } from '../units/readable-number.ts';
 import { unitText } from '../units/unit-text.ts';
 
 /** A figure as it was typed. @example valueText({ kind: 'pressure', typed: { value: 2.2, unit: 'bar' }, pascals: 220_000 }) //=> '2.2 bar' */
@@ -27,19 +28,12 @@ export function otherUnits(value: FigureValue): readonly string[] {
     case 'text':
       return [];
     case 'volume':
-      return VOLUMES.filter((unit) => unit !== value.typed.unit).map((unit) => `${readable(value.microlitres / MICROLITRES_IN[unit])} ${unitText(unit)}`);
+      return VOLUMES.filter((unit) => unit !== value.typed.unit).map((unit) => `${readableNumber(value.microlitres / MICROLITRES_IN[unit])} ${unitText(unit)}`);
     case 'torque':
-      return TORQUES.filter((unit) => unit !== value.typed.unit).map((unit) => `${readable(value.millinewtonMetres / MILLINEWTON_METRES_IN[unit])} ${unitText(unit)}`);
+      return TORQUES.filter((unit) => unit !== value.typed.unit).map((unit) => `${readableNumber(value.millinewtonMetres / MILLINEWTON_METRES_IN[unit])} ${unitText(unit)}`);
     case 'pressure':
-      return PRESSURES.filter((unit) => unit !== value.typed.unit).map((unit) => `${readable(value.pascals / PASCALS_IN[unit])} ${unitText(unit)}`);
+      return PRESSURES.filter((unit) => unit !== value.typed.unit).map((unit) => `${readableNumber(value.pascals / PASCALS_IN[unit])} ${unitText(unit)}`);
     case 'depth':
-      return DEPTHS.filter((unit) => unit !== value.typed.unit).map((unit) => `${readable(value.nanometres / NANOMETRES_IN[unit])} ${unitText(unit)}`);
+      return DEPTHS.filter((unit) => unit !== value.typed.unit).map((unit) => `${readableNumber(value.nanometres / NANOMETRES_IN[unit])} ${unitText(unit)}`);
   }
-}
-
-const FIGURES = 3;
-
-/** Three figures, and all of those before the point. */
-function readable(value: number): string {
-  return String(value >= 100 ? Math.round(value) : Number(value.toPrecision(FIGURES)));
 }

@@ -25,12 +25,13 @@ export function sessionParts(facts: Facts, today: LocalDate): SessionParts[] {
     session: session.id,
     day: session.day,
     daysAhead: daysBetween(today, session.day),
-    needs: [...items].sort().flatMap((item) => needsOf(facts, item, session.day, supply)),
+    needs: [...items].sort().flatMap((item) => partsOfItem(facts, item, session.day, supply)),
     toolsLacking: toolsLacking(facts, items.map((item) => ({ item, day: session.day })), today),
   }));
 }
 
-function needsOf(facts: Facts, id: string, day: LocalDate, supply: Supply): SessionParts['needs'] {
+/** What one item takes off the shelf, has on the way by a day, and lacks. What it takes is no longer free. */
+export function partsOfItem(facts: Facts, id: string, day: LocalDate, supply: Supply): SessionParts['needs'] {
   const item = facts.get(serviceItems, id);
   return (item?.needs ?? []).map(({ specification, quantity }) => {
     const { lots, coming, comingOn, lacking } = takeSupply(facts, { specification, quantity }, day, supply);

@@ -39,7 +39,8 @@ export function sessionViews(facts: Facts, today: LocalDate): SessionView[] {
   return standing.map((one) => sessionView(facts, one, today)).sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.place < b.place ? -1 : a.place > b.place ? 1 : a.id < b.id ? -1 : 1));
 }
 
-function sessionView(facts: Facts, session: Session, today: LocalDate): SessionView {
+/** A session of any state, with all that a post on the yard shows. */
+export function sessionView(facts: Facts, session: Session, today: LocalDate): SessionView {
   const place = standingPlaces(facts).find((one) => one.place.id === session.place)?.place;
   const tasks = session.tasks.flatMap((task) => taskOf(facts, task, session) ?? []);
   const open = tasks.filter((one) => !one.done);

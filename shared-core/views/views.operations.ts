@@ -5,6 +5,7 @@ import { showCoverage } from './coverage-view.ts';
 import { showDue } from './due-view.ts';
 import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
+import { showJobSheet, showSheet } from './job-sheet-view.ts';
 import { showNeeds } from './needs-view.ts';
 import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
@@ -23,6 +24,8 @@ export const viewOperations = {
   'import.list': listImports,
   'due.show': showDue,
   'needs.show': showNeeds,
+  'sheet.show': showSheet,
+  'sheet.session': showJobSheet,
   'parts.show': showParts,
   'plan.try': tryPlan,
   'planning.show': showPlanning,
