@@ -92,9 +92,9 @@ type Words = ReturnType<typeof useWords>;
 export async function keepMove(move: MoveControl, view: SessionsView, words: Words): Promise<boolean> {
   const { move: now } = move;
   if (now === null) return false;
-  const undo = await move.keep();
-  if (undo !== null) note(tell('session.moved', { title: whereWords(now.to, view, words) }), undo);
-  return undo !== null;
+  const kept = await move.keep();
+  if (kept !== null) note([tell('session.moved', { title: whereWords(now.to, view, words) }), ...kept.notes].join(' '), kept.undo);
+  return kept !== null;
 }
 
 function whereWords({ day, place }: Spot, { places, today }: SessionsView, words: Words): string {

@@ -33,10 +33,16 @@ export interface TriedMove {
   readonly by: 'post' | 'fields';
 }
 
+/** What a kept move came to. `notes`: what the keeper may not have meant, though it is kept. */
+export interface KeptMove {
+  readonly undo: readonly number[];
+  readonly notes: readonly string[];
+}
+
 /** How the host is asked: what a move would change, and to keep it. */
 export interface MoveHost {
   readonly tryOut: (subject: MoveSubject, to: Spot) => Promise<Result<Tried>>;
-  readonly keep: (subject: MoveSubject, to: Spot) => Promise<Result<{ readonly undo: readonly number[] }>>;
+  readonly keep: (subject: MoveSubject, to: Spot) => Promise<Result<KeptMove>>;
 }
 
 export interface MoveStore {
@@ -45,8 +51,8 @@ export interface MoveStore {
   readonly lift: (subject: MoveSubject, to: Spot, by: TriedMove['by']) => void;
   readonly place: (to: Spot) => void;
   readonly putBack: () => void;
-  /** Keeps it where it stands now; answers the entries to undo, or null where it was refused: then it goes on being tried. */
-  readonly keep: () => Promise<readonly number[] | null>;
+  /** Keeps it where it stands now; answers what it came to, or null where it was refused: then it goes on being tried. */
+  readonly keep: () => Promise<KeptMove | null>;
 }
 
 /** Moves something by hand, and asks at each step what that changes. Answers to steps left behind are dropped; what is refused lets go of nothing. */
@@ -87,7 +93,7 @@ export function moveStore(host: MoveHost): MoveStore {
       const reply = await host.keep(mine.subject, mine.to);
       if (reply.ok) putBack();
       else put({ ...(current ?? mine), keeping: false, refusal: reply.refusal });
-      return reply.ok ? reply.value.undo : null;
+      return reply.ok ? reply.value : null;
     },
   };
 }

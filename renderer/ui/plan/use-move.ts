@@ -2,7 +2,7 @@ import { useMemo, useState, useSyncExternalStore } from 'react';
 import type { Result } from '../../../shared-core/result/result.ts';
 import { call } from '../../bridge/call.ts';
 import { change } from '../change.ts';
-import { moveStore, type MoveHost, type MoveStore, type TriedMove } from './move-store.ts';
+import { moveStore, type KeptMove, type MoveHost, type MoveStore, type TriedMove } from './move-store.ts';
 
 /** What is being moved now, and the ways to move it. */
 export interface MoveControl extends Pick<MoveStore, 'lift' | 'place' | 'putBack' | 'keep'> {
@@ -11,7 +11,7 @@ export interface MoveControl extends Pick<MoveStore, 'lift' | 'place' | 'putBack
 
 const HOST: MoveHost = {
   tryOut: ({ tasks }, to) => call('plan.try', { tasks, to }) as ReturnType<MoveHost['tryOut']>,
-  keep: ({ session, part, tasks }, to): Promise<Result<{ readonly undo: readonly number[] }>> => {
+  keep: ({ session, part, tasks }, to): Promise<Result<KeptMove>> => {
     if (session === null) return change('session.keep', { sessions: [{ ...to, tasks }] });
     return change('session.move', { session, ...to, ...(part ? { tasks } : {}) });
   },

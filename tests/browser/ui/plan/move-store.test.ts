@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { moveStore, type MoveHost, type MoveSubject, type Tried } from '../../../../renderer/ui/plan/move-store.ts';
+import { moveStore, type KeptMove, type MoveHost, type MoveSubject, type Tried } from '../../../../renderer/ui/plan/move-store.ts';
 import { ok, refuse, type Result } from '../../../../shared-core/result/result.ts';
 import { day } from '../../../shared-core/calendar/day.ts';
 
@@ -9,7 +9,7 @@ const SUBJECT: MoveSubject = { session: 'a', part: false, tasks: [{ kind: 'item'
 const tried = (deltaMinor: number): Tried => ({ currency: 'GBP', allowed: true, faults: [], refusal: null, before: { totalMinor: 0, lateDays: 0 }, after: { totalMinor: deltaMinor, lateDays: 0 }, deltaMinor, deltaLateDays: 0, tasks: [], text: '' });
 
 /** A host that answers a try by the day of the month, when it is let. */
-function host(keep: () => Result<{ readonly undo: readonly number[] }> = () => ok({ undo: [7] })) {
+function host(keep: () => Result<KeptMove> = () => ok({ undo: [7], notes: ['Longer than liked.'] })) {
   const asked: string[] = [];
   const waiting: (() => void)[] = [];
   const made: MoveHost = {
@@ -59,11 +59,11 @@ describe('something that is being moved', () => {
     expect(store.now()).toMatchObject({ subject: { session: 'b' }, tried: null });
   });
 
-  test('is kept once, and answers how to undo it', async () => {
+  test('is kept once, and answers how to undo it and what may not have been meant', async () => {
     const { store } = host();
     store.lift(SUBJECT, on('2026-11-29'), 'fields');
     const [first, second] = [store.keep(), store.keep()];
-    expect([await first, await second, store.now()]).toEqual([[7], null, null]);
+    expect([await first, await second, store.now()]).toEqual([{ undo: [7], notes: ['Longer than liked.'] }, null, null]);
   });
 
   test('refused, stays in hand with the reason, and goes on', async () => {
