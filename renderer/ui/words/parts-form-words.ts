@@ -16,7 +16,7 @@ export const PARTS_FORM_WORDS = {
   'place.return-by': 'Can be sent back until',
   'place.prices': 'Prices agreed',
   'place.prices-what': 'As worked out; change what was agreed otherwise.',
-  'place.price-of': 'A pack of {n} × {part}, {currency}',
+  'place.price-of': 'A pack of {part} ({n} ordered), {currency}',
   'place.sure': 'I am sure: they send so little, and what goes into one car may go together',
   'place.submit': 'Write down as placed',
   'place.done': 'The order with {supplier} is placed.',
