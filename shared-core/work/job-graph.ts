@@ -49,7 +49,7 @@ export function jobGraph(tasks: readonly OrderedTask[]): JobGraph {
   for (const [index, task] of tasks.entries()) {
     const chain = chainOf(task, index);
     for (const node of chain) if (!nodes.has(node.id)) nodes.set(node.id, node);
-    edges.push(...chainEdges(chain), ...accessEdges(chain), ...listEdges(task.access.map(accessKey)));
+    edges.push(...chainEdges(chain), ...accessEdges(chain));
   }
   return { nodes: [...nodes.values()], edges };
 }
@@ -98,14 +98,6 @@ function accessEdges(chain: readonly JobNode[]): JobEdge[] {
     const close = chain[to]?.id ?? '';
     const within = chain.slice(from + 1, to).filter((one) => one.access === null);
     return [{ from: open.id, to: close, strength: 0 }, ...within.flatMap((one): JobEdge[] => [{ from: open.id, to: one.id, strength: 0 }, { from: one.id, to: close, strength: 0 }])];
-  });
-}
-
-/** What an item lists first is opened first and closed last. */
-function listEdges(access: readonly string[]): JobEdge[] {
-  return access.slice(1).flatMap((inner, at): JobEdge[] => {
-    const outer = access[at] ?? inner;
-    return inner === outer ? [] : [{ from: `open ${outer}`, to: `open ${inner}`, strength: 1 }, { from: `close ${inner}`, to: `close ${outer}`, strength: 1 }];
   });
 }
 

@@ -28,6 +28,7 @@ describe('the order of work', () => {
       tasks: [task('belt', ['look']), task('coolant', ['drain: out', 'fill: in', 'level: read']), task('oil', ['drain: out', 'fill: in', 'level: read'])],
       order: ['coolant: out', 'oil: out', 'belt: look', 'coolant: in', 'oil: in', 'coolant: read', 'oil: read'],
     },
+    { case: 'what leads to a drain comes before other work', tasks: [task('air', ['look']), task('oil', ['cap', '+tray: off', 'drain: out', '-tray: on'])], order: ['oil: cap', '+tray', 'oil: out', '-tray', 'air: look'] },
     {
       case: 'no engine runs while something is drained',
       tasks: [task('coolant', ['drain: out', 'fill: in', 'run: bleed']), task('oil', ['before: warm it', 'drain: out', 'fill: in', 'run: lamp', 'level: read'])],
@@ -59,6 +60,11 @@ describe('the order of work', () => {
       ['raise', [{ task: 'oil', step: 's1' }, { task: 'pads', step: 's2' }]],
     ]);
     expect(blocks[0]?.tasks).toEqual(['oil', 'pads']);
+  });
+
+  test('what one task says twice stays two', () => {
+    const blocks = composeBlocks([task('oil', ['+x: turn', '+x: turn', 'go']), task('pads', ['+x: turn', '+x: turn', 'go'])]);
+    expect(blocks[0]?.steps.map(({ of }) => of.map((ref) => `${ref.task} ${ref.step}`))).toEqual([['oil s0', 'pads s0'], ['oil s1', 'pads s1']]);
   });
 
   test('steps that go on in one task make one block', () => {

@@ -11,6 +11,7 @@ describe('a torque in the units of a wrench', () => {
   test.each([
     { typed: { value: 30, unit: 'Nm' }, texts: ['30 N·m', '22.1 lbf·ft', '266 lbf·in'], by: '30/1.355818 = 22.127, 30/0.1129848 = 265.5' },
     { typed: { value: 80, unit: 'lbf-ft' }, texts: ['108 N·m', '80 lbf·ft', '960 lbf·in'], by: '80*1.355818 = 108.465, 80*12' },
+    { typed: { value: 120, unit: 'Nm' }, texts: ['120 N·m', '88.5 lbf·ft', '1062 lbf·in'], by: '120/1.355818 = 88.507, 120/0.1129848 = 1062.09' },
     { typed: { value: 88, unit: 'lbf-in' }, texts: ['9.94 N·m', '7.33 lbf·ft', '88 lbf·in'], by: '88*0.1129848 = 9.9427, 88/12' },
     { typed: { value: 11, unit: 'kgf-m' }, texts: ['11 kgf·m', '108 N·m', '79.6 lbf·ft', '955 lbf·in'], by: '11*9.80665 = 107.873, /1.355818 = 79.563, *12' },
   ] as const)('$typed.value $typed.unit: $texts ($by)', ({ typed, texts }) => {

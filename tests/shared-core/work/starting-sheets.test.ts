@@ -84,6 +84,11 @@ describe('cautions', () => {
     for (const { words, hazard } of SPEAKS_OF) if (wordsOf(sheet).some((text) => words.test(text))) expect([key, hazard, hazardsOf(sheet).has(hazard)]).toEqual([key, hazard, true]);
   });
 
+  test.each(byKey)('$key says at the step itself where the car is raised, lowered or hangs on stands', ({ sheet }) => {
+    const lifting = sheet.steps.filter((step) => /onto stands|lower the car|below the sill|chock the wheels/i.test(step.text) || ['wheels off', 'undertray'].includes(step.access?.name ?? ''));
+    for (const step of lifting) expect([step.text, step.hazards.includes('lifting')]).toEqual([step.text, true]);
+  });
+
   test.each(byKey)('$key that raises the car, drains or runs the engine says so', ({ key, sheet }) => {
     const has = hazardsOf(sheet);
     if (sheet.steps.some((step) => step.access?.name === 'car raised' || step.access?.name === 'wheels off')) expect([key, has.has('lifting')]).toEqual([key, true]);
