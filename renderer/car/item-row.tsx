@@ -58,7 +58,7 @@ function measureWords({ kind, name, limit }: NonNullable<ItemView['item']['measu
 }
 
 /** The interval as its source has it, as it is counted under severe use, and the source; what is not confirmed says so. */
-function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
+function Interval({ one: { item, severe, learned } }: { readonly one: ItemView }) {
   const words = useWords();
   const printed = intervalWords(item.interval, words);
   const counted = severe === null ? printed : intervalWords(severe, words);
@@ -66,6 +66,7 @@ function Interval({ one: { item, severe } }: { readonly one: ItemView }) {
     printed,
     ...(counted === printed ? [] : [tell('interval.severe', { interval: counted })]),
     ...(item.measure === null ? [] : [measureWords(item.measure)]),
+    ...(learned === null ? [] : [tell('items.learned', { n: learned.own, minutes: learned.minutes, low: learned.low, high: learned.high })]),
     ...(item.confirmed && item.source !== null ? [item.source] : []),
   ];
   return (

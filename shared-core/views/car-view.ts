@@ -26,6 +26,7 @@ import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
+import { ownMinutes, ownMinutesSchema } from './own-minutes.ts';
 import { papersOfCar } from './papers-of-car.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerCurve, odometerCurveSchema } from './odometer-curve.ts';
@@ -44,7 +45,13 @@ export const carViewSchema = z.object({
   vinChecks: z.boolean().nullable(),
   due: carDueSchema,
   /** `severe`: the interval as it is counted under severe use; null where use is ordinary or it is not counted from work done. */
-  items: z.array(z.object({ item: serviceItemSchema, severe: intervalSchema.nullable(), doneOn: z.array(dateSchema) })),
+  items: z.array(z.object({
+    item: serviceItemSchema,
+    severe: intervalSchema.nullable(),
+    doneOn: z.array(dateSchema),
+    /** How long it takes by one's own times at home; null where there are none. */
+    learned: ownMinutesSchema.nullable(),
+  })),
   readings: z.array(readingSchema),
   instruments: z.array(instrumentSchema),
   usage: usageViewSchema.nullable(),
@@ -92,7 +99,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     car,
     vinChecks: car.vin === null ? null : vinChecks(car.vin),
     due: carDue(facts, care, today),
-    items: care.items.map((one) => ({ item: one.item, severe: severeInterval(one.item, car), doneOn: one.completions.map((done) => done.date) })),
+    items: care.items.map((one) => ({ item: one.item, severe: severeInterval(one.item, car), doneOn: one.completions.map((done) => done.date), learned: learnedOf(one.item, care) })),
     readings: latestFirst(facts.ofCar(readings, car.id)),
     instruments: [...use.instruments],
     usage: usageView(use, car.unit, today),
@@ -112,6 +119,12 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
     costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
+}
+
+/** Only what was learned from times of one's own: what was entered stands with the item. */
+function learnedOf(item: ServiceItem, { records }: CarCare): CarView['items'][number]['learned'] {
+  const learned = ownMinutes(item, records);
+  return learned === null || learned.own === 0 ? null : learned;
 }
 
 /** What is counted from a date of its own is counted in whole steps, however hard the use. */

@@ -14,6 +14,7 @@ import { taskKey } from '../sessions/task-ref.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
 import type { LeadTimes } from './notice-days.ts';
+import { ownMinutes } from './own-minutes.ts';
 import { garagePrice, homePrice, type PriceBook } from './price-book.ts';
 
 /** What tasks are made from beside the care of their car. */
@@ -40,14 +41,15 @@ function itemTask(sources: TaskSources, care: CarCare, one: ItemCare): Household
   const ref = { kind: 'item', id: item.id } as const;
   const { prices, unpriced, missing } = pricesOf(sources, care, one);
   const since = one.completions.at(-1)?.date ?? one.target?.since ?? null;
+  const minutes = ownMinutes(item, care.records)?.minutes ?? null;
   return {
     ref,
     key: taskKey(ref),
     car: care.car.id,
     carName: care.car.name,
     name: item.name,
-    minutes: item.minutes ?? sources.settings.unknownMinutes,
-    minutesAssumed: item.minutes === null,
+    minutes: minutes ?? sources.settings.unknownMinutes,
+    minutesAssumed: minutes === null,
     access: item.access,
     lateMinorADay: sources.settings.lateMinorADay[item.harm],
     valueMinor: prices.size === 0 ? 0 : Math.min(...prices.values()),

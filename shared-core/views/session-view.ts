@@ -2,15 +2,17 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { obligations } from '../care/obligation.ts';
-import { serviceItems } from '../care/service-item.ts';
+import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
+import { workRecords } from '../records/work-record.ts';
 import { say } from '../result/words/say.ts';
 import { accessGroups } from '../sessions/access-group.ts';
 import { minutesTogether } from '../sessions/minutes-together.ts';
 import { standingPlaces } from '../sessions/place.ts';
 import { isPinned, sessions, sessionStateSchema, type Session } from '../sessions/session.ts';
 import { taskRefSchema, type TaskRef } from '../sessions/task-ref.ts';
+import { ownMinutes } from './own-minutes.ts';
 import { doneSince } from './plan-input.ts';
 
 /** A session that stands, with all that a post on the yard shows. */
@@ -54,7 +56,7 @@ export function sessionView(facts: Facts, session: Session, today: LocalDate): S
     cars: [...new Set(tasks.map((one) => one.car))].sort(),
     tasks,
     minutes: minutesOf(facts, open.map((one) => one.task)),
-    withoutMinutes: open.filter((one) => one.task.kind === 'obligation' || facts.get(serviceItems, one.task.id)?.minutes == null).length,
+    withoutMinutes: open.filter(({ task }) => isWithoutMinutes(facts, task)).length,
   };
 }
 
@@ -65,7 +67,16 @@ function taskOf(facts: Facts, task: TaskRef, session: Session): SessionView['tas
   return { task, car: found.car, carName: facts.get(cars, found.car)?.name ?? found.car, name, done: doneSince(facts, task, session.madeOn) };
 }
 
+function isWithoutMinutes(facts: Facts, task: TaskRef): boolean {
+  const item = task.kind === 'item' ? facts.get(serviceItems, task.id) : null;
+  return item === null || minutesOfItem(facts, item) === null;
+}
+
+function minutesOfItem(facts: Facts, item: ServiceItem): number | null {
+  return ownMinutes(item, facts.ofCar(workRecords, item.car))?.minutes ?? null;
+}
+
 function minutesOf(facts: Facts, tasks: readonly TaskRef[]): number {
   const items = tasks.flatMap((task) => (task.kind === 'item' ? (facts.get(serviceItems, task.id) ?? []) : []));
-  return minutesTogether(facts.all(accessGroups), items.map(({ car, minutes, access }) => ({ car, minutes: minutes ?? 0, access })));
+  return minutesTogether(facts.all(accessGroups), items.map((item) => ({ car: item.car, minutes: minutesOfItem(facts, item) ?? 0, access: item.access })));
 }

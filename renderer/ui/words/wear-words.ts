@@ -203,6 +203,7 @@ export const WEAR_WORDS = {
   'move-form.now': 'now {place}',
   'move-form.on': 'Moved on',
 
+  'items.learned': { one: 'about {minutes} min by your own time ({low} to {high})', other: 'about {minutes} min by your own {n} times ({low} to {high})' },
   'items.measured-only': '{what} measured',
   'items.measured': '{what} measured, limit {limit}',
   'item-measure.legend': 'Measured',
