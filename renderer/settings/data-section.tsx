@@ -3,8 +3,10 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import type { Result } from '../../shared-core/result/result.ts';
+import { call } from '../bridge/call.ts';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
+import { saveText } from '../ui/save-text.ts';
 import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './settings.module.css';
@@ -19,12 +21,18 @@ export function DataSection({ folder, sample }: DataSectionProps) {
   const examine = useTask(() => change('household.examine', {}));
   const copy = useTask(() => change('backup.make', {}));
   const open = useTask(() => change('sample.open', {}));
+  const calendar = useTask(saveCalendar);
   return (
     <Section title={tell('settings.data')}>
       <p className={styles.soft}>{tell('settings.folder', { folder })}</p>
       <div className={styles.task}>
         <p>{tell('import.open-what')}</p>
         <Button component={Link} href="/import" variant="default">{tell('import.open')}</Button>
+      </div>
+      <div className={styles.task}>
+        <p>{tell('settings.calendar-what')}</p>
+        <Button variant="default" onClick={calendar.run} aria-disabled={calendar.running}>{tell('settings.calendar')}</Button>
+        <div role="status">{calendar.result !== null && (calendar.result.ok ? <p className={styles.soft}>{tell('settings.calendar-saved', { n: calendar.result.value.events, name: calendar.result.value.name })}</p> : <Fault result={calendar.result} />)}</div>
       </div>
       <div className={styles.task}>
         <p>{tell('settings.examine-what')}</p>
@@ -45,6 +53,13 @@ export function DataSection({ folder, sample }: DataSectionProps) {
       )}
     </Section>
   );
+}
+
+/** A calendar file of what is due and booked, offered to be saved. */
+async function saveCalendar(): Promise<Result<ReplyOf<'calendar.write'>>> {
+  const reply = await call('calendar.write', {}) as Result<ReplyOf<'calendar.write'>>;
+  if (reply.ok) saveText(reply.value.name, reply.value.text, 'text/calendar');
+  return reply;
 }
 
 /** Runs something that takes nothing and may take a while. */

@@ -3,9 +3,9 @@ import { useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { OrderSheet } from '../../../shared-core/views/order-sheets.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { saveText } from '../../ui/save-text.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { PrintedOrder } from './printed-order.tsx';
-import { saveText } from './save-text.ts';
 import styles from '../parts.module.css';
 
 type Kind = 'mail' | 'counter' | 'csv';
