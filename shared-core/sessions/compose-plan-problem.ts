@@ -74,14 +74,23 @@ function wantedKeys(input: PlanInput, lastDay: LocalDate, pins: ReadonlyMap<stri
   return new Set([...input.asked, ...anyway, ...paired, ...costly]);
 }
 
-/** Lateness just past the horizon; where it is likely due within, or worth doing beside another, the cheapest opening comes on top. */
+/**
+ * Lateness just past the horizon; where it is likely due within, the cheapest way to begin it comes on top, an opening and the minutes
+ * that a place charges for: these must be paid one day, and what is late is not left because they are dear. Worth doing beside another,
+ * the opening that this spares.
+ */
 function leftTerms(input: PlanInput, task: HouseholdTask, lastDay: LocalDate, wanted: ReadonlySet<string>): LeftTerms {
   const { lateMinor, lateDays } = waitingCost(task, dayNumber(lastDay) + 1, dayNumber(input.today));
-  const openings = input.places.filter(({ place }) => task.prices.has(place.id)).map(({ place }) => place.openingMinor);
-  const cheapest = openings.length === 0 ? 0 : Math.min(...openings);
+  const possible = input.places.flatMap(({ place }) => (task.prices.has(place.id) ? [place] : []));
+  const cheapest = leastOf(possible.map((place) => place.openingMinor));
+  const begun = leastOf(possible.map((place) => place.openingMinor + task.minutes * place.minuteMinor));
   const due = task.late || (task.likely !== null && task.likely <= lastDay);
-  const openingMinor = Math.max(due ? cheapest : 0, ...pairSavings(input, task, wanted, cheapest));
+  const openingMinor = Math.max(due ? begun : 0, ...pairSavings(input, task, wanted, cheapest));
   return { lateMinor, openingMinor, totalMinor: lateMinor + openingMinor, lateDays };
+}
+
+function leastOf(sums: readonly number[]): number {
+  return sums.length === 0 ? 0 : Math.min(...sums);
 }
 
 function pairSavings(input: PlanInput, task: HouseholdTask, wanted: ReadonlySet<string>, cheapest: number): readonly number[] {

@@ -111,6 +111,17 @@ describe('what is worth planning', () => {
     expect(leaving(maybe)).toMatchObject({ lateMinor: 40, openingMinor: 0 });
   });
 
+  test('minutes that a garage charges for must be paid one day: what is late is not left because they are dear', () => {
+    const places = [{ place: { ...GARAGE, minuteMinor: 90 }, assumed: false }];
+    const late = named('arms', '2026-11-01', { late: true, minutes: 240, prices: new Map([['hill', 30_000]]) });
+    const problem = composePlanProblem(input([late], { places }));
+    // By hand: 2000 to open and 240 minutes at 90.
+    expect(problem.left.get(late.key)).toMatchObject({ openingMinor: 23_600 });
+    const [task] = problem.instance.tasks;
+    const cheapest = Math.min(...(task?.costMinor['hill'] ?? []).flatMap((cost) => cost ?? []));
+    expect(task?.leftUndoneMinor).toBeGreaterThan(cheapest + 23_600);
+  });
+
   test('a pair makes leaving the other cost what beginning again will', () => {
     const belt = named('belt', '2027-06-01');
     const left = (savesMinor: number | null) => composePlanProblem(input([named('oil', '2026-12-05'), belt], { pairs: [{ id: 'p', car: 'pip', when: belt.ref, also: { kind: 'item', id: 'oil' }, savesMinor }] })).left.get(belt.key);
