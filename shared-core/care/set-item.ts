@@ -39,7 +39,7 @@ export const addItem = change({
     const { repeat, first } = request.interval;
     const item: ServiceItem = { ...request, id: request.id ?? moment.newId(), car: car.value.id, interval: { first: first ?? repeat, repeat } };
     if (facts.get(serviceItems, item.id) !== null) return refuse('id-taken', { id: item.id }, ['id']);
-    const sound = checkItem(facts, item);
+    const sound = checkAdded(facts, item);
     return sound.ok ? ok({ entries: [newEntry(serviceItemSet, item)], reply: { item } }) : sound;
   },
 });
@@ -52,10 +52,18 @@ export const changeItem = change({
     const now = facts.get(serviceItems, request.id);
     if (now === null) return refuse('unknown-item', { item: request.id }, ['id']);
     const item = serviceItemSchema.parse({ ...now, ...request });
-    const sound = checkItem(facts, item);
+    // What is not changed may be from before this was asked for.
+    const sound = request.needs === undefined ? checkItem(facts, item) : checkAdded(facts, item);
     return sound.ok ? ok({ entries: [newEntry(serviceItemSet, item)], reply: { item } }) : sound;
   },
 });
+
+/** A specification that is needed is named once, with its whole quantity. */
+function checkAdded(facts: Facts, item: ServiceItem): Result<ServiceItem> {
+  const twice = item.needs.findIndex(({ specification }, at) => item.needs.findIndex((other) => other.specification === specification) < at);
+  if (twice >= 0) return refuse('need-twice', { specification: item.needs[twice]?.specification ?? '' }, ['needs', twice, 'specification']);
+  return checkItem(facts, item);
+}
 
 /** A calendar or certificate anchor counts months alone; what an item is measured by must be sound. */
 function checkItem(facts: Facts, item: ServiceItem): Result<ServiceItem> {

@@ -40,6 +40,7 @@ export interface NeedFacts {
   readonly units: number;
   /** Each allocation must be a multiple of it; null where none is asked, or where it needs no watching (order-steps.ts). */
   readonly step: number | null;
+  /** The day on which it is used: stock on the shelf must still be good then. */
   readonly by: number;
   readonly sources: readonly NeedSource[];
 }

@@ -64,6 +64,8 @@ export const orderNeedSchema = z.strictObject({
   spec: id,
   quantity,
   neededBy: date,
+  /** The day on which it is used, where that is another: what comes off the shelf must still be good then. */
+  usedOn: date.optional(),
   mix: z.boolean().default(true),
   step: quantity.nullable().default(null),
   rank: needRankSchema.default(1),
@@ -71,7 +73,7 @@ export const orderNeedSchema = z.strictObject({
 });
 export type OrderNeed = z.infer<typeof orderNeedSchema>;
 
-/** What stands on the shelf already; not to be used for what is needed after it expires (null: it keeps). */
+/** What stands on the shelf already; good through the day it expires, not to be used for what is used after it (null: it keeps). */
 export const shelfStockSchema = z.strictObject({ part: id, quantity: amount, expires: date.nullable().default(null) });
 export type ShelfStock = z.infer<typeof shelfStockSchema>;
 

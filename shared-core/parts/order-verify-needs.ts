@@ -65,7 +65,7 @@ function daysLate(instance: OrderInstance, offerId: string, need: OrderNeed): nu
 function someSourceReaches(instance: OrderInstance, need: OrderNeed): boolean {
   const fitting = new Set(instance.parts.filter((part) => part.contains.length === 0 && part.meets.includes(need.spec)).map(({ id }) => id));
   const holding = new Set(instance.parts.filter((part) => holdsAny(part, fitting)).map(({ id }) => id));
-  const keeps = ({ quantity, expires }: OrderInstance['shelf'][number]) => quantity > 0 && (expires === null || expires >= need.neededBy);
+  const keeps = ({ quantity, expires }: OrderInstance['shelf'][number]) => quantity > 0 && (expires === null || expires >= (need.usedOn ?? need.neededBy));
   return (
     instance.shelf.some((stock) => holding.has(stock.part) && keeps(stock)) ||
     instance.offers.some((offer) => holding.has(offer.part) && offer.most !== 0 && daysLate(instance, offer.id, need) <= 0)

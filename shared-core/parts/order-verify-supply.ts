@@ -1,4 +1,4 @@
-import { daysBetween } from '../calendar/local-date.ts';
+import { daysBetween, type LocalDate } from '../calendar/local-date.ts';
 import type { Refusal } from '../result/result.ts';
 import type { Allocation, OrderAnswer } from './order-answer.ts';
 import { FROM_SHELF, type OrderInstance } from './order-instance.ts';
@@ -43,9 +43,14 @@ function offerFaults(instance: OrderInstance, answer: OrderAnswer, exact: Exactl
   });
 }
 
+function usedOn({ needs, orderOn }: OrderInstance, id: string): LocalDate {
+  const need = needs.find((one) => one.id === id);
+  return need?.usedOn ?? need?.neededBy ?? orderOn;
+}
+
 /** Each taking may use stock that keeps to its date: then, for every date, takings of that date and later must fit into the stock that keeps so long (and that is enough). */
 function shelfFaults(instance: OrderInstance, answer: OrderAnswer, exact: Exactly): readonly Refusal[] {
-  const rows = takenFrom(answer, FROM_SHELF).map(({ row, at }) => ({ row, at, by: instance.needs.find(({ id }) => id === row.need)?.neededBy ?? instance.orderOn }));
+  const rows = takenFrom(answer, FROM_SHELF).map(({ row, at }) => ({ row, at, by: usedOn(instance, row.need) }));
   return rows.flatMap(({ row: { part }, at, by }) => {
     const lots = instance.shelf.flatMap((stock) => ({ units: contents(instance, stock.part, stock.quantity, exact).get(part) ?? 0n, expires: stock.expires }));
     const ofPart = rows.filter(({ row }) => row.part === part);

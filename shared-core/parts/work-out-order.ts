@@ -89,10 +89,10 @@ function needFacts(instance: OrderInstance, offers: readonly OfferFacts[], lots:
   const keeping = new Map<string, number>();
   for (const lot of lots) keeping.set(lot.part, Math.max(lot.expires, keeping.get(lot.part) ?? -Infinity));
   return instance.needs.map((need) => {
-    const by = dayNumber(need.neededBy);
+    const [here, by] = [dayNumber(need.neededBy), dayNumber(need.usedOn ?? need.neededBy)];
     const sources = [...(meeting.get(need.spec) ?? [])].flatMap((part): NeedSource[] => [
       ...((keeping.get(part) ?? -Infinity) >= by ? [{ part, from: FROM_SHELF }] : []),
-      ...(giving.get(part) ?? []).filter((offer) => offer.arrives <= by && offer.most > 0).map(({ offer }) => ({ part, from: offer.id })),
+      ...(giving.get(part) ?? []).filter((offer) => offer.arrives <= here && offer.most > 0).map(({ offer }) => ({ part, from: offer.id })),
     ]);
     return { need, units: toUnits(need.quantity, decimals), step: need.step === null ? null : toUnits(need.step, decimals), by, sources };
   });

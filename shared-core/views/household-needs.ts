@@ -8,6 +8,7 @@ import { standingPlaces } from '../sessions/place.ts';
 import { isPinned, sessions, type Session } from '../sessions/session.ts';
 import { careOf, type ItemCare } from './car-care.ts';
 import { LEAST_NOTICE_DAYS, leadTimes, type LeadTimes } from './notice-days.ts';
+import { needsOfItem } from './needs-of-item.ts';
 import { openTasks } from './plan-input.ts';
 
 /** A need of a household's car, with the item it is for and the session in which it is to be done. */
@@ -70,7 +71,7 @@ interface NeedSources {
 function needsOf({ facts, today, leads }: NeedSources, { item, window }: ItemCare, session: Session | null): readonly HouseholdNeed[] {
   const soonest = (specification: string, least: number) => addDays(today, Math.max(least, leads.get(specification) ?? 0));
   const ready = session === null ? null : later(today, addDays(session.day, -1));
-  return item.needs.map(({ specification, quantity }) => ({
+  return needsOfItem(item).map(({ specification, quantity }) => ({
     item: item.id,
     itemName: item.name,
     session: session === null || ready === null ? null : { id: session.id, day: session.day, ready },
@@ -80,6 +81,7 @@ function needsOf({ facts, today, leads }: NeedSources, { item, window }: ItemCar
       spec: specification,
       quantity,
       neededBy: ready === null ? later(window.likely ?? today, soonest(specification, LEAST_NOTICE_DAYS)) : later(ready, soonest(specification, 0)),
+      ...(session === null ? {} : { usedOn: session.day }),
       mix: mayMix(facts, specification),
       step: facts.get(specifications, specification)?.step ?? null,
       rank: window.state === 'late' ? 0 : 1,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { addDays } from '../calendar/local-date.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
 import { serviceItems } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
 import { findHousehold } from '../fleet/find-car.ts';
@@ -14,12 +14,14 @@ import { ok } from '../result/result.ts';
 import { householdNeeds, type HouseholdNeed } from './household-needs.ts';
 import { needsViewSchema, type NeedsView, type StandingNeed } from './needs-view-schema.ts';
 import { orderRequestSchema } from './order-view-schema.ts';
+import { sessionParts } from './parts-sessions.ts';
 import { said } from './plan-said.ts';
-import { standingSupply, takeSupply, type Supply } from './supply-taking.ts';
+import { standingSupply, takeSupply, type Supply, type Taken } from './supply-taking.ts';
 
 /**
- * What all cars need within a horizon, soonest first: each takes what is on the shelf and on the way before the next. What is still
- * missing and cannot be bought says what is to be entered.
+ * What all cars need within a horizon, soonest first. What stands in a session at home is needed the day before; the sessions take what is
+ * on the shelf and on the way first, by their days, then what is in none, by when it is due: so `parts.show` says the same of a session.
+ * What is still missing and cannot be bought says what is to be entered.
  */
 export const showNeeds = ask({
   request: z.strictObject({ horizonDays: orderRequestSchema.shape.horizonDays }),
@@ -29,23 +31,54 @@ export const showNeeds = ask({
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const supply = standingSupply(facts, today);
-    const offered = offersByPart(facts);
-    const needs = [...householdNeeds(facts, today, horizonDays)].sort((a, b) => (a.need.neededBy < b.need.neededBy ? -1 : a.need.neededBy > b.need.neededBy ? 1 : a.need.id < b.need.id ? -1 : 1));
-    return ok({ today, horizonDays, needs: needs.map((one) => standingNeed(facts, one, supply, offered)), tasks: tasksOf(facts) });
+    const shown = { facts, offered: offersByPart(facts), places: new Map(supply.shelf.map(({ lot }) => [lot.id, lot.where])) };
+    const taking = needTaking(facts, today, supply);
+    const needs = soonestFirst(householdNeeds(facts, today, horizonDays)).map((one) => standingNeed(shown, one, taking(one)));
+    return ok({ today, horizonDays, needs, tasks: tasksOf(facts) });
   },
 });
 
-function standingNeed(facts: Facts, { need, item, itemName, session }: HouseholdNeed, supply: Supply, offered: ReadonlyMap<string, number>): StandingNeed {
-  const taken = takeSupply(facts, { specification: need.spec, quantity: need.quantity }, addDays(need.neededBy, 1), supply);
+/** The day by which the parts of a need are to be here. */
+function hereBy({ need, session }: HouseholdNeed): LocalDate {
+  return session?.ready ?? need.neededBy;
+}
+
+function soonestFirst(needs: readonly HouseholdNeed[]): readonly HouseholdNeed[] {
+  const key = (one: HouseholdNeed) => `${hereBy(one)} ${one.need.id}`;
+  return [...needs].sort((a, b) => (key(a) < key(b) ? -1 : 1));
+}
+
+/** What a need takes: of a session, what `parts.show` says; of none, what the sessions leave. To be asked of each need once, soonest first. */
+function needTaking(facts: Facts, today: LocalDate, supply: Supply): (one: HouseholdNeed) => NeedTaken {
+  const planned = new Map<string, NeedTaken>(sessionParts(facts, today, supply).flatMap(({ needs }) => needs.map((one) => [`${one.item}/${one.specification}`, one])));
+  return ({ need }) => {
+    const known = planned.get(need.id);
+    if (known !== undefined) return known;
+    const { lots, ...taken } = takeSupply(facts, { specification: need.spec, quantity: need.quantity }, { usedOn: need.neededBy, hereBy: need.neededBy }, supply);
+    return { ...taken, taken: lots };
+  };
+}
+
+type NeedTaken = Pick<Taken, 'coming' | 'comingOn' | 'lacking'> & { readonly taken: Taken['lots'] };
+
+interface ShownFrom {
+  readonly facts: Facts;
+  readonly offered: ReadonlyMap<string, number>;
+  /** Where each lot stands. */
+  readonly places: ReadonlyMap<string, string | null>;
+}
+
+function standingNeed({ facts, offered, places }: ShownFrom, one: HouseholdNeed, taken: NeedTaken): StandingNeed {
+  const { need, item, itemName, session } = one;
   const specification = facts.get(specifications, need.spec);
   const specificationName = specification?.name ?? need.spec;
   const metBy = meeting(facts, need.spec).map((part) => ({ part: part.id, partName: part.name, offers: offered.get(part.id) ?? 0 }));
   return {
     need: need.id, car: need.car, carName: facts.get(cars, need.car)?.name ?? need.car, item, itemName,
-    specification: need.spec, specificationName, unit: specification?.unit ?? '', quantity: need.quantity, neededBy: need.neededBy,
+    specification: need.spec, specificationName, unit: specification?.unit ?? '', quantity: need.quantity, neededBy: hereBy(one),
     session: session === null ? null : { id: session.id, day: session.day },
     late: need.rank === 0,
-    taken: taken.lots.map((one) => ({ ...one, partName: facts.get(parts, one.part)?.name ?? one.part, where: supply.shelf.find((lot) => lot.lot.id === one.lot)?.lot.where ?? null })),
+    taken: taken.taken.map(({ lot, part, quantity }) => ({ lot, part, partName: facts.get(parts, part)?.name ?? part, quantity, where: places.get(lot) ?? null })),
     coming: taken.coming, comingOn: taken.comingOn, lacking: taken.lacking,
     state: taken.lacking > 0 ? 'missing' : taken.coming > 0 ? 'on-the-way' : 'on-shelf',
     metBy,

@@ -6,22 +6,14 @@ import { parts } from '../parts/part.ts';
 import { specifications } from '../parts/specification.ts';
 import type { Session } from '../sessions/session.ts';
 import { plannedItems } from './household-needs.ts';
+import { needsOfItem } from './needs-of-item.ts';
 import type { SessionParts } from './parts-view-schema.ts';
-import { standingSupply, takeSupply, type Supply } from './supply-taking.ts';
+import { sessionDays, standingSupply, takeSupply, type Supply } from './supply-taking.ts';
 import { toolsLacking } from './tools-lacking.ts';
 
 /** What each session at home, in order of day, takes off the shelf, has on the way by then, and lacks. What one takes the next cannot. */
-export function sessionParts(facts: Facts, today: LocalDate): SessionParts[] {
-  const planned = plannedItems(facts, today);
-  const bySession = new Map<string, { readonly session: Session; readonly items: string[] }>();
-  for (const [item, { session, atHome }] of planned) {
-    if (!atHome) continue;
-    const known = bySession.get(session.id);
-    if (known === undefined) bySession.set(session.id, { session, items: [item] });
-    else known.items.push(item);
-  }
-  const supply = standingSupply(facts, today);
-  return [...bySession.values()].sort((a, b) => (a.session.day < b.session.day ? -1 : a.session.day > b.session.day ? 1 : a.session.id < b.session.id ? -1 : 1)).map(({ session, items }) => ({
+export function sessionParts(facts: Facts, today: LocalDate, supply: Supply = standingSupply(facts, today)): SessionParts[] {
+  return sessionsAtHome(facts, today).map(({ session, items }) => ({
     session: session.id,
     day: session.day,
     daysAhead: daysBetween(today, session.day),
@@ -30,11 +22,23 @@ export function sessionParts(facts: Facts, today: LocalDate): SessionParts[] {
   }));
 }
 
+/** The sessions at home that are still to come, soonest first, with the items to be done in them. */
+function sessionsAtHome(facts: Facts, today: LocalDate): readonly { readonly session: Session; readonly items: readonly string[] }[] {
+  const bySession = new Map<string, { readonly session: Session; readonly items: string[] }>();
+  for (const [item, { session, atHome }] of plannedItems(facts, today)) {
+    if (!atHome) continue;
+    const known = bySession.get(session.id);
+    if (known === undefined) bySession.set(session.id, { session, items: [item] });
+    else known.items.push(item);
+  }
+  return [...bySession.values()].sort((a, b) => (a.session.day < b.session.day ? -1 : a.session.day > b.session.day ? 1 : a.session.id < b.session.id ? -1 : 1));
+}
+
 /** What one item takes off the shelf, has on the way by a day, and lacks. What it takes is no longer free. */
 export function partsOfItem(facts: Facts, id: string, day: LocalDate, supply: Supply): SessionParts['needs'] {
   const item = facts.get(serviceItems, id);
-  return (item?.needs ?? []).map(({ specification, quantity }) => {
-    const { lots, coming, comingOn, lacking } = takeSupply(facts, { specification, quantity }, day, supply);
+  return (item === null ? [] : needsOfItem(item)).map(({ specification, quantity }) => {
+    const { lots, coming, comingOn, lacking } = takeSupply(facts, { specification, quantity }, sessionDays(day), supply);
     const named = facts.get(specifications, specification);
     return {
       car: item?.car ?? '', carName: facts.get(cars, item?.car ?? '')?.name ?? '', item: id, itemName: item?.name ?? id, specification, specificationName: named?.name ?? specification, unit: named?.unit ?? '', quantity,

@@ -1,4 +1,4 @@
-import { later, type LocalDate } from '../calendar/local-date.ts';
+import { addDays, later, type LocalDate } from '../calendar/local-date.ts';
 import type { Facts } from '../journal/facts.ts';
 import { comingSupply, type ComingLine } from '../parts/coming-supply.ts';
 import { parts } from '../parts/part.ts';
@@ -15,7 +15,18 @@ export interface Supply {
   readonly coming: Map<string, number>;
 }
 
-/** What a need takes off the shelf, what of the rest is here the day before, and what then lacks. */
+/** When a need is used, and by when what is on the way must be here for it. */
+export interface NeedDays {
+  readonly usedOn: LocalDate;
+  readonly hereBy: LocalDate;
+}
+
+/** The days of a session at home: parts are to be here the day before. @example sessionDays('2026-12-12') //=> { usedOn: '2026-12-12', hereBy: '2026-12-11' } */
+export function sessionDays(day: LocalDate): NeedDays {
+  return { usedOn: day, hereBy: addDays(day, -1) };
+}
+
+/** What a need takes off the shelf, what of the rest is here in time, and what then lacks. */
 export interface Taken {
   readonly lots: PickedLots['taken'];
   readonly coming: number;
@@ -29,20 +40,20 @@ export function standingSupply(facts: Facts, today: LocalDate): Supply {
   return { shelf: standingLots(facts), lines, coming: new Map(lines.map((one) => [`${one.order} ${one.line.id}`, one.packs * one.line.quantity])) };
 }
 
-/** Takes what a need on a day can have: first off the shelf, the rest from what is here the day before. What is taken is no longer free. */
-export function takeSupply(facts: Facts, need: { readonly specification: string; readonly quantity: number }, day: LocalDate, supply: Supply): Taken {
-  const picked = pickLots(facts, supply.shelf, need, day);
+/** Takes what a need can have: first off the shelf what is still good on its day, the rest from what is here in time. What is taken is no longer free. */
+export function takeSupply(facts: Facts, need: { readonly specification: string; readonly quantity: number }, { usedOn, hereBy }: NeedDays, supply: Supply): Taken {
+  const picked = pickLots(facts, supply.shelf, need, usedOn);
   const taken = new Map(picked.taken.map((one) => [one.lot, one.quantity]));
   supply.shelf = supply.shelf.map((one) => ({ ...one, left: rounded(one.left - (taken.get(one.lot.id) ?? 0)) }));
-  const onWay = takeComing(facts, need.specification, picked, day, supply);
+  const onWay = takeComing(facts, need.specification, picked, hereBy, supply);
   return { lots: picked.taken, coming: onWay.quantity, comingOn: onWay.on, lacking: rounded(picked.lacking - onWay.quantity) };
 }
 
-/** What of the rest is here the day before: of the part that is begun, where parts are not mixed. */
-function takeComing(facts: Facts, specification: string, picked: PickedLots, day: LocalDate, supply: Supply): { readonly quantity: number; readonly on: LocalDate | null } {
+/** What of the rest is here in time: of the part that is begun, where parts are not mixed. */
+function takeComing(facts: Facts, specification: string, picked: PickedLots, hereBy: LocalDate, supply: Supply): { readonly quantity: number; readonly on: LocalDate | null } {
   const begun = facts.get(specifications, specification)?.mix === true ? null : (picked.taken[0]?.part ?? null);
   let [wanted, on, only]: [number, LocalDate | null, string | null] = [picked.lacking, null, begun];
-  for (const one of supply.lines.filter((line) => line.on < day)) {
+  for (const one of supply.lines.filter((line) => line.on <= hereBy)) {
     const contents = facts.get(parts, one.line.part)?.contains ?? [];
     const meets = (part: string) => facts.get(parts, part)?.meets.includes(specification) === true && (only === null || only === part);
     const part = contents.length === 0 ? (meets(one.line.part) ? one.line.part : null) : (contents.find((inside) => meets(inside.part))?.part ?? null);

@@ -13,9 +13,10 @@ import { PLAN_WORDS } from './en-plan.ts';
 import { REFUSAL_WORDS } from './en-refusals.ts';
 import { SET_WORDS } from './en-sets.ts';
 import { SHEET_WORDS } from './en-sheet.ts';
+import { SHELF_WORDS } from './en-shelf.ts';
 import { SHELL_WORDS } from './en-shell.ts';
 import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CALENDAR_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHEET_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CALENDAR_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHEET_WORDS, ...SHELF_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };

@@ -132,8 +132,8 @@ function problemOf(instance: Written): Problem {
     return [...contentsOf(instance, part, halves(quantity))].map(([single, units]) => ({ name: `${id} ${single}`, part: single, units, offer, comes, goes: Infinity }));
   });
   const piles = [...lots, ...bought];
-  const usable = instance.needs.map(({ spec, neededBy }) =>
-    piles.flatMap(({ part, comes, goes }, at) => (meets(part, spec) && comes <= day(neededBy) && goes >= day(neededBy) ? [at] : [])),
+  const usable = instance.needs.map(({ spec, neededBy, usedOn }) =>
+    piles.flatMap(({ part, comes, goes }, at) => (meets(part, spec) && comes <= day(neededBy) && goes >= day(usedOn ?? neededBy) ? [at] : [])),
   );
   const wanted = piles.map((_, at) => instance.needs.reduce((sum, { quantity }, need) => sum + (usable[need]?.includes(at) === true ? halves(quantity) : 0), 0));
   return { needs: instance.needs, piles, usable, wanted, known: new Map() };

@@ -124,7 +124,7 @@ function addNeed(program: SecondProgram, { parts }: Written, need: WrittenNeed, 
   const met = program.binary(0);
   const later = need.laterMinor === undefined || need.laterMinor === null ? null : program.binary(need.laterMinor);
   if (later !== null) program.row([[met, 1], [later, 1]], null, 1);
-  const usable = piles.filter(({ part, comes, goes }) => comes <= need.neededBy && goes >= need.neededBy && parts.some(({ id, meets }) => id === part && meets.includes(need.spec)));
+  const usable = piles.filter(({ part, comes, goes }) => comes <= need.neededBy && goes >= (need.usedOn ?? need.neededBy) && parts.some(({ id, meets }) => id === part && meets.includes(need.spec)));
   const all = usable.map((pile) => {
     const name = program.amount(need.quantity);
     pile.taken.push(name);

@@ -130,6 +130,16 @@ const days: readonly Row[] = [
     expected: { totalMinor: 300, left: [], allocation: [{ need: 'n1', part: 'filter', quantity: 1, from: 'shelf' }, { need: 'n2', part: 'filter', quantity: 1, from: 'o1' }] },
   },
   {
+    case: 'stock must be good on the day of use, goods be here on the day they are needed',
+    why: 'n1 is used on the 16th and takes the lot of that day; n2, used on the 17th, buys, and for both the goods must be here on the 15th: 2 January + 13 days',
+    suppliers: [{ leadDays: 13 }],
+    parts: [filter],
+    offers: [{ part: 'filter', priceMinor: 300 }],
+    needs: [{ ...oneFilter, neededBy: '2027-01-15', usedOn: '2027-01-16' }, { ...oneFilter, neededBy: '2027-01-15', usedOn: '2027-01-17' }],
+    shelf: [{ part: 'filter', quantity: 2, expires: '2027-01-16' }],
+    expected: { totalMinor: 300, left: [{ part: 'filter', quantity: 1 }], allocation: [{ need: 'n1', part: 'filter', quantity: 1, from: 'shelf' }, { need: 'n2', part: 'filter', quantity: 1, from: 'o1' }] },
+  },
+  {
     case: 'the lot that keeps is saved for the later need',
     why: 'n1 (10th) takes the lot that ends on the 12th, n2 (20th) the one that keeps',
     parts: [filter],

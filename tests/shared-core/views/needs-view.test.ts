@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { serviceItemSet } from '../../../shared-core/care/service-item.ts';
 import { day } from '../calendar/day.ts';
 import type { MemoryHousehold } from '../contract/memory-household.ts';
+import { enterAsBefore } from '../contract/enter-as-before.ts';
 import { partsHousehold } from '../parts/parts-household.ts';
 
 const show = (household: MemoryHousehold, horizonDays = 90) => household.must('needs.show', { horizonDays });
@@ -33,6 +35,19 @@ describe('what is needed', () => {
     expect(show(household).needs[0]).toMatchObject({ state: 'missing', coming: 0, lacking: 4 });
   });
 
+  test('a specification that an older entry names twice is one need of both amounts; a new one is refused', () => {
+    const household = partsHousehold();
+    const { item: whole } = item(household, 'pip', 'oil', [['oil', 4]]);
+    const twice = [{ specification: 'oil', quantity: 4.3 }, { specification: 'oil', quantity: 1 }];
+    expect(household.call('item.change', { id: 'pip-oil', needs: twice })).toMatchObject({ ok: false, refusal: { code: 'need-twice', path: ['needs', 1, 'specification'] } });
+    expect(household.call('item.add', { car: 'pip', name: 'more oil', interval: { repeat: { months: 72, distance: null } }, needs: twice })).toMatchObject({ ok: false, refusal: { code: 'need-twice' } });
+    enterAsBefore(household, serviceItemSet, { ...whole, needs: twice });
+    household.must('item.change', { id: 'pip-oil', minutes: 30 });
+    keep(household, '2026-12-05', 'pip-oil');
+    expect(show(household).needs.map((one) => [one.need, one.quantity, one.lacking])).toEqual([['pip-oil/oil', 5.3, 5.3]]);
+    expect(household.must('parts.show', {}).sessions[0]?.needs.map((one) => one.quantity)).toEqual([5.3]);
+  });
+
   test('says what is to be entered where nothing meets it, and where nobody offers what does', () => {
     const household = partsHousehold();
     household.must('specification.set', { id: 'belt', name: 'belt 6PK', unit: 'each', step: 1 });
@@ -52,5 +67,48 @@ describe('what is needed', () => {
     expect(show(household, 0).needs).toEqual([]);
     expect(show(household).tasks).toContainEqual({ car: 'pip', carName: 'Pip', item: 'pip-oil', itemName: 'oil', needs: [{ specification: 'oil', quantity: 4 }] });
     expect(show(household).tasks).toContainEqual(expect.objectContaining({ item: 'alder-look', needs: [] }));
+  });
+});
+
+describe('a session fixes the day', () => {
+  /** Pip's oil is due on 20 December and not planned, Alder's in the session of the 27th; what both views say of each need. */
+  function bothViews(household: MemoryHousehold) {
+    const needs = new Map(show(household).needs.map((one) => [one.need, one]));
+    return household.must('parts.show', {}).sessions.flatMap((session) => session.needs.map((one) => {
+      const shown = needs.get(`${one.item}/${one.specification}`);
+      const said = (each: typeof one | typeof shown) => [each?.taken, each?.coming, each?.comingOn, each?.lacking];
+      return { day: session.day, neededBy: shown?.neededBy, said: said(one), shown: said(shown) };
+    }));
+  }
+
+  test('needed the day before it, however long a delivery takes; what comes later lacks, in both views', () => {
+    const household = partsHousehold();
+    item(household, 'pip', 'battery', [['battery', 1]]);
+    for (const supplier of ['north', 'south']) household.must('supplier.set', { id: supplier, name: supplier, leadDays: 25 });
+    keep(household, '2026-12-05', 'pip-battery');
+    household.must('order.place', { supplier: 'north', lines: [{ offer: 'n-b1', packs: 1 }], expectedOn: day('2026-12-10') });
+    expect(show(household).needs[0]).toMatchObject({ neededBy: '2026-12-04', state: 'missing', coming: 0, lacking: 1 });
+    expect(bothViews(household)).toEqual([{ day: '2026-12-05', neededBy: '2026-12-04', said: [[], 0, null, 1], shown: [[], 0, null, 1] }]);
+  });
+
+  test('what stands in sessions takes first, by their days, then what is due; in both views', () => {
+    const household = partsHousehold();
+    item(household, 'pip', 'oil', [['oil', 4]]);
+    item(household, 'alder', 'oil', [['oil', 4]]);
+    household.must('lot.set', { id: 'l1', part: 'can', quantity: 5, receivedOn: day('2026-02-01') });
+    keep(household, '2026-12-27', 'alder-oil');
+    expect(bothViews(household).map((one) => [one.said, one.shown])).toEqual([[[[expect.objectContaining({ lot: 'l1', quantity: 4 })], 0, null, 0], [[expect.objectContaining({ lot: 'l1', quantity: 4 })], 0, null, 0]]]);
+    expect(show(household).needs.map((one) => [one.need, one.neededBy, one.lacking])).toEqual([['pip-oil/oil', '2026-12-20', 3], ['alder-oil/oil', '2026-12-26', 0]]);
+  });
+
+  test.each([
+    { case: 'good through the day before', expires: '2026-12-04', lacking: 4 },
+    { case: 'good through the day', expires: '2026-12-05', lacking: 0 },
+  ])('what is $case of the session lacks $lacking, in both views', ({ expires, lacking }) => {
+    const household = partsHousehold();
+    item(household, 'pip', 'oil', [['oil', 4]]);
+    household.must('lot.set', { id: 'l1', part: 'can', quantity: 5, receivedOn: day('2026-02-01'), expires: day(expires) });
+    keep(household, '2026-12-05', 'pip-oil');
+    expect(bothViews(household).map((one) => [one.said[3], one.shown[3]])).toEqual([[lacking, lacking]]);
   });
 });

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { directSolver } from '../../../electron/solver/highs-instance.ts';
+import { serviceItemSet } from '../../../shared-core/care/service-item.ts';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import { standingLots } from '../../../shared-core/records/shelf-left.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import { proposeOrder } from '../../../shared-core/views/order-view.ts';
 import { orderRequestSchema, orderViewSchema, type OrderView } from '../../../shared-core/views/order-view-schema.ts';
 import { day } from '../calendar/day.ts';
+import { enterAsBefore } from '../contract/enter-as-before.ts';
 import type { MemoryHousehold } from '../contract/memory-household.ts';
 import { partsHousehold } from '../parts/parts-household.ts';
 
@@ -87,6 +89,15 @@ describe('a 5 litre pack against 4 litres needed', () => {
   });
 });
 
+test('a specification that an older entry names twice is bought as one need of both amounts', async () => {
+  const household = partsHousehold();
+  const { item: whole } = item(household, 'pip', 'oil', [['oil', 4]]);
+  enterAsBefore(household, serviceItemSet, { ...whole, needs: [{ specification: 'oil', quantity: 4.3 }, { specification: 'oil', quantity: 1 }] });
+  const view = await propose(household, '2026-11-25');
+  // By hand: 5.3 litres are two cans, at 30.00 from south.
+  expect([bought(view), view.needs.map((one) => [one.need, one.quantity])]).toEqual([['2 x s-can'], [['pip-oil/oil', 5.3]]]);
+});
+
 describe('when it is needed', () => {
   const keep = (household: MemoryHousehold, on: string, place = 'home') => household.must('session.keep', { sessions: [{ day: day(on), place, tasks: [{ kind: 'item', id: 'pip-oil' }] }] });
 
@@ -97,6 +108,16 @@ describe('when it is needed', () => {
     const view = await propose(household, '2026-11-25');
     // South needs ten days, until 5 December; north three.
     expect([view.needs[0]?.neededBy, bought(view), view.needs[0]?.readyOn, view.needs[0]?.tooLateForSession]).toEqual(['2026-12-04', ['1 x n-can'], '2026-11-28', false]);
+  });
+
+  test.each([
+    { case: 'until the day before', expires: '2026-12-04', lines: ['1 x n-can'] },
+    { case: 'through the day', expires: '2026-12-05', lines: [] },
+  ])('stock that is good $case of the session: buys $lines', async ({ expires, lines }) => {
+    const household = withOil();
+    household.must('lot.set', { part: 'can', quantity: 5, receivedOn: day('2026-02-01'), expires: day(expires) });
+    keep(household, '2026-12-05');
+    expect(bought(await propose(household, '2026-11-25'))).toEqual(lines);
   });
 
   test('too soon a session is named with the day on which its parts can be here, and they are bought all the same', async () => {
