@@ -13,11 +13,11 @@ export function planText(view: PlanView): string {
     `Sessions from ${sayDate(view.today)} to ${sayDate(view.lastDay)}`,
     ...view.summary.map((one) => `  ${one.text}`),
     ...view.sessions.flatMap((session) => [
-      `${weekday(session.day)} ${sayDate(session.day)}, ${session.placeName}${session.state === 'proposed' ? '' : ' (kept)'}: ${hours(session)}, opening ${money(session.openingMinor)}`,
+      `${weekday(session.day)} ${sayDate(session.day)}, ${session.placeName}${session.state === 'proposed' ? '' : ' (kept)'}: ${hours(session)}, opening ${money(session.openingMinor)}${session.minutesMinor === 0 ? '' : `, minutes ${money(session.minutesMinor)}`}`,
       ...session.tasks.map((task) => `  ${task.carName}: ${task.name}, ${task.minutes} min, ${money(task.terms.totalMinor)}. ${task.why.text}`),
     ]),
     ...(view.left.length === 0 ? [] : ['Left for later']),
-    ...view.left.map((task) => `  ${task.carName}: ${task.name}. ${task.why.text}`),
+    ...view.left.map((task) => `  ${task.carName}: ${task.name}${task.terms.totalMinor === 0 ? '' : `, counts ${money(task.terms.totalMinor)}`}. ${task.why.text}`),
     ...view.notes.map((one) => `! ${one.text}`),
   ].join('\n');
 }

@@ -17,7 +17,7 @@ export function checkLegalDates(problem: PlanProblem): Result<PlanProblem> {
     const known = problem.tasks.get(task.id);
     if (known?.legal == null || known.late || !isLegalNow(known, problem.lastDay)) continue;
     const pin = problem.input.pinned.find((one) => one.tasks.some((ref) => taskKey(ref) === task.id));
-    const refused = pin === undefined ? whyNoDay(problem, known) : pin.day > known.legal.lastDay ? keptLate(known, pin.day) : null;
+    const refused = pin === undefined ? whyNoLegalDay(problem, known) : pin.day > known.legal.lastDay ? keptLate(known, pin.day) : null;
     if (refused !== null) return { ok: false, refusal: refused };
   }
   return ok(problem);
@@ -27,7 +27,8 @@ function keptLate(task: HouseholdTask, day: LocalDate): Refusal {
   return refuse('plan-kept-after-legal', { ...nameOf(task), day }).refusal;
 }
 
-function whyNoDay(problem: PlanProblem, task: HouseholdTask): Refusal | null {
+/** Why a task that must be done by a legal date has no day up to it, and what would help; null where it has one. */
+export function whyNoLegalDay(problem: PlanProblem, task: HouseholdTask): Refusal | null {
   const cells = problem.instance.tasks.find((one) => one.id === task.key)?.costMinor ?? {};
   if (Object.values(cells).flat().some((cost) => cost !== null)) return null;
   const noticed = withinNotice(problem.input, task);

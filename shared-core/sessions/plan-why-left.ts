@@ -1,6 +1,8 @@
 import { must } from '../result/assert.ts';
 import type { Message } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
+import { whyNoLegalDay } from './check-legal-dates.ts';
+import { isLegalNow } from './compose-plan-problem.ts';
 import type { HouseholdTask } from './household-task.ts';
 import type { PlanAccount } from './plan-account.ts';
 import type { PlanTask } from './plan-instance.ts';
@@ -25,7 +27,12 @@ export function whyLeft(problem: PlanProblem, account: PlanAccount, key: string,
 }
 
 /** It has no place, or no day at any: then what is in the way says what would help. */
-function noDay({ input, lastDay }: PlanProblem, task: HouseholdTask, values: Message['values']): Message {
+function noDay(problem: PlanProblem, task: HouseholdTask, values: Message['values']): Message {
+  const { input, lastDay } = problem;
+  if (task.legal !== null && !task.late && isLegalNow(task, lastDay)) {
+    const refused = whyNoLegalDay(problem, task);
+    if (refused !== null) return { key: refused.code, values: refused.values };
+  }
   const unpriced = notPriced(input, task);
   if (task.prices.size === 0) return unpriced === null ? { key: 'left-no-place', values } : { key: 'left-not-priced', values: { ...values, why: say(unpriced) } };
   const why = whyNowhere(input, task, lastDay);

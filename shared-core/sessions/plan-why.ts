@@ -59,9 +59,11 @@ function sentenceOf(main: PlanReason, more: PlanReason | null): string {
   return `${first.slice(0, 1).toUpperCase()}${first.slice(1)}${second}.`;
 }
 
-function keptReason({ problem, session, task }: Placed): PlanReason | null {
+function keptReason({ problem, account, session, task, currency }: Placed): PlanReason | null {
   const pin = problem.input.pinned.find((one) => one.tasks.some((ref) => taskKey(ref) === task.key));
-  return pin === undefined ? null : { about: 'kept', values: { day: session.day }, worthMinor: null };
+  if (pin === undefined) return null;
+  const lateMinor = account.terms.get(task.key)?.lateMinor ?? 0;
+  return { about: lateMinor > 0 ? 'kept-late' : 'kept', values: { day: session.day, amount: money(lateMinor, currency) }, worthMinor: null };
 }
 
 function legalReason({ problem, session, task }: Placed): PlanReason | null {

@@ -48,10 +48,10 @@ export const setPlace = change({
 export const removePlace = change({
   request: z.strictObject({ id: idSchema }),
   reply: z.object({ place: placeSchema }),
-  decide: (facts, request, moment) => {
+  decide: (facts, request) => {
     const place = facts.get(places, request.id);
     if (place === null) return refuse('unknown-place', { place: request.id }, ['id']);
-    const kept = facts.all(sessions).find((session) => session.place === place.id && isPinned(session) && session.day >= moment.today);
+    const kept = facts.all(sessions).find((session) => session.place === place.id && isPinned(session));
     if (kept !== undefined) return refuse('place-in-use', { place: place.name, day: kept.day }, ['id']);
     return ok({ entries: [...confirmed(facts, place.id), newEntry(placeRemoved, { id: place.id, car: null })], reply: { place } });
   },

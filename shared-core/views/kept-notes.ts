@@ -20,6 +20,7 @@ export function keptNotes(problem: PlanProblem): readonly Message[] {
     ...passed.map((session) => wasItDone(problem, session, placeOf(session)?.name ?? session.place)),
     ...standing.flatMap(({ session, tasks }) => pastLegalDay(session, tasks)),
     ...standing.flatMap((one) => onShutDay(problem, one)),
+    ...standing.flatMap((one) => notAsEntered(problem, one)),
     ...standing.flatMap(({ session: { day }, place, tasks }) => overMinutes({ settings: problem.input.settings, groups: problem.input.accessGroups }, { day, place, tasks }) ?? []),
   ];
 }
@@ -49,6 +50,16 @@ function onShutDay({ input }: PlanProblem, { session: { day }, place, tasks }: S
     ...(shut === undefined ? [] : [{ key: 'plan-kept-on-shut-day', values: { ...values, why: say(shut) } }]),
     ...(taken === undefined ? [] : [{ key: 'plan-kept-car-taken', values: { ...values, why: say(taken) } }]),
   ];
+}
+
+/** What cannot be done where it is kept, or not then for want of parts. */
+function notAsEntered({ input }: PlanProblem, { session: { day }, place, tasks }: Standing): readonly Message[] {
+  return tasks.flatMap((task) => {
+    const values = { car: task.carName, task: task.name, place: place.name, day };
+    if (task.prices.size > 0 && !task.prices.has(place.id) && !task.unpriced.includes(place.id)) return [{ key: 'plan-kept-elsewhere', values }];
+    const why = whyNotThere(input, task, place, day);
+    return why?.key === 'parts-not-here-yet' ? [{ key: 'plan-kept-without-parts', values: { ...values, why: say(why) } }] : [];
+  });
 }
 
 const SHUT: ReadonlySet<string> = new Set(['place-closed-then', 'place-closed-weekday']);

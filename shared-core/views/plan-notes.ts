@@ -6,9 +6,9 @@ import { whyNowhere } from '../sessions/why-nowhere.ts';
 import { say } from '../result/words/say.ts';
 import { keptNotes } from './kept-notes.ts';
 
-/** What a plan rests on that nobody has said, what is late by law, and what is to be asked of the kept sessions. */
-export function planNotes(problem: PlanProblem): readonly Message[] {
-  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...longDays(problem), ...unknownItems(problem), ...lateByLaw(problem), ...keptNotes(problem), ...baselineKeeps(problem)];
+/** What a plan rests on that nobody has said, what is late by law, and what is to be asked of the kept sessions. `saving`: something is said of one. */
+export function planNotes(problem: PlanProblem, saving: boolean): readonly Message[] {
+  return [...assumedPlaces(problem), ...missingPrices(problem), ...assumedMinutes(problem), ...longDays(problem), ...unknownItems(problem), ...lateByLaw(problem), ...keptNotes(problem), ...(saving ? baselineKeeps(problem) : [])];
 }
 
 function assumedPlaces({ input }: PlanProblem): readonly Message[] {

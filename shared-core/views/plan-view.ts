@@ -81,7 +81,7 @@ export function planView(problem: PlanProblem, answer: PlanAnswer, currency: str
     sessions: account.sessions.map((session) => sessionOf(problem, account, session, currency)),
     left: account.left.map((key) => ({ ...taskView(must(problem.tasks.get(key), 'task')), terms: { ...must(account.leftTerms.get(key), 'terms') }, why: said(whyLeft(problem, account, key, currency)) })),
     summary: summaryOf(answer, baselineMinor, problem, currency),
-    notes: planNotes(problem).map(said),
+    notes: planNotes(problem, true).map(said),
     basis: planBasis(problem.input),
     choices: choiceFingerprint(chosenOf(answer)),
   };

@@ -3,8 +3,9 @@ import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
-import { ok } from '../result/result.ts';
-import { composePlanProblem } from '../sessions/compose-plan-problem.ts';
+import { ok, type Message } from '../result/result.ts';
+import { composePlanProblem, isLegalNow } from '../sessions/compose-plan-problem.ts';
+import type { HouseholdTask } from '../sessions/household-task.ts';
 import { planAccount, type PlanAccount } from '../sessions/plan-account.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { whyPlaced } from '../sessions/plan-why.ts';
@@ -34,6 +35,7 @@ export const showSessions = ask({
     const problem = composePlanProblem({ ...all, asked: chosen.map((one) => one.task) });
     const account = planAccount(problem, chosen);
     const isThePlan = proposed !== null && proposed.totalMinor === account.totalMinor && proposed.choices === choiceFingerprint(chosen);
+    const summary = chosen.length === 0 ? [] : standingSummary({ problem, account, proposed, isThePlan, currency });
     return ok({
       today,
       horizonDays: problem.input.horizonDays,
@@ -43,8 +45,8 @@ export const showSessions = ask({
       sessions: standingSessions(facts, problem, account, currency),
       left: leftTasks(problem, account, isThePlan, currency),
       totalMinor: account.totalMinor,
-      summary: chosen.length === 0 ? [] : standingSummary({ problem, account, proposed, isThePlan, currency }).map(said),
-      notes: planNotes(problem).map(said),
+      summary: summary.map(said),
+      notes: planNotes(problem, summary.some((one) => SAVINGS.has(one.key))).map(said),
     });
   },
 });
@@ -88,6 +90,14 @@ function standingTask(problem: PlanProblem, account: PlanAccount, { passed }: Se
   return { ...task, planned: { minutes, access, late, likely, legalBy, terms: { ...terms }, why: { text: why.text, reasons } } };
 }
 
+/** Where the sessions that stand are held against each task by itself. */
+const SAVINGS: ReadonlySet<string> = new Set(['plan-saves', 'plan-saves-nothing', 'plan-saves-nothing-kept', 'stand-dearer']);
+
+function unplannedOf({ lastDay }: PlanProblem, task: HouseholdTask, why: Message): Message {
+  if (task.legal === null || task.late || !isLegalNow(task, lastDay)) return { ...why, key: 'left-unplanned' };
+  return { key: 'left-unplanned-legal', values: { date: task.legal.lastDay } };
+}
+
 /**
  * That the days are full is known of a plan alone; of sessions that were put together by hand it is said that something is worth doing. What
  * stands in a session whose day has passed waits for a word of how that went.
@@ -96,9 +106,10 @@ function leftTasks(problem: PlanProblem, account: PlanAccount, isThePlan: boolea
   return account.left.map((key) => {
     const why = whyLeft(problem, account, key, currency);
     const passed = problem.input.passed.find((one) => one.tasks.some((task) => taskKey(task) === key));
-    const unplanned = passed === undefined ? { ...why, key: 'left-unplanned' } : { key: 'left-passed', values: { ...why.values, day: passed.day } };
+    const task = must(problem.tasks.get(key), 'task');
+    const unplanned = passed === undefined ? unplannedOf(problem, task, why) : { key: 'left-passed', values: { ...why.values, day: passed.day } };
     return {
-      ...taskView(must(problem.tasks.get(key), 'task')),
+      ...taskView(task),
       terms: { ...must(account.leftTerms.get(key), 'terms') },
       why: said(why.key === 'left-no-room' && (!isThePlan || passed !== undefined) ? unplanned : why),
     };

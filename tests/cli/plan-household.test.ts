@@ -15,9 +15,13 @@ describe('plan of the household', () => {
     const { status, out } = await runCommand('plan', '--sample', '--on', '2026-11-25', '--horizon', '14');
     expect(status).toBe(0);
     expect(out).toContain('Sessions from 25 Nov 2026 to 9 Dec 2026\n  It costs ');
-    expect(out).toMatch(/\nSat 5 Dec 2026, the drive \(kept\): \d+ of 240 min, opening 12\.00 GBP\n/);
+    expect(out).toMatch(/\nSat 5 Dec 2026, the drive \(kept\): \d+ of 240 min, opening 12\.00 GBP(, minutes \d+\.\d\d GBP)?\n/);
     expect(out).toMatch(/ {2}Pip: brake fluid, 60 min, 6\.00 GBP\. It .*late.*\.\n/);
     expect(out).toContain('No plan costs less: it is proven.');
+    // Openings, minutes, tasks and what is left add up to what the plan says it costs.
+    const pence = (text: string | undefined) => Math.round(Number((text ?? '').replaceAll(/[^\d.]/g, '')) * 100);
+    const amounts = [...out.matchAll(/(?:opening|, minutes|, counts) ([\d\u202f  ]+\.\d\d) GBP|min, ([\d\u202f  ]+\.\d\d) GBP\./g)].map((found) => pence(found[1] ?? found[2]));
+    expect(amounts.reduce((sum, amount) => sum + amount, 0)).toBe(pence(/It costs ([\d\u202f  ]+\.\d\d) GBP/.exec(out)?.[1]));
     expect(out).not.toMatch(/undefined|null|NaN|\{/);
   }, 120_000);
 

@@ -13,7 +13,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'place-never-open': '{place} would never be open. Leave at least one day of the week.',
   'place-takes-none': 'The list in {field} names no car. Leave it out where the place takes every car.',
   'car-not-taken-there': '{place} does not take {car}. Choose another place, or change which cars it takes.',
-  'place-in-use': 'A session is kept at {place} on {day}. Move or cancel it first.',
+  'place-in-use': 'A session is kept at {place} on {day}. Move it, say that it was done, or cancel it first.',
   'days-end-before': 'The days end on {to}, before they begin on {from}. Turn them round.',
   'unknown-days': 'There are no such days. Look at what stands, and choose one of it.',
   'unknown-access': 'There is no such access. Look at what stands, and choose one of it.',
@@ -61,6 +61,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'session-twice': 'Two sessions stand on {day} at one place. Put them together.',
 
   'why-kept': 'You have kept this session for {day}',
+  'why-kept-late': 'You have kept this session for {day}, where being late counts {amount}',
   'why-legal': 'It must be done by {date}',
   'why-legal-keeps': 'It must be done by {date}, and from {opens} on a new one keeps that day',
   'why-legal-late': 'It has not held since {date}, so it comes as soon as can be',
@@ -90,6 +91,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'left-no-room': 'The days on which it would be worth its cost are full; leaving it counts {amount}.',
 
   'left-passed': 'It stands in the session of {day}, whose day has passed: say whether it was done, or give it another day. Leaving it counts {amount}.',
+  'left-unplanned-legal': 'It stands in no session and must be done by {date}. Give it a day up to then, or propose sessions anew.',
   'left-unplanned': 'It stands in no session. Leaving it counts {amount}, and doing it would cost less: give it a day, or propose sessions anew.',
 
   'stand-dearer': 'It costs {total}. Each task by itself on its first open day would cost {baseline}, so it costs {saving} more than that.',
@@ -120,6 +122,8 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'plan-legal-late-nowhere': '{car}: {task} has not held since {date}, and no place is known at which it can be done. Name a garage.',
   'plan-kept-on-shut-day': 'You keep a session at {place} on {day}, though it is not open then: {why}',
   'plan-kept-car-taken': 'You keep a session at {place} on {day}, though a car of it cannot be had then: {why}',
+  'plan-kept-elsewhere': 'You keep {car}: {task} at {place}, and by what is entered it is not done there. Give it another place, or change where it is done.',
+  'plan-kept-without-parts': 'You keep {car}: {task} for {day}. {why}',
   'plan-kept-past-legal': '{car}: {task} must be done by {date}, and you keep it for {day}. Move it to a day up to then.',
   'plan-session-passed': 'Was the session of {day} at {place} done or not? Its day has passed. Say that it was done, move it, or drop it.',
   'plan-session-passed-with': 'Was the session of {day} at {place} done or not? Its day has passed, and this is not entered as done: {tasks}. Enter what was done, then say that it was done, move it, or drop it.',

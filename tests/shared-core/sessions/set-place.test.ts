@@ -77,11 +77,13 @@ describe('places', () => {
     expect(planSettings(household.facts())).toMatchObject({ assumed: false, settings: { lateMinorADay: { safety: 200, damage: 60, comfort: 25 }, workWeekdays: [5, 6], preferredMinutesADay: 180, horizonDays: 90 } });
   });
 
-  test('a garage at which a session is kept cannot be taken away until it has passed', () => {
+  test('a garage at which a session is kept cannot be taken away until somebody has said how it went', () => {
     const household = twoCars();
     household.must('place.set', { name: 'Hill Works', kind: 'garage', id: 'hill' });
-    household.must('session.keep', { sessions: [{ day: day('2026-12-07'), place: 'hill', tasks: [{ kind: 'item', id: 'pip-oil' }] }] });
+    const { sessions } = household.must('session.keep', { sessions: [{ day: day('2026-12-07'), place: 'hill', tasks: [{ kind: 'item', id: 'pip-oil' }] }] });
     expect(household.call('place.remove', { id: 'hill' })).toMatchObject({ refusal: { code: 'place-in-use', values: { day: '2026-12-07' } } });
-    household.on('2026-12-08').must('place.remove', { id: 'hill' });
+    expect(household.on('2026-12-08').call('place.remove', { id: 'hill' })).toMatchObject({ refusal: { code: 'place-in-use' } });
+    household.must('session.end', { session: sessions[0]?.id ?? '', as: 'done' });
+    household.must('place.remove', { id: 'hill' });
   });
 });

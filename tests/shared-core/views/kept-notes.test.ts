@@ -117,3 +117,36 @@ describe('a place that is only assumed', () => {
     expect([assumed(bare), assumed(made)]).toEqual([['home', 'garage'], []]);
   });
 });
+
+describe('what is kept otherwise than is entered', () => {
+  test('work that only a garage does, kept at home, is said to be', () => {
+    const made = household();
+    made.must('item.add', { id: 'belt', car: 'pip', name: 'timing belt', harm: 'damage', minutes: 60, place: 'garage', garagePrice: 30_000, history: 'never-done', interval: { repeat: { months: 60, distance: null } } });
+    keep(made, '2026-12-05', 'belt');
+    expect(notes(made)).toContain('You keep Pip: timing belt at Home, and by what is entered it is not done there. Give it another place, or change where it is done.');
+  });
+
+  test('what is kept long past its day says what being late counts', () => {
+    const made = household();
+    keep(made, '2027-03-06', 'filter');
+    const task = shown(made).sessions.flatMap((one) => one.tasks).find((one) => one.task.id === 'filter');
+    expect(task?.planned?.why.text).toMatch(/^You have kept this session for 6 Mar 2027, where being late counts \d+\.\d\d GBP/);
+  });
+
+  test('nothing is said of a saving where none is worked out', () => {
+    const made = household();
+    keep(made, '2026-12-05', 'fluid');
+    expect(shown(made).summary.map((one) => one.code)).toEqual(['stand-unproven']);
+    expect(notes(made).join(' ')).not.toContain('saving');
+  });
+
+  test('a test that stands in no session is told with its date; without a day, with what would help', () => {
+    const made = household();
+    keep(made, '2026-12-05', 'fluid');
+    const left = () => shown(made).left.find((one) => one.task.id === 'test')?.why.text ?? '';
+    expect(left()).toBe('It stands in no session and must be done by 17 Dec 2026. Give it a day up to then, or propose sessions anew.');
+    made.must('place.set', { id: 'hill', name: 'Hill Works', kind: 'garage', noticeDays: 30, closedWeekdays: [] });
+    expect(left()).toMatch(/17 Dec 2026/);
+    expect(left()).not.toContain('Choose that or a later one');
+  });
+});
