@@ -44,10 +44,12 @@ export function orderModel(facts: OrderFacts, goal: OrderGoal, floor: OrderFloor
   return { program: draft.program(), minorEach, packs, groups };
 }
 
-/** More than any order of the program can cost, in minor units: the sum of all packs it allows. */
-export function largestSumMinor(facts: OrderFacts): number {
-  const { program, minorEach } = orderModel(facts, { kind: 'cost' }, new Map());
-  return program.variables.reduce((sum, { upper, cost }) => sum + upper * Math.max(0, cost) * minorEach, 0);
+/** More than any order of the program can cost, in minor units: the sum of all packs it allows; and the offer that adds most to it. */
+export function largestSum(facts: OrderFacts): { readonly sumMinor: number; readonly dearest: { readonly offer: string; readonly minor: number } | null } {
+  const { program, minorEach, packs } = orderModel(facts, { kind: 'cost' }, new Map());
+  const costs = program.variables.map(({ upper, cost }) => upper * Math.max(0, cost) * minorEach);
+  const offers = [...packs].map(([offer, { packs: ranges }]) => ({ offer, minor: Math.max(0, ...ranges.map((at) => costs[at] ?? 0)) }));
+  return { sumMinor: costs.reduce((sum, cost) => sum + cost, 0), dearest: offers.sort((a, b) => b.minor - a.minor)[0] ?? null };
 }
 
 function addFloors(draft: ProgramDraft, groups: readonly GroupVariables[], floor: ReadonlyMap<NeedRank, number>): void {

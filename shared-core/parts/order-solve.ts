@@ -6,7 +6,7 @@ import { composeAnswer } from './order-compose.ts';
 import type { OrderFacts } from './order-facts.ts';
 import { isMeetable } from './order-groups.ts';
 import type { NeedRank, OrderInstance } from './order-instance.ts';
-import { largestSumMinor, orderModel, type OrderModel } from './order-model.ts';
+import { largestSum, orderModel, type OrderModel } from './order-model.ts';
 import { workOutOrder } from './work-out-order.ts';
 
 /** Limits hold for each of the programs solved: one where all needs can be met together, otherwise up to five. */
@@ -15,7 +15,7 @@ export type OrderOptions = Pick<SolveOptions, 'nodeLimit' | 'iterationLimit' | '
 /**
  * The cheapest order that meets as many needs as possible, rank by rank. First it is tried to meet all needs that have a source; where that
  * cannot be, as many as possible of rank 0 are met, then of 1, then of 2, then the cost is made least: each in a program of its own.
- * Refuses `figures-too-large`, and `order-not-found` where a limit or a stop came before any order was found.
+ * Refuses `figures-too-large`, or `offer-too-large` where one offer alone is, and `order-not-found` where a limit or a stop came before any order was found.
  *
  * @example
  * const read = readOrderInstance(JSON.parse(text));
@@ -24,7 +24,9 @@ export type OrderOptions = Pick<SolveOptions, 'nodeLimit' | 'iterationLimit' | '
 export async function solveOrder(instance: OrderInstance, solver: Solver, options: OrderOptions = {}): Promise<Result<OrderAnswer>> {
   const facts = workOutOrder(instance);
   if (!facts.ok) return facts;
-  if (largestSumMinor(facts.value) > Number.MAX_SAFE_INTEGER) return refuse('figures-too-large');
+  const { sumMinor, dearest } = largestSum(facts.value);
+  if (dearest !== null && dearest.minor > Number.MAX_SAFE_INTEGER) return refuse('offer-too-large', { offer: dearest.offer });
+  if (sumMinor > Number.MAX_SAFE_INTEGER) return refuse('figures-too-large');
   for (const tolerance of [1e-6, 1e-9]) {
     // All costs are whole, so a gap below 1 proves as much as none.
     const found = await solveStages({ facts: facts.value, solver, options: { ...options, tolerance, absoluteGap: 0.9, relativeGap: 0 } });

@@ -7,6 +7,7 @@ import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { offers } from './offer.ts';
 import { packPaidMinor } from './offer-price.ts';
+import { checkLineAmounts, checkOrderSums } from './largest-sums.ts';
 import { checkTakers } from './order-mixing.ts';
 import { goodsMinor, orderedLineSchema, orders, orderSchema, orderSet, type Order, type OrderedLine } from './order.ts';
 import { parts } from './part.ts';
@@ -67,7 +68,7 @@ export const placeOrder = change({
       deliveryMinor: request.deliveryMinor ?? (supplier.freeFromMinor !== null && goods >= supplier.freeFromMinor ? 0 : supplier.deliveryMinor),
       cancelledOn: null,
     };
-    const sound = allOf(() => (facts.get(orders, order.id) === null ? ok(null) : refuse('id-taken', { id: order.id }, ['id'])), () => checkOrder(order, moment), () => checkMinimum(supplier, goods, sure), () => checkTakers(facts, order.lines, sure));
+    const sound = allOf(() => (facts.get(orders, order.id) === null ? ok(null) : refuse('id-taken', { id: order.id }, ['id'])), () => checkOrder(order, moment), () => checkLineAmounts(facts, order), () => checkMinimum(supplier, goods, sure), () => checkTakers(facts, order.lines, sure));
     return sound.ok ? ok({ entries: [newEntry(orderSet, order)], reply: { order } }) : sound;
   },
 });
@@ -91,12 +92,14 @@ function composeLines(facts: Facts, supplier: Supplier, request: PlaceOrderReque
   return ok(lines);
 }
 
-/** What must hold of an order: days in their order, no discount over the goods. */
+/** What must hold of an order: days in their order, sums that can be true, no discount over the goods. */
 export function checkOrder(order: Order, { today }: Pick<Moment, 'today'>): Result<unknown> {
   const goods = order.lines.reduce((sum, one) => sum + goodsMinor(one), 0);
   if (order.placedOn > today) return refuse('date-in-future', { date: order.placedOn }, ['placedOn']);
   if (order.expectedOn < order.placedOn) return refuse('expected-before-placed', { expected: order.expectedOn, placed: order.placedOn }, ['expectedOn']);
   if (order.returnBy !== null && order.returnBy < order.placedOn) return refuse('return-before-placed', { date: order.returnBy, placed: order.placedOn }, ['returnBy']);
+  const sums = checkOrderSums(order);
+  if (!sums.ok) return sums;
   return order.discountMinor > goods ? refuse('discount-over-goods', {}, ['discountMinor']) : ok(null);
 }
 

@@ -4,6 +4,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
+import { checkOfferSums } from './largest-sums.ts';
 import { offers, offerSchema, offerSet, type Offer } from './offer.ts';
 import { parts } from './part.ts';
 import { allOf, known, newId, setWhole } from './set-whole.ts';
@@ -31,6 +32,7 @@ export const setOffer = setWhole(
       () => known(facts, parts, offer.part, 'part'),
       () => (offer.seenOn > moment.today ? refuse('date-in-future', { date: offer.seenOn }, ['seenOn']) : ok(null)),
       () => checkBreaks(offer),
+      () => checkOfferSums(facts, offer),
     ),
 );
 
@@ -61,7 +63,7 @@ export const seeOffer = change({
     if (offer === null) return refuse('unknown-offer', { id }, ['id']);
     const seen = offerSchema.parse({ ...offer, ...asked, seenOn: on ?? moment.today, withdrawnOn: null });
     if (seen.seenOn > moment.today) return refuse('date-in-future', { date: seen.seenOn }, ['on']);
-    const sound = checkBreaks(seen);
+    const sound = allOf(() => checkBreaks(seen), () => checkOfferSums(facts, seen));
     return sound.ok ? ok({ entries: [newEntry(offerSet, seen)], reply: { set: seen } }) : sound;
   },
 });

@@ -1,11 +1,14 @@
 import type { Solver } from '../integer-program/solver.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { BuyingTerms } from '../parts/compose-instance.ts';
+import { offers } from '../parts/offer.ts';
 import type { OrderAnswer } from '../parts/order-answer.ts';
 import type { OrderInstance } from '../parts/order-instance.ts';
 import { solveOrder, type OrderOptions } from '../parts/order-solve.ts';
 import { preferences } from '../parts/part-preference.ts';
-import { ok, type Result } from '../result/result.ts';
+import { parts } from '../parts/part.ts';
+import { suppliers } from '../parts/supplier.ts';
+import { ok, refuse, type Refusal, type Result } from '../result/result.ts';
 
 /** A preference that was tried: whether it was taken, and by how much it makes the order dearer; null where it meets less. */
 export interface TriedPreference {
@@ -30,7 +33,7 @@ export interface PreferredOrder {
 export async function preferredOrder(facts: Facts, compose: (terms: BuyingTerms) => OrderInstance, plain: BuyingTerms, solver: Solver, options: OrderOptions): Promise<Result<PreferredOrder>> {
   const first = compose(plain);
   const cheapest = await solveOrder(first, solver, options);
-  if (!cheapest.ok) return cheapest;
+  if (!cheapest.ok) return refuse(cheapest.refusal.code, named(facts, cheapest.refusal.values), cheapest.refusal.path);
   let best = { instance: first, answer: cheapest.value, terms: plain };
   const tried: TriedPreference[] = [];
   const needed = new Set(first.needs.map((need) => need.spec));
@@ -50,4 +53,12 @@ export async function preferredOrder(facts: Facts, compose: (terms: BuyingTerms)
     }
   }
   return ok({ ...best, tried });
+}
+
+/** An offer that is refused, by its part and who sells it rather than by its id. */
+function named(facts: Facts, values: Refusal['values']): Refusal['values'] {
+  const id = values['offer'];
+  const offer = typeof id === 'string' ? facts.get(offers, id) : null;
+  if (offer === null) return values;
+  return { ...values, offer: `${facts.get(parts, offer.part)?.name ?? offer.part}, ${facts.get(suppliers, offer.supplier)?.name ?? offer.supplier}` };
 }

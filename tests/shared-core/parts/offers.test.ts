@@ -57,6 +57,18 @@ describe('an offer', () => {
   });
 
   test.each([
+    { case: 'a price of all its packs that cannot be true', offer: { breaks: [{ packs: 100_000, priceMinor: 20_000_000 }] }, code: 'offer-sum-too-large', source: 'by hand: 100 000 at 20 000 000 are 2 * 10^12, the most is 10^12' },
+    { case: 'one pack with its tax that cannot', offer: { priceMinor: 900_000_000_000, taxAdded: 2000 }, code: 'offer-sum-too-large', source: 'by hand: 1.08 * 10^12' },
+    { case: 'a pack of kits that holds too much', offer: { part: 'set', quantity: 1000 }, code: 'pack-holds-too-much', source: 'by hand: 1000 times 2000 are more than a million' },
+    { case: 'the largest that can', offer: { priceMinor: 1_000_000_000_000 }, code: null, source: 'by hand: 10^12' },
+  ])('$case: $code ($source)', ({ offer, code }) => {
+    const household = withOffer();
+    household.must('part.set', { id: 'set', name: 'set', contains: [{ part: 'can', quantity: 2000 }] });
+    const reply = household.call('offer.set', { supplier: 'north', part: 'can', quantity: 5, priceMinor: 1, seenOn: day('2026-11-01'), ...offer });
+    expect(reply.ok ? null : reply.refusal.code).toBe(code);
+  });
+
+  test.each([
     { case: 'seen tomorrow', call: () => withOffer().call('offer.see', { id: 'o1', on: day('2026-11-26') }), code: 'date-in-future' },
     { case: 'withdrawn tomorrow', call: () => withOffer().call('offer.withdraw', { id: 'o1', on: day('2026-11-26') }), code: 'date-in-future' },
     { case: 'not there', call: () => withOffer().call('offer.withdraw', { id: 'o2' }), code: 'unknown-offer' },

@@ -50,6 +50,23 @@ describe('placing an order', () => {
     if (!refused.ok) expect(sayRefusal(refused.refusal)).toMatch(/\.$/);
   });
 
+  test.each([
+    { case: 'a line that cannot be true', lines: [{ offer: 'n-can', packs: 10_000, priceMinor: 1_000_000_000_000 }], code: 'order-sum-too-large' },
+    { case: 'lines that cannot together', lines: [{ offer: 'n-can', packs: 1, priceMinor: 600_000_000_000 }, { offer: 'n-f1', packs: 1, priceMinor: 600_000_000_000 }], code: 'order-sum-too-large' },
+    { case: 'deposits that cannot', lines: [{ offer: 'n-can', packs: 10, depositMinor: 900_000_000_000 }], code: 'order-sum-too-large' },
+    { case: 'more than any shelf holds', lines: [{ part: 'can', packs: 10_000, quantity: 101, priceMinor: 1 }], code: 'line-brings-too-much' },
+  ])('$case is refused: $code', ({ lines, code }) => {
+    const household = partsHousehold();
+    expect(household.call('order.place', { supplier: 'north', lines })).toMatchObject({ ok: false, refusal: { code } });
+    expect(household.must('parts.show', {}).orders).toEqual([]);
+  });
+
+  test('a price is not changed to what cannot be true', () => {
+    const household = partsHousehold();
+    const { order } = household.must('order.place', { supplier: 'north', lines: [{ offer: 'n-can', packs: 10 }] });
+    expect(household.call('order.change', { order: order.id, lines: [{ id: 'line-1', priceMinor: 200_000_000_000 }] })).toMatchObject({ ok: false, refusal: { code: 'order-sum-too-large' } });
+  });
+
   test('below the least is taken from one who is sure', () => {
     expect(partsHousehold().call('order.place', { supplier: 'south', lines: [{ offer: 's-can', packs: 1, priceMinor: 100 }], sure: true }).ok).toBe(true);
   });

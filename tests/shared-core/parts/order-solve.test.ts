@@ -102,10 +102,11 @@ describe('solveOrder', () => {
   });
 
   test.each([
-    { case: 'quantities', change: { needs: [{ id: 'n1', car: 'c', spec: 'filter-A', quantity: 1_000_000, neededBy: '2027-01-16' }], offers: [{ id: 'o1', supplier: 's1', part: 'kit', quantity: 0.000001, priceMinor: 1 }], parts: [filter, { id: 'kit', meets: [], contains: [{ part: 'filter', quantity: 0.000001 }] }] } },
-    { case: 'sums of money', change: { needs: [{ id: 'n1', car: 'c', spec: 'filter-A', quantity: 1_000_000, neededBy: '2027-01-16' }], offers: [{ id: 'o1', supplier: 's1', part: 'filter', quantity: 1, priceMinor: 1_000_000_000_000 }] } },
-  ])('refuses $case too large to reckon exactly', async ({ change }) => {
-    expect(await solveOrder(instanceOf({ ...two, ...change }), testSolver)).toMatchObject({ ok: false, refusal: { code: 'figures-too-large' } });
+    { case: 'quantities', change: { needs: [{ id: 'n1', car: 'c', spec: 'filter-A', quantity: 1_000_000, neededBy: '2027-01-16' }], offers: [{ id: 'o1', supplier: 's1', part: 'kit', quantity: 0.000001, priceMinor: 1 }], parts: [filter, { id: 'kit', meets: [], contains: [{ part: 'filter', quantity: 0.000001 }] }] }, code: 'figures-too-large', offer: undefined },
+    { case: 'sums of money', change: { needs: [{ id: 'n1', car: 'c', spec: 'filter-A', quantity: 1_000_000, neededBy: '2027-01-16' }], offers: [{ id: 'o1', supplier: 's1', part: 'filter', quantity: 1, priceMinor: 1_000_000_000_000 }] }, code: 'offer-too-large', offer: 'o1' },
+    { case: 'the sums of one offer among others', change: { offers: [{ id: 'o1', supplier: 's1', part: 'filter', quantity: 1, priceMinor: 1 }, { id: 'o2', supplier: 's1', part: 'filter', quantity: 1, priceMinor: 1, breaks: [{ packs: 100_000, priceMinor: 1_000_000_000_000 }] }] }, code: 'offer-too-large', offer: 'o2' },
+  ])('refuses $case too large to reckon exactly', async ({ change, code, offer }) => {
+    expect(await solveOrder(instanceOf({ ...two, ...change }), testSolver)).toMatchObject({ ok: false, refusal: { code, values: offer === undefined ? {} : { offer } } });
   });
 
   test('large sums are exact: thresholds of thousands of millions, missed by one', async () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { directSolver } from '../../../electron/solver/highs-instance.ts';
 import { serviceItemSet } from '../../../shared-core/care/service-item.ts';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
+import { offers, offerSet } from '../../../shared-core/parts/offer.ts';
 import { standingLots } from '../../../shared-core/records/shelf-left.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import { proposeOrder } from '../../../shared-core/views/order-view.ts';
@@ -96,6 +97,13 @@ test('a specification that an older entry names twice is bought as one need of b
   const view = await propose(household, '2026-11-25');
   // By hand: 5.3 litres are two cans, at 30.00 from south.
   expect([bought(view), view.needs.map((one) => [one.need, one.quantity])]).toEqual([['2 x s-can'], [['pip-oil/oil', 5.3]]]);
+});
+
+test('an older offer too large to be reckoned with is named by its part and who sells it', async () => {
+  const household = withOil();
+  enterAsBefore(household, offerSet, { ...must(household.facts().get(offers, 'n-can'), 'offer'), breaks: [{ packs: 100_000, priceMinor: 1_000_000_000_000 }] });
+  const reply = await proposeOrder(household.facts(), orderRequestSchema.parse({}), { today: day('2026-11-25') }, solver);
+  expect(reply).toMatchObject({ ok: false, refusal: { code: 'offer-too-large', values: { offer: 'Fern oil, North Parts' } } });
 });
 
 describe('when it is needed', () => {
