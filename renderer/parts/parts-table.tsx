@@ -29,7 +29,7 @@ export function PartsTable({ label, columns, actions = true, children }: PartsTa
       <Table className={styles.wide ?? ''} verticalSpacing="xs" aria-label={label}>
         <Table.Thead>
           <Table.Tr>
-            {columns.map(({ name, number = false }) => <Table.Th key={name} scope="col" className={number ? (sectionStyles.number ?? '') : ''}>{name}</Table.Th>)}
+            {columns.map(({ name, number = false }) => <Table.Th key={name} scope="col" className={number ? `${sectionStyles.number} ${styles.numbers}` : ''}>{name}</Table.Th>)}
             {actions && <Table.Th scope="col"><span className="only-said">{tell('parts.actions')}</span></Table.Th>}
           </Table.Tr>
         </Table.Thead>

@@ -1,4 +1,6 @@
-/** How a cell begins that a spreadsheet would take for a formula. */
+import Papa from 'papaparse';
+
+/** How a cell begins that a spreadsheet would take for a formula. The rule of the package that writes sees none in a text of several lines. */
 const FORMULA = /^[=+\-@\t\r]/;
 
 /**
@@ -8,9 +10,5 @@ const FORMULA = /^[=+\-@\t\r]/;
  * @example csvText([['a', 'b']]) //=> '"a","b"\r\n'
  */
 export function csvText(rows: readonly (readonly string[])[]): string {
-  return rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
-}
-
-function cellText(cell: string): string {
-  return `"${(FORMULA.test(cell) ? `'${cell}` : cell).replaceAll('"', '""')}"`;
+  return rows.length === 0 ? '' : `${Papa.unparse(rows.map((row) => [...row]), { quotes: true, escapeFormulae: FORMULA, newline: '\r\n' })}\r\n`;
 }

@@ -4,6 +4,7 @@ import type { LocalDate } from '../calendar/local-date.ts';
 import { sayDate } from '../result/words/say.ts';
 import { amountText } from '../units/money.ts';
 import { say } from '../result/words/say.ts';
+import { amountSaid } from './amount-said.ts';
 import { csvText } from './csv-text.ts';
 
 /** A row of a sheet: so many packs of a part, by its number, and for which cars. */
@@ -60,15 +61,9 @@ export function orderSheet(source: SheetSource, currency: string, on: LocalDate)
 function rowOf(line: SheetSource['lines'][number]): SheetRow {
   const cars = [...new Set(line.for.map((one) => one.carName))].join(', ');
   return {
-    number: line.numberNow ?? line.number ?? '', part: line.partName, packs: line.packs, pack: packText(line.quantity, line.unit), priceMinor: line.priceMinor, totalMinor: line.packs * line.priceMinor, depositMinor: line.packs * line.depositMinor,
+    number: line.numberNow ?? line.number ?? '', part: line.partName, packs: line.packs, pack: amountSaid(line.quantity, line.unit), priceMinor: line.priceMinor, totalMinor: line.packs * line.priceMinor, depositMinor: line.packs * line.depositMinor,
     for: cars === '' ? say({ key: 'sheet-for-shelf', values: {} }) : cars,
   };
-}
-
-/** @example packText(5, 'litre') //=> '5 litres' */
-function packText(quantity: number, unit: string | null): string {
-  const name = unit === null || unit === 'each' ? 'piece' : unit;
-  return `${quantity} ${name}${quantity === 1 ? '' : 's'}`;
 }
 
 function mailText(supplierName: string, rows: readonly SheetRow[], sums: Pick<OrderSheet, 'goodsMinor' | 'deliveryMinor' | 'discountMinor' | 'depositsMinor' | 'paidMinor'>, currency: string): string {

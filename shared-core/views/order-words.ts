@@ -1,4 +1,6 @@
 import { serviceItems } from '../care/service-item.ts';
+import { cars } from '../fleet/car.ts';
+import type { Facts } from '../journal/facts.ts';
 import { comingSupply } from '../parts/coming-supply.ts';
 import { parts, statementOf } from '../parts/part.ts';
 import { partsSettings } from '../parts/parts-settings.ts';
@@ -64,7 +66,18 @@ function unmetNotes(view: Worded): readonly Message[] {
 
 function overdueNotes({ facts, today }: ProposedOrder): readonly Message[] {
   const overdue = comingSupply(facts, today).filter((one) => one.overdue);
-  return overdue.map((one) => ({ key: 'order-note-overdue', values: { supplier: facts.get(suppliers, one.supplier)?.name ?? one.supplier, part: facts.get(parts, one.line.part)?.name ?? one.line.part, date: one.expectedOn } }));
+  const isTogether = (one: (typeof overdue)[number]) => (other: (typeof overdue)[number]) => other.supplier === one.supplier && other.expectedOn === one.expectedOn;
+  return overdue.filter((one, at) => overdue.findIndex(isTogether(one)) === at).map((one) => {
+    const names = overdue.filter(isTogether(one)).map(({ line }) => facts.get(parts, line.part)?.name ?? line.part);
+    return { key: 'order-note-overdue', values: { supplier: facts.get(suppliers, one.supplier)?.name ?? one.supplier, part: firstOf(names), date: one.expectedOn } };
+  });
+}
+
+/** The first of many names, and how many more there are. @example firstOf(['a', 'b', 'c', 'd', 'e']) //=> 'a, b, c and 2 more' */
+function firstOf(names: readonly string[]): string {
+  const [different, most] = [[...new Set(names)], 3];
+  const first = different.slice(0, most).join(', ');
+  return different.length <= most ? first : say({ key: 'first-and-more', values: { first, more: different.length - most } });
 }
 
 function staleNote({ facts }: ProposedOrder, view: Worded): readonly Message[] {
@@ -97,6 +110,12 @@ function mergedNotes({ facts, needs, answer }: ProposedOrder): readonly Message[
 function toolNotes({ facts }: ProposedOrder, view: Worded): readonly Message[] {
   return view.toolsLacking.map((tool) => ({
     key: tool.why === 'missing' ? 'order-note-tool-missing' : 'order-note-tool-borrowed',
-    values: { tool: tool.name, lender: tool.lender, until: tool.until, items: tool.items.map(({ item }) => facts.get(serviceItems, item)?.name ?? item).join(', ') },
+    values: { tool: tool.name, lender: tool.lender, until: tool.until, items: firstOf(tool.items.map(({ item }) => taskName(facts, item))) },
   }));
+}
+
+/** @example taskName(facts, 'pip-oil') //=> 'Pip: engine oil and filter' */
+function taskName(facts: Facts, id: string): string {
+  const item = facts.get(serviceItems, id);
+  return item === null ? id : `${facts.get(cars, item.car)?.name ?? item.car}: ${item.name}`;
 }

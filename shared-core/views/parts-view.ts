@@ -14,6 +14,7 @@ import { taskTools, tools } from '../parts/tool.ts';
 import { wastes } from '../parts/waste.ts';
 import { ok, type Message } from '../result/result.ts';
 import { money } from '../sessions/plan-why.ts';
+import { amountSaid } from './amount-said.ts';
 import { offerViews, partViews, specificationViews } from './parts-catalogue.ts';
 import { placedOrderViews } from './parts-orders.ts';
 import { sessionParts } from './parts-sessions.ts';
@@ -61,13 +62,13 @@ function toolViews(facts: Facts, today: LocalDate): PartsView['tools'] {
 /** What wants to be looked at, the most pressing first. */
 function partsNotes({ orders, sessions, shelf, tools: all, currency }: Omit<PartsView, 'notes'>): readonly Message[] {
   const lacking = sessions.flatMap(({ day, daysAhead, needs }) => needs.filter((need) => need.lacking > 0).map((need): Message => ({
-    key: 'parts-note-session-lacks', values: { day, days: daysAhead, quantity: `${need.lacking} ${need.unit}`, specification: need.specificationName, item: need.itemName, car: need.carName },
+    key: 'parts-note-session-lacks', values: { day, days: daysAhead, quantity: amountSaid(need.lacking, need.unit), specification: need.specificationName, item: need.itemName, car: need.carName },
   })));
   const overdue = orders.flatMap((one): Message[] => (one.overdueDays === null ? [] : [{ key: 'parts-note-overdue', values: { supplier: one.supplierName, date: one.order.expectedOn } }]));
   const aside = orders.flatMap((one): Message[] => (one.returnDaysLeft !== null && one.lines.some((line) => line.aside > line.goodsReturned) ? [{ key: 'parts-note-return-by', values: { supplier: one.supplierName, date: one.order.returnBy } }] : []));
   const refunds = orders.flatMap((one): Message[] => (one.refundOpenMinor === 0 ? [] : [{ key: 'parts-note-refund', values: { supplier: one.supplierName, sum: money(one.refundOpenMinor, currency) } }]));
   const deposits = orders.flatMap((one): Message[] => (one.depositsOpenMinor === 0 ? [] : [{ key: 'parts-note-deposit', values: { supplier: one.supplierName, sum: money(one.depositsOpenMinor, currency) } }]));
-  const expired = shelf.filter((one) => one.state === 'expired').map((one): Message => ({ key: 'parts-note-expired', values: { part: one.partName, left: `${one.left}${one.unit === null || one.unit === 'each' ? '' : ` ${one.unit}`}`, date: one.goodUntil } }));
+  const expired = shelf.filter((one) => one.state === 'expired').map((one): Message => ({ key: 'parts-note-expired', values: { part: one.partName, left: amountSaid(one.left, one.unit), date: one.goodUntil } }));
   const back = all.filter((tool) => tool.overdue).map((tool): Message => ({ key: 'parts-note-give-back', values: { tool: tool.name, lender: tool.lender, date: tool.until } }));
   return [...lacking, ...overdue, ...aside, ...refunds, ...deposits, ...expired, ...back];
 }

@@ -6,8 +6,8 @@ import { verifyOrder } from '../../../shared-core/parts/order-verify.ts';
 import { assert } from '../../../shared-core/result/assert.ts';
 import { sayDate } from '../../../shared-core/result/words/say.ts';
 import { amountText } from '../../../shared-core/units/money.ts';
+import { csvText } from '../../../shared-core/views/csv-text.ts';
 import type { OrderView } from '../../../shared-core/views/order-view-schema.ts';
-import { orderCsv } from '../../pack/order-csv.ts';
 import { workerSolver } from '../../solver/worker-solver.ts';
 import { done, refused, wrongUse, type Command, type CommandAnswer } from '../command.ts';
 import { readJson } from '../read-input.ts';
@@ -45,7 +45,12 @@ function isSheetKind(value: unknown): value is SheetKind {
 }
 
 function sheetText({ sheets }: OrderView, kind: SheetKind): string {
-  return kind === 'csv' ? orderCsv(sheets).trimEnd() : sheets.map((sheet) => sheet[kind]).join('\n\n');
+  return kind === 'csv' ? ordersCsv(sheets).trimEnd() : sheets.map((sheet) => sheet[kind]).join('\n\n');
+}
+
+/** The sheets of all suppliers as one table. */
+function ordersCsv(sheets: OrderView['sheets']): string {
+  return csvText([...(sheets[0] === undefined ? [] : [sheets[0].table.head]), ...sheets.flatMap((sheet) => sheet.table.rows)]);
 }
 
 async function orderInstance(file: string): Promise<CommandAnswer> {

@@ -27,8 +27,8 @@ export function RefundForm({ view: { currency, today }, back, onClose }: RefundF
     key: `order.refund ${back.id} ${back.refunds.length}`,
     start: { on: today as string, amount: amountText(open, currency) },
     send: (draft) => send(draft, back.id, currency),
-    onDone: ({ undo }, draft) => {
-      note(tell('refund.done', { amount: `${draft.amount} ${currency}` }), undo);
+    onDone: ({ return: after, undo }) => {
+      note(tell('refund.done', { amount: words.money(after.refunds.at(-1)?.minor ?? 0) }), undo);
       onClose();
     },
   });

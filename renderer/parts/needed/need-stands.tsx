@@ -14,7 +14,7 @@ export function NeedStands({ need, today }: { readonly need: StandingNeed; reado
   const { state, taken, coming, comingOn, lacking, unit, gap } = need;
   const some = taken.length > 0 || coming > 0;
   const parts = [
-    ...taken.map((one) => tell(one.where === null ? 'needed.from-shelf' : 'needed.from-shelf-where', { amount: amountWords(one.quantity, unit), part: one.partName, where: one.where ?? '' })),
+    ...together(taken).map((one) => tell(one.where === null ? 'needed.from-shelf' : 'needed.from-shelf-where', { amount: amountWords(one.quantity, unit), part: one.partName, where: one.where ?? '' })),
     ...(coming > 0 ? [tell('needed.from-order', { amount: amountWords(coming, unit), date: comingOn === null ? '' : words.nearDate(comingOn, today) })] : []),
     ...(lacking > 0 && some ? [tell('needed.lacking', { amount: amountWords(lacking, unit) })] : []),
   ];
@@ -26,6 +26,12 @@ export function NeedStands({ need, today }: { readonly need: StandingNeed; reado
       {gap !== null && <div className={styles.soon}>{gap.said.text}</div>}
     </>
   );
+}
+
+/** Lots of one part in one place are said as one. */
+function together(taken: StandingNeed['taken']): StandingNeed['taken'] {
+  const isTogether = (one: (typeof taken)[number]) => (other: (typeof taken)[number]) => other.part === one.part && other.where === one.where;
+  return taken.filter((one, at) => taken.findIndex(isTogether(one)) === at).map((one) => ({ ...one, quantity: taken.filter(isTogether(one)).reduce((sum, { quantity }) => sum + Math.round(quantity * 1000), 0) / 1000 }));
 }
 
 function metByWords({ metBy }: StandingNeed): string {

@@ -30,7 +30,7 @@ export function OffersLeaf({ view, open }: OffersLeafProps) {
         {standing === 0 ? tell('offers.none-lead') : tell('offers.sum', { n: standing })}{stale > 0 && ` ${tell('offers.sum-stale', { n: stale })}`} <Link href="/parts/prices">{tell('offers.take-in')}</Link>
       </p>
       <div className={styles.bar}>
-        <TextInput label={tell('offers.find')} value={sought} onChange={(event) => setSought(event.currentTarget.value)} autoComplete="off" />
+        <TextInput className={styles.find ?? ''} label={tell('offers.find')} value={sought} onChange={(event) => setSought(event.currentTarget.value)} autoComplete="off" />
       </div>
       <OffersSection view={view} open={open} has={has} />
       <PartsSection view={view} open={open} has={has} />

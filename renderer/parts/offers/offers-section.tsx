@@ -79,7 +79,7 @@ function OfferRow({ one, view, open }: { readonly one: Offer; readonly view: Par
     <Table.Tr>
       <Table.Td className={styles.name}>{one.partName}{about.length > 0 && <div className={sectionStyles.small}>{about.join(' · ')}</div>}</Table.Td>
       <Table.Td className={styles.words}>{one.supplierName}</Table.Td>
-      <Table.Td>{amountWords(offer.quantity, one.unit)}</Table.Td>
+      <Table.Td className={sectionStyles.date}>{amountWords(offer.quantity, one.unit)}</Table.Td>
       <Table.Td className={sectionStyles.number}>{words.money(one.paidMinor)}{prices.map((text) => <div key={text} className={sectionStyles.small}>{text}</div>)}</Table.Td>
       <Table.Td className={sectionStyles.date}>{words.nearDate(offer.seenOn, view.today)}{one.stale && <div className={styles.soon}><strong>{tell('offers.stale', { n: one.ageDays })}</strong></div>}</Table.Td>
       <Table.Td>

@@ -19,6 +19,8 @@ export interface Ordering {
   readonly terms: OrderTerms;
   readonly running: boolean;
   readonly stopping: boolean;
+  /** The last run was stopped: its order may not be held against anything, or there may be none. */
+  readonly stopped: boolean;
   /** Choices looked at so far, as the host tells. */
   readonly steps: number;
   readonly refusal: Refusal | null;
@@ -29,7 +31,7 @@ export interface Ordering {
   readonly placed: readonly string[];
 }
 
-let current: Ordering = { terms: { horizonDays: 90, onlySupplier: '', arriveBy: '', noLeftovers: false }, running: false, stopping: false, steps: 0, refusal: null, view: null, outdated: false, placed: [] };
+let current: Ordering = { terms: { horizonDays: 90, onlySupplier: '', arriveBy: '', noLeftovers: false }, running: false, stopping: false, stopped: false, steps: 0, refusal: null, view: null, outdated: false, placed: [] };
 let runs = 0;
 let job = '';
 /** Changes that are ours, and leave the rest of the order as it is. */
@@ -53,14 +55,14 @@ export async function workOutOrder(terms: Omit<RequestOf<'order.propose'>, 'job'
   job = `order ${Date.now()} ${runs}`;
   const mine = job;
   let changed = false;
-  show({ running: true, stopping: false, steps: 0, refusal: null });
+  show({ running: true, stopping: false, stopped: false, steps: 0, refusal: null });
   const stopHearing = onPush((push) => {
     if (push.kind === 'job-progress' && push.job === mine) show({ steps: push.done });
     if (push.kind === 'changed') changed = true;
   });
   const reply = await runLong('order.propose', { ...terms, job: mine });
   stopHearing();
-  show({ running: false, stopping: false, ...(reply.ok ? { view: reply.value, outdated: changed, placed: [] } : { refusal: reply.refusal }) });
+  show({ running: false, stopping: false, stopped: current.stopping, ...(reply.ok ? { view: reply.value, outdated: changed, placed: [] } : { refusal: reply.refusal }) });
   return reply.ok;
 }
 

@@ -21,7 +21,8 @@ interface ProposalProps {
 /** An order that was worked out: its proof, what to look at first, its part for each supplier, what it costs and what it is held against. */
 export function Proposal({ proposal, open }: ProposalProps) {
   const words = useWords();
-  const { outdated, placed } = useOrdering();
+  const { outdated, placed, stopped } = useOrdering();
+  const heldAgainst = proposal.perCar.cars.length > 0 || proposal.perSupplier.length > 0;
   if (proposal.needs.length === 0) return <Section title={tell('order.proof')}><p>{tell('order.nothing-needed', { n: proposal.horizonDays })}</p></Section>;
   return (
     <>
@@ -29,6 +30,7 @@ export function Proposal({ proposal, open }: ProposalProps) {
         {outdated && <p className={styles.soon} role="status"><strong>{tell('order.outdated')}</strong></p>}
         <p className={styles.lead}>{termsWords(proposal, words)}</p>
         {proposal.proof.map((one, at) => <p key={one.text} className={styles.lead}>{at === 0 ? <strong>{inOwnMoney(one.text, words)}</strong> : inOwnMoney(one.text, words)}</p>)}
+        {stopped && !heldAgainst && <p className={styles.lead}>{tell('order.stopped-short')}</p>}
       </Section>
       {proposal.notes.length > 0 && <Section title={tell('order.notes')}><PartsNotes notes={proposal.notes} /></Section>}
       <div className={styles.columns}>

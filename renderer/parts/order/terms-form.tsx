@@ -13,7 +13,7 @@ import styles from '../parts.module.css';
 
 /** What the order is to keep to: how far ahead, and what if from one supplier, by a day, or with nothing left over. */
 export function TermsForm({ view }: { readonly view: PartsView }) {
-  const { terms, running, refusal, view: proposal } = useOrdering();
+  const { terms, running, stopped, refusal, view: proposal } = useOrdering();
   const { byName } = useWords();
   const id = useId();
   const [dateFault, setDateFault] = useState<string | undefined>(undefined);
@@ -39,7 +39,7 @@ export function TermsForm({ view }: { readonly view: PartsView }) {
         </div>
       </form>
       <Progress />
-      <p role="alert" className={refusal === null ? 'only-said' : styles.fault}>{refusal !== null && sayFault(refusal)}</p>
+      <p role="alert" className={refusal === null ? 'only-said' : styles.fault}>{refusal !== null && (stopped && refusal.code === 'order-not-found' ? tell('order.stopped-empty') : sayFault(refusal))}</p>
     </Section>
   );
 }

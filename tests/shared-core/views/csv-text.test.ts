@@ -7,9 +7,11 @@ test('every cell is quoted, a quote is doubled, and a line ends with CR LF', () 
   expect(csvText([['a', 'say "b"'], ['', 'c\nd']])).toBe('"a","say ""b"""\r\n"","c\nd"\r\n');
 });
 
-test.each(['=1+1', '+44', '-5', '@x', '\tx', '\rx'])('a cell that a spreadsheet would take for a formula is made harmless: %j', (cell) => {
+test.each(['=1+1', '+44', '-5', '@x', '\tx', '\rx', '=a\nb'])('a cell that a spreadsheet would take for a formula is made harmless: %j', (cell) => {
   expect(csvText([[cell, 'x']])).toBe(`"'${cell}","x"\r\n`);
 });
+
+test('nothing is no table', () => expect(csvText([])).toBe(''));
 
 test('another program reads back what was written', () => {
   fc.assert(fc.property(fc.array(fc.array(fc.string().map((text) => `x${text}`), { minLength: 2, maxLength: 5 }), { minLength: 1, maxLength: 6 }), (rows) => {

@@ -1,16 +1,15 @@
 import Papa from 'papaparse';
 import { expect, test } from 'vitest';
-import { orderCsv } from '../../electron/pack/order-csv.ts';
-import { orderSheet, type SheetSource } from '../../shared-core/views/order-sheets.ts';
-import { day } from '../shared-core/calendar/day.ts';
+import { orderSheet, type SheetSource } from '../../../shared-core/views/order-sheets.ts';
+import { day } from '../calendar/day.ts';
 
 const LINE: SheetSource['lines'][number] = { number: 'F1', numberNow: null, partName: 'Filter', packs: 2, quantity: 1, unit: 'each', priceMinor: 800, depositMinor: 0, for: [{ carName: 'Pip' }, { carName: 'Pip' }, { carName: 'Alder' }] };
 const source = (lines: readonly Partial<SheetSource['lines'][number]>[], more: Partial<SheetSource> = {}): SheetSource => ({ supplier: 'north', supplierName: 'North Parts', deliveryMinor: 500, discountMinor: 0, lines: lines.map((line) => ({ ...LINE, ...line })), ...more });
 const sheet = (lines: readonly Partial<SheetSource['lines'][number]>[], more: Partial<SheetSource> = {}) => orderSheet(source(lines, more), 'GBP', day('2026-11-25'));
 
 test('the table reads back as it was, with commas, quotes and lines in it', () => {
-  const text = orderCsv([sheet([{ partName: 'Filter, "large"' }]), sheet([{ quantity: 5, unit: 'litre' }])]);
-  const rows = Papa.parse<string[]>(text.trimEnd()).data;
+  const { csv } = sheet([{ partName: 'Filter, "large"' }, { quantity: 5, unit: 'litre' }]);
+  const rows = Papa.parse<string[]>(csv.trimEnd()).data;
   expect(rows).toEqual([
     ['supplier', 'number', 'part', 'packs', 'in a pack', 'price of a pack', 'sum', 'deposit', 'currency', 'for'],
     ['North Parts', 'F1', 'Filter, "large"', '2', '1 piece', '8.00', '16.00', '0.00', 'GBP', 'Pip, Alder'],
@@ -19,11 +18,9 @@ test('the table reads back as it was, with commas, quotes and lines in it', () =
 });
 
 test.each(['=1+1', '+1', '-1', '@x', '\tx', '=a\nb'])('a name that a spreadsheet would reckon with (%j) is made harmless', (name) => {
-  const [, row] = Papa.parse<string[]>(orderCsv([sheet([{ partName: name }])]).trimEnd()).data;
+  const [, row] = Papa.parse<string[]>(sheet([{ partName: name }]).csv.trimEnd()).data;
   expect(row?.[2]).toBe(`'${name}`);
 });
-
-test('nothing to buy is no table', () => expect(orderCsv([])).toBe(''));
 
 test('the e-mail names each line with its price, and what is paid in all; deposits stand beside it', () => {
   // By hand: 2 * 8.00 and 1 * 70.00 are 86.00, with 5.00 and less 1.00 it is 90.00; 10.00 of deposit.
