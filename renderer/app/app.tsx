@@ -4,6 +4,7 @@ import { leafNamed, leafOfPlace } from '../car/leaf.ts';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
 import { PartsScreen } from '../parts/parts-screen.tsx';
+import { SheetScreen } from '../sessions/sheet/sheet-screen.tsx';
 import { SessionsScreen } from '../sessions/sessions-screen.tsx';
 import { PlanningScreen } from '../settings/planning/planning-screen.tsx';
 import { SettingsScreen } from '../settings/settings-screen.tsx';
@@ -52,6 +53,7 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/car/:car/:leaf">{({ car, leaf }) => <CarScreen car={car} leaf={leafNamed(leaf)} place={null} />}</Route>
       <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafOfPlace(kind)} place={`${kind}-${id}`} />}</Route>
       <Route path="/sessions"><SessionsScreen /></Route>
+      <Route path="/sessions/:session/sheet">{({ session }) => <SheetScreen key={session} session={session} />}</Route>
       <Route path="/parts"><PartsScreen leaf="needed" /></Route>
       <Route path="/parts/:leaf">{({ leaf }) => <PartsScreen leaf={partsPlaceNamed(leaf)} />}</Route>
       <Route path="/settings/planning"><PlanningScreen /></Route>

@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { Link } from 'wouter';
 import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import type { StandingSession } from '../../../shared-core/views/sessions-view-schema.ts';
 import { sayFault } from '../form/say-fault.ts';
@@ -15,7 +16,7 @@ interface SessionButtonsProps {
   readonly onDone: () => void;
 }
 
-/** What can be done with a session: kept, moved, dropped; one whose day has come was done. */
+/** What can be done with a session: kept, moved, dropped, its job sheet read; one whose day has come was done. */
 export function SessionButtons({ session, title, today, onMove, onDone }: SessionButtonsProps) {
   const run = async (send: typeof keepSession, done: WordKey) => {
     const reply = await send(session);
@@ -27,6 +28,7 @@ export function SessionButtons({ session, title, today, onMove, onDone }: Sessio
       {session.state === 'proposed' && <Button size="compact-md" aria-label={tell('session.keep-of', { title })} onClick={() => void run(keepSession, 'session.kept')}>{tell('session.keep')}</Button>}
       {session.state !== 'proposed' && session.day <= today && <Button size="compact-md" aria-label={tell('session.done-of', { title })} onClick={() => void run(endSession, 'session.ended')}>{tell('session.done')}</Button>}
       {session.tasks.some((one) => !one.done) && <Button size="compact-md" variant="default" aria-label={tell('session.move-of', { title })} onClick={onMove}>{tell('session.move')}</Button>}
+      {session.state !== 'proposed' && <Button component={Link} href={`/sessions/${session.id}/sheet`} size="compact-md" variant="default" aria-label={tell('job.open-of', { title })}>{tell('job.open')}</Button>}
       <Button size="compact-md" variant="default" aria-label={tell('session.drop-of', { title })} onClick={() => void run(dropSession, 'session.dropped')}>{tell('session.drop')}</Button>
     </div>
   );
