@@ -17,6 +17,7 @@ import { taskKey, type TaskRef } from '../sessions/task-ref.ts';
 import { worthWhiles } from '../sessions/worth-while.ts';
 import { careOf } from './car-care.ts';
 import { leadTimes } from './notice-days.ts';
+import { partsAtHome } from './parts-at-home.ts';
 import { tasksOfCar } from './plan-tasks.ts';
 import { priceBook } from './price-book.ts';
 
@@ -28,13 +29,15 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
   const pinned = withoutTasks(facts, pinnedFrom(facts, today), loose);
   const kept = new Set(pinned.flatMap((session) => session.tasks.map(taskKey)));
   const leads = leadTimes(facts);
+  const care = facts.all(cars).map((car) => careOf(facts, car, today, leads));
+  const homes = new Set(places.flatMap(({ place }) => (place.kind === 'home' ? [place.id] : [])));
   const sources = {
-    facts, today, settings, leads,
+    facts, today, settings,
+    partsFrom: partsAtHome({ facts, today, leads }, care.flatMap((one) => one.items), pinned, homes),
     places: places.map((one) => one.place),
     book: priceBook(facts, today),
     pinned: new Set([...loose, ...kept]),
   };
-  const care = facts.all(cars).map((car) => careOf(facts, car, today, leads));
   return {
     today,
     horizonDays: horizonDays ?? settings.horizonDays,

@@ -13,7 +13,6 @@ import type { PlanSettings } from '../sessions/plan-settings.ts';
 import { taskKey } from '../sessions/task-ref.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
-import type { LeadTimes } from './notice-days.ts';
 import { ownMinutes } from './own-minutes.ts';
 import { garagePrice, homePrice, type PriceBook } from './price-book.ts';
 
@@ -24,7 +23,8 @@ export interface TaskSources {
   readonly settings: PlanSettings;
   readonly places: readonly Place[];
   readonly book: PriceBook;
-  readonly leads: LeadTimes;
+  /** By item, the first day on which its parts are at home; none where nothing is to be waited for. */
+  readonly partsFrom: ReadonlyMap<string, LocalDate>;
   /** Keys of tasks that are pinned: they are tasks whatever is known of them. */
   readonly pinned: ReadonlySet<string>;
 }
@@ -61,7 +61,7 @@ function itemTask(sources: TaskSources, care: CarCare, one: ItemCare): Household
     likely: window.likely,
     late: window.state === 'late',
     legal: certificateOf(one),
-    partsFrom: partsFrom(sources, one),
+    partsFrom: sources.partsFrom.get(item.id) ?? null,
   };
 }
 
@@ -102,12 +102,6 @@ function pricesOf({ places, book }: TaskSources, { car, records }: CarCare, { it
 
 function takes(place: Place, car: string): boolean {
   return place.cars === null || place.cars.includes(car);
-}
-
-function partsFrom({ today, book, leads }: TaskSources, { item }: ItemCare): LocalDate | null {
-  const days = item.needs.flatMap(({ specification, quantity }) => ((book.onShelf.get(specification) ?? 0) >= quantity ? [] : (leads.get(specification) ?? [])));
-  const soonest = Math.max(0, ...days);
-  return soonest === 0 || !Number.isFinite(soonest) ? null : addDays(today, soonest);
 }
 
 /** A test, or another duty that the keeper has pinned: done at a garage, by its last valid day. */

@@ -13,10 +13,9 @@ export interface KnownPrice {
   readonly missing: boolean;
 }
 
-/** What things cost per unit, and how much of them stands on the shelf, by specification. */
+/** What things cost per unit, by specification. */
 export interface PriceBook {
   readonly unitMinor: ReadonlyMap<string, number>;
-  readonly onShelf: ReadonlyMap<string, number>;
 }
 
 const WORK_COSTS: ReadonlySet<string> = new Set(['parts', 'labour', 'consumables', 'fee']);
@@ -27,16 +26,14 @@ const WORK_COSTS: ReadonlySet<string> = new Set(['parts', 'labour', 'consumables
  */
 export function priceBook(facts: Facts, today: LocalDate): PriceBook {
   const meets = new Map(facts.all(parts).map((part) => [part.id, part.meets]));
-  const [offered, landed, onShelf] = [new Map<string, number>(), new Map<string, number>(), new Map<string, number>()];
+  const [offered, landed] = [new Map<string, number>(), new Map<string, number>()];
   for (const offer of standingOffers(facts)) for (const one of meets.get(offer.part) ?? []) offered.set(one, Math.min(offered.get(one) ?? Infinity, paidPrices(offer).priceMinor / offer.quantity));
   for (const { lot, left, goodUntil } of standingLots(facts)) {
-    if (left <= 0 || (goodUntil !== null && goodUntil < today)) continue;
-    for (const one of meets.get(lot.part) ?? []) {
-      onShelf.set(one, Math.max(onShelf.get(one) ?? 0, left));
-      if (lot.paidMinor !== null) landed.set(one, Math.min(landed.get(one) ?? Infinity, lot.paidMinor / lot.quantity));
-    }
+    const { paidMinor, quantity, part } = lot;
+    if (left <= 0 || (goodUntil !== null && goodUntil < today) || paidMinor === null) continue;
+    for (const one of meets.get(part) ?? []) landed.set(one, Math.min(landed.get(one) ?? Infinity, paidMinor / quantity));
   }
-  return { unitMinor: new Map([...offered, ...landed]), onShelf };
+  return { unitMinor: new Map([...offered, ...landed]) };
 }
 
 /** What the parts of an item cost at home: by the book; where the book does not know them all, by what was last paid for it alone. */

@@ -54,15 +54,38 @@ describe('what a job costs', () => {
     expect(task(made)?.valueMinor).toBe(2000);
   });
 
-  test('parts that are not on the shelf can be at home after the shortest delivery', () => {
+  test('parts that are not on the shelf are at home the day after the shortest delivery; several lots do together', () => {
     const made = household();
     expect(task(made)?.partsFrom).toBeNull();
     offer(made, 5, 4000);
-    expect(task(made)?.partsFrom).toBe('2026-11-28');
+    expect(task(made)?.partsFrom).toBe('2026-11-29');
     made.must('lot.set', { part: 'can', quantity: 3, receivedOn: day('2026-01-01') });
-    expect(task(made)?.partsFrom).toBe('2026-11-28');
-    made.must('lot.set', { part: 'can', quantity: 4, receivedOn: day('2026-01-01') });
+    expect(task(made)?.partsFrom).toBe('2026-11-29');
+    made.must('lot.set', { part: 'can', quantity: 1, receivedOn: day('2026-01-01') });
     expect(task(made)?.partsFrom).toBeNull();
+  });
+
+  test.each([
+    { case: 'sooner than bought anew', lead: 25, expectedOn: '2026-12-03', from: '2026-12-04', source: 'by hand: the day after it is here' },
+    { case: 'later than bought anew, but by when it is due', lead: 3, expectedOn: '2026-12-15', from: '2026-12-16', source: 'by hand: it is not bought twice' },
+    { case: 'much too late', lead: 3, expectedOn: '2027-12-15', from: '2026-11-29', source: 'by hand: 25 November and 3 days, and the day after' },
+  ])('what is on the way $case is there from $from ($source)', ({ lead, expectedOn, from }) => {
+    const made = household();
+    offer(made, 5, 4000);
+    made.must('supplier.set', { id: 'north', name: 'North Parts', leadDays: lead });
+    made.must('order.place', { supplier: 'north', lines: [{ part: 'can', packs: 1, quantity: 5, priceMinor: 4000 }], expectedOn: day(expectedOn) });
+    expect(task(made)?.partsFrom).toBe(from);
+  });
+
+  test('a can is given to one task only: to what is fixed, else to what is due first', () => {
+    const made = household();
+    offer(made, 5, 4000);
+    made.must('item.add', { id: 'more', car: 'pip', name: 'More oil', history: 'never-done', interval: { repeat: { months: 240, distance: null } }, needs: [{ specification: 'oil', quantity: 4 }] });
+    made.must('lot.set', { part: 'can', quantity: 5, receivedOn: day('2026-01-01') });
+    const from = () => Object.fromEntries(planInput(made.facts(), TODAY, null).tasks.flatMap((one) => (one.ref.kind === 'item' ? [[one.ref.id, one.partsFrom]] : [])));
+    expect(from()).toMatchObject({ 'oil-change': null, 'more': '2026-11-29' });
+    made.must('session.keep', { sessions: [{ day: day('2026-12-05'), place: 'home', tasks: [{ kind: 'item', id: 'more' }] }] });
+    expect(from()).toMatchObject({ 'oil-change': '2026-11-29', 'more': null });
   });
 });
 
