@@ -33,6 +33,7 @@ export const changeOrder = change({
     const found = findOrder(facts, id);
     if (!found.ok) return found;
     const { order, deliveries } = found.value;
+    if (order.cancelledOn !== null) return refuse('order-cancelled', { date: order.cancelledOn }, ['order']);
     const money = lines !== undefined || fields.deliveryMinor !== undefined || fields.discountMinor !== undefined;
     if (money && deliveries.length > 0) return refuse('order-came-already', {}, ['order']);
     const strange = lines?.find((one) => !order.lines.some((line) => line.id === one.id));
@@ -52,6 +53,9 @@ export const cancelOrder = change({
     if (!found.ok) return found;
     const on = request.on ?? moment.today;
     if (on > moment.today) return refuse('date-in-future', { date: on }, ['on']);
+    if (on < found.value.order.placedOn) return refuse('cancelled-before-placed', { date: on, placed: found.value.order.placedOn }, ['on']);
+    const last = found.value.deliveries.at(-1);
+    if (last !== undefined && on < last.on) return refuse('cancelled-before-came', { date: on, came: last.on }, ['on']);
     if (found.value.lines.every((line) => line.open === 0)) return refuse('order-nothing-open', {}, ['order']);
     const order: Order = { ...found.value.order, cancelledOn: on, note: request.note ?? found.value.order.note };
     return ok({ entries: [newEntry(orderSet, order)], reply: { order } });

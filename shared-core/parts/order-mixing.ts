@@ -1,9 +1,11 @@
-import type { Facts } from '../journal/facts.ts';
+import { serviceItems } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
+import type { Facts } from '../journal/facts.ts';
 import { must } from '../result/assert.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { mixRuleOf } from './mix-rule.ts';
+import { MOST_DECIMALS, toUnits } from './order-quantity.ts';
 import type { OrderedLine, Taker } from './order.ts';
 import { parts } from './part.ts';
 import { specifications } from './specification.ts';
@@ -14,6 +16,10 @@ import { specifications } from './specification.ts';
  */
 export function checkTakers(facts: Facts, lines: readonly OrderedLine[], sure: boolean): Result<unknown> {
   const takers = lines.flatMap((line) => line.for);
+  for (const [at, line] of lines.entries()) {
+    const shared = checkShared(facts, line, at);
+    if (!shared.ok) return shared;
+  }
   for (const taker of takers) {
     const part = facts.get(parts, taker.part);
     if (part === null) return refuse('unknown-part', { id: taker.part }, ['lines']);
@@ -35,4 +41,20 @@ function checkTwo(facts: Facts, a: Taker, b: Taker, sure: boolean): Result<unkno
   if (rule === null || (rule.rule === 'ask' && sure)) return ok(null);
   const values = { a: one.name, b: other.name, car: facts.get(cars, a.car)?.name ?? a.car, why: say(rule.why) };
   return refuse(rule.rule === 'never' ? 'order-mixes' : 'order-may-mix', values, ['lines']);
+}
+
+/** What a line is bought for comes out of that line, no more of it than is bought, and each item is one of its own car. */
+function checkShared(facts: Facts, line: OrderedLine, at: number): Result<unknown> {
+  const path = ['lines', at, 'for'];
+  const named = (id: string) => facts.get(parts, id)?.name ?? id;
+  const contents = facts.get(parts, line.part)?.contains ?? [];
+  const bought = new Map((contents.length > 0 ? contents : [{ part: line.part, quantity: 1 }]).map(({ part, quantity }) => [part, toUnits(quantity * line.quantity * line.packs, MOST_DECIMALS)]));
+  for (const { car, item, part } of line.for) {
+    const own = item === null ? null : facts.get(serviceItems, item);
+    if (own !== null && own.car !== car) return refuse('taker-of-another-car', { item: own.name, car: facts.get(cars, car)?.name ?? car }, path);
+    if (!bought.has(part)) return refuse('taker-of-another-part', { part: named(part), bought: named(line.part) }, path);
+    const taken = line.for.filter((other) => other.part === part).reduce((sum, other) => sum + toUnits(other.quantity, MOST_DECIMALS), 0);
+    if (taken > (bought.get(part) ?? 0)) return refuse('takers-beyond-bought', { part: named(part) }, path);
+  }
+  return ok(null);
 }

@@ -5,7 +5,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { offers } from './offer.ts';
+import { offers, type Offer } from './offer.ts';
 import { packPaidMinor } from './offer-price.ts';
 import { checkLineAmounts, checkOrderSums } from './largest-sums.ts';
 import { checkTakers } from './order-mixing.ts';
@@ -79,6 +79,8 @@ function composeLines(facts: Facts, supplier: Supplier, request: PlaceOrderReque
     const offer = asked.offer === null ? null : facts.get(offers, asked.offer);
     if (asked.offer !== null && offer === null) return refuse('unknown-offer', { id: asked.offer }, ['lines', at, 'offer']);
     if (offer !== null && offer.supplier !== supplier.id) return refuse('offer-of-another-supplier', { offer: offer.id, supplier: supplier.name }, ['lines', at, 'offer']);
+    const fits = offer === null ? ok(null) : checkOffered(facts, asked, offer, at);
+    if (!fits.ok) return fits;
     const part = asked.part ?? offer?.part;
     if (part === undefined || facts.get(parts, part) === null) return refuse('unknown-part', { id: part ?? '' }, ['lines', at, 'part']);
     const quantity = asked.quantity ?? offer?.quantity;
@@ -90,6 +92,14 @@ function composeLines(facts: Facts, supplier: Supplier, request: PlaceOrderReque
     });
   }
   return ok(lines);
+}
+
+/** What is said of a line beside its offer says the same: the part, and how much is in a pack. */
+function checkOffered(facts: Facts, asked: PlaceOrderRequest['lines'][number], offer: Offer, at: number): Result<unknown> {
+  const named = (id: string) => facts.get(parts, id)?.name ?? id;
+  if (asked.part !== undefined && asked.part !== offer.part) return refuse('offer-of-another-part', { part: named(asked.part), offered: named(offer.part) }, ['lines', at, 'part']);
+  if (asked.quantity !== undefined && asked.quantity !== offer.quantity) return refuse('offer-of-another-pack', { part: named(offer.part), quantity: offer.quantity }, ['lines', at, 'quantity']);
+  return ok(null);
 }
 
 /** What must hold of an order: days in their order, sums that can be true, no discount over the goods. */

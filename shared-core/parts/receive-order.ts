@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { newEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
@@ -9,6 +10,7 @@ import { deliveredLineSchema, deliveries, deliveryRecorded, deliverySchema, type
 import { lotSchema, lotSet, type Lot } from './lot.ts';
 import { orderSchema } from './order.ts';
 import type { StandingOrder } from './order-standing.ts';
+import { parts } from './part.ts';
 import { receivedLots } from './received-lots.ts';
 
 const line = deliveredLineSchema.shape;
@@ -49,7 +51,7 @@ export const receiveOrder = change({
     if (rows.length === 0) return refuse('order-nothing-open', {}, ['order']);
     if (on > moment.today) return refuse('date-in-future', { date: on }, ['on']);
     if (on < found.value.order.placedOn) return refuse('received-before-placed', { date: on, placed: found.value.order.placedOn }, ['on']);
-    const sound = checkRows(found.value, rows);
+    const sound = checkRows(facts, found.value, rows);
     if (!sound.ok) return sound;
     const delivery: Delivery = { id: request.id ?? moment.newId(), order: request.order, on, lines: rows.map(deliveredLine), papers: request.papers, note: request.note };
     if (facts.get(deliveries, delivery.id) !== null) return refuse('id-taken', { id: delivery.id }, ['id']);
@@ -68,12 +70,12 @@ function deliveredLine({ line: of, packs, found, again, note }: ReceivedLine): D
 }
 
 /** Every row names a line of the order, and no more comes of a line than is still to come. */
-function checkRows({ lines }: StandingOrder, rows: readonly ReceivedLine[]): Result<unknown> {
+function checkRows(facts: Facts, { lines }: StandingOrder, rows: readonly ReceivedLine[]): Result<unknown> {
   for (const [at, row] of rows.entries()) {
     const standing = lines.find((one) => one.line.id === row.line);
     if (standing === undefined) return refuse('unknown-order-line', { line: row.line }, ['lines', at, 'line']);
     const all = rows.filter((one) => one.line === row.line).reduce((sum, one) => sum + one.packs, 0);
-    if (all > standing.open) return refuse('more-than-ordered', { line: row.line, open: standing.open }, ['lines', at, 'packs']);
+    if (all > standing.open) return refuse('more-than-ordered', { part: facts.get(parts, standing.line.part)?.name ?? standing.line.part, open: standing.open }, ['lines', at, 'packs']);
     if (row.found !== 'good' && (row.expires !== null || row.where !== null)) return refuse('only-good-is-kept', {}, ['lines', at]);
   }
   return ok(null);

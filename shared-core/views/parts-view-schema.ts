@@ -54,7 +54,10 @@ export const lotViewSchema = z.object({
 });
 export type LotView = z.infer<typeof lotViewSchema>;
 
-const lineViewSchema = z.object({ line: orderedLineSchema, partName: z.string(), unit: z.string().nullable(), good: z.int(), aside: z.int(), notComing: z.int(), open: z.int(), goodsReturned: z.int(), depositsOpen: z.int(), landedMinor: z.int() });
+const lineViewSchema = z.object({ line: orderedLineSchema, partName: z.string(), unit: z.string().nullable(), good: z.int(), aside: z.int(), again: z.int(), notComing: z.int(), cancelled: z.int(), open: z.int(), goodsReturned: z.int(), claimed: z.int(), depositsOpen: z.int(), landedMinor: z.int(),
+  /** Packs that came wrong and still lie there; packs that can still go back; and packs whose money can be asked for without sending anything: never come, or wrong with nothing in their place. */
+  asideLeft: z.int(), goodsToReturn: z.int(), claimable: z.int(),
+});
 
 /** A placed order with what came of it, what is still to come or to come back, and on whom it falls. */
 export const placedOrderViewSchema = z.object({
@@ -64,7 +67,10 @@ export const placedOrderViewSchema = z.object({
   lines: z.array(lineViewSchema),
   deliveries: z.array(deliverySchema),
   returns: z.array(orderReturnSchema),
+  /** Of what came or is still to come; delivery as charged. */
   goodsMinor: z.int(), paidMinor: z.int(), depositsMinor: z.int(), depositsOpenMinor: z.int(),
+  /** For what never comes, deposits included, and not claimed yet: it comes back if it was paid. */
+  owedBackMinor: z.int(),
   refundOpenMinor: z.int(),
   /** Days left to send something back; null where no last day is known or it has passed. */
   returnDaysLeft: z.int().nullable(),

@@ -65,10 +65,17 @@ function partsNotes({ orders, sessions, shelf, tools: all, currency }: Omit<Part
     key: 'parts-note-session-lacks', values: { day, days: daysAhead, quantity: amountSaid(need.lacking, need.unit), specification: need.specificationName, item: need.itemName, car: need.carName },
   })));
   const overdue = orders.flatMap((one): Message[] => (one.overdueDays === null ? [] : [{ key: 'parts-note-overdue', values: { supplier: one.supplierName, date: one.order.expectedOn } }]));
-  const aside = orders.flatMap((one): Message[] => (one.returnDaysLeft !== null && one.lines.some((line) => line.aside > line.goodsReturned) ? [{ key: 'parts-note-return-by', values: { supplier: one.supplierName, date: one.order.returnBy } }] : []));
+  const aside = orders.flatMap((one): Message[] => (one.lines.some((line) => line.asideLeft > 0) ? [asideNote(one)] : []));
+  const owed = orders.flatMap((one): Message[] => (one.owedBackMinor === 0 ? [] : [{ key: 'parts-note-never-came', values: { supplier: one.supplierName, sum: money(one.owedBackMinor, currency) } }]));
   const refunds = orders.flatMap((one): Message[] => (one.refundOpenMinor === 0 ? [] : [{ key: 'parts-note-refund', values: { supplier: one.supplierName, sum: money(one.refundOpenMinor, currency) } }]));
   const deposits = orders.flatMap((one): Message[] => (one.depositsOpenMinor === 0 ? [] : [{ key: 'parts-note-deposit', values: { supplier: one.supplierName, sum: money(one.depositsOpenMinor, currency) } }]));
   const expired = shelf.filter((one) => one.state === 'expired').map((one): Message => ({ key: 'parts-note-expired', values: { part: one.partName, left: amountSaid(one.left, one.unit), date: one.goodUntil } }));
   const back = all.filter((tool) => tool.overdue).map((tool): Message => ({ key: 'parts-note-give-back', values: { tool: tool.name, lender: tool.lender, date: tool.until } }));
-  return [...lacking, ...overdue, ...aside, ...refunds, ...deposits, ...expired, ...back];
+  return [...lacking, ...overdue, ...aside, ...owed, ...refunds, ...deposits, ...expired, ...back];
+}
+
+/** What came wrong is named until it is settled: with the last day for sending it back, or that the day has passed or was never said. */
+function asideNote({ supplierName: supplier, order, returnDaysLeft }: PartsView['orders'][number]): Message {
+  if (order.returnBy === null) return { key: 'parts-note-return', values: { supplier } };
+  return { key: returnDaysLeft === null ? 'parts-note-return-was-by' : 'parts-note-return-by', values: { supplier, date: order.returnBy } };
 }

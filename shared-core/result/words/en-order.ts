@@ -1,4 +1,4 @@
-/** Sentences for what an order instance may be refused for, and for the faults that the verifier finds in an answer. */
+/** Sentences for what an order instance may be refused for, for the faults that the verifier finds in an answer, and for what an order and its returns cannot be. */
 export const ORDER_WORDS: Readonly<Record<string, string>> = {
   'order-quantity-too-fine': 'The quantity in {field} has more than six decimals. Round it.',
   'id-twice': 'The id {id} stands twice among {list}. Give each its own.',
@@ -34,4 +34,23 @@ export const ORDER_WORDS: Readonly<Record<string, string>> = {
   'total-wrong': 'The total is {is}, not {said}.',
   'bound-wrong': 'The bound {boundMinor} is above the total {totalMinor}.',
   'status-wrong': 'The status does not agree with a total of {totalMinor} and a bound of {boundMinor}.',
+
+  'order-cancelled': 'That order was cancelled on {date}, so it stays as it is. Place another for what you still want.',
+  'cancelled-before-placed': '{date} is before the order was placed on {placed}. Check the day.',
+  'cancelled-before-came': 'Some of that order came on {came}, after {date}. Cancel what is still to come on that day or later.',
+  'offer-of-another-part': 'That offer is of {offered}, not of {part}. Choose an offer of {part}, or order it without one.',
+  'offer-of-another-pack': 'A pack of {part} in that offer holds {quantity}. Leave the quantity out, or order without the offer.',
+  'taker-of-another-car': 'The item "{item}" is not one of {car}. Choose one of that car.',
+  'taker-of-another-part': '{part} does not come with {bought}. Name what it is bought for on its own line.',
+  'takers-beyond-bought': 'More of {part} is meant for cars than is bought on that line. Order more packs, or lower what each car takes.',
+  'lot-of-another-line': 'No {part} is among what you send back. Name a lot of what goes back.',
+  'lot-named-twice': 'The same lot of {part} is named twice. Name it once, with all that goes back of it.',
+  'lots-beyond-return': 'More of {part} is named from the shelf than goes back, which is {most}. Lower it, or send back more packs.',
+  'return-before-came': '{part} came on {came}, so it did not go back on {date}. Check the day.',
+  'claims-more-than-lacks': 'Packs of {part} that never come, or came wrong with nothing in their place, and were not claimed yet: {most}. Check the number.',
+  'refund-before-return': 'It was sent back or claimed on {returned}, so nothing came back for it on {date}. Check the day.',
+  'refund-over-paid': 'No more than {most} can come back for that, of what was agreed. Check the sum.',
+  'parts-note-return': 'Something came wrong or damaged from {supplier}. Send it back, or claim the money.',
+  'parts-note-return-was-by': 'What came wrong or damaged from {supplier} was to go back by {date}. Ask whether they still take it, or claim the money.',
+  'parts-note-never-came': '{sum} comes back from {supplier} for what never came, if it was paid. Claim it; expect 0 if it was not.',
 };
