@@ -4,11 +4,10 @@ import type { StockOnShelf } from '../parts/compose-instance.ts';
 import { lots, type Lot } from '../parts/lot.ts';
 import { parts } from '../parts/part.ts';
 import { shelfTakings } from '../parts/shelf-taking.ts';
-import { stocktakes } from '../parts/stocktake.ts';
+import { goneOf, lotMovements, thousandths, type LotMovements } from './lot-movements.ts';
 import { workRecords, type WorkRecord } from './work-record.ts';
 
-/** Quantities are kept to three decimals; sums are made in whole thousandths. */
-const thousandths = (quantity: number) => Math.round(quantity * 1000);
+const NOTHING: LotMovements = { uses: [], counts: [] };
 
 /** A lot as it stands: what is left of it, when it was opened, and until when it is good. */
 export interface StandingLot {
@@ -20,19 +19,15 @@ export interface StandingLot {
   readonly goodUntil: LocalDate | null;
 }
 
-/** What has gone of each lot, in whole thousandths: by these records, by hand, and by what counting found to differ. */
-export function goneOfLots(facts: Facts, records: readonly Pick<WorkRecord, 'lotsUsed'>[]): ReadonlyMap<string, number> {
-  const gone = new Map<string, number>();
-  const add = (lot: string, amount: number) => gone.set(lot, (gone.get(lot) ?? 0) + amount);
-  for (const use of records.flatMap((record) => record.lotsUsed)) add(use.lot, thousandths(use.quantity));
-  for (const taking of facts.all(shelfTakings)) add(taking.lot, thousandths(taking.quantity));
-  for (const line of facts.all(stocktakes).flatMap((one) => one.lines)) add(line.lot, -thousandths(line.difference));
-  return gone;
+/** What has gone of each lot by the end of a day (without one: by now), in whole thousandths: by these records, by hand, and by what counting found. */
+export function goneOfLots(facts: Facts, records: readonly Pick<WorkRecord, 'date' | 'lotsUsed'>[], by: LocalDate | null = null): ReadonlyMap<string, number> {
+  const moved = lotMovements(facts, records);
+  return new Map(facts.all(lots).map((lot) => [lot.id, goneOf(thousandths(lot.quantity), moved.get(lot.id) ?? NOTHING, by)]));
 }
 
-/** How much is left of each lot, in the specification's unit. @example leftOfLots(facts).get('can') //=> 1 */
-export function leftOfLots(facts: Facts): ReadonlyMap<string, number> {
-  const gone = goneOfLots(facts, facts.all(workRecords));
+/** How much is left of each lot, by the end of a day (without one: by now), in the specification's unit. @example leftOfLots(facts).get('can') //=> 1 */
+export function leftOfLots(facts: Facts, by: LocalDate | null = null): ReadonlyMap<string, number> {
+  const gone = goneOfLots(facts, facts.all(workRecords), by);
   return new Map(facts.all(lots).map((lot) => [lot.id, Math.max(0, thousandths(lot.quantity) - (gone.get(lot.id) ?? 0)) / 1000]));
 }
 

@@ -17,11 +17,13 @@ export function usedOfLots(records: readonly Pick<WorkRecord, 'lotsUsed'>[]): Re
 /** Refuses a record that takes more from a lot than is left of it by then, what was taken by hand and counted included. */
 export function checkLots(facts: Facts, record: WorkRecord): Result<WorkRecord> {
   if (record.lotsUsed.length === 0) return ok(record);
-  const gone = goneOfLots(facts, [...facts.all(workRecords).filter((other) => other.id !== record.id), record]);
+  const records = [...facts.all(workRecords).filter((other) => other.id !== record.id), record];
+  // Of what a later count says is left, no more can have been there on the day than came.
+  const [gone, goneThen] = [goneOfLots(facts, records), goneOfLots(facts, records, record.date)];
   for (const use of record.lotsUsed) {
     const lot = facts.get(lots, use.lot);
     if (lot === null) return refuse('unknown-lot', { lot: use.lot }, ['lotsUsed']);
-    if ((gone.get(use.lot) ?? 0) > thousandths(lot.quantity)) return refuse('lot-used-up', { lot: use.lot }, ['lotsUsed']);
+    if (Math.max(gone.get(use.lot) ?? 0, goneThen.get(use.lot) ?? 0) > thousandths(lot.quantity)) return refuse('lot-used-up', { lot: use.lot }, ['lotsUsed']);
   }
   return ok(record);
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { cars } from '../fleet/car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
+import { overlayFacts } from '../journal/overlay-facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { findLot } from '../parts/open-lot.ts';
 import { parts } from '../parts/part.ts';
@@ -11,7 +12,8 @@ import { wasteKept, wasteSchema, type Waste } from '../parts/waste.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { checkUse } from './check-mixing.ts';
-import { leftOfLots } from './shelf-left.ts';
+import { goneOfLots, leftOfLots } from './shelf-left.ts';
+import { workRecords } from './work-record.ts';
 
 const shape = shelfTakingSchema.shape;
 
@@ -22,8 +24,16 @@ export function checkTaking(facts: Facts, taking: ShelfTaking, { today }: Pick<M
   if (taking.on > today) return refuse('date-in-future', { date: taking.on }, ['on']);
   if (taking.on < lot.value.receivedOn) return refuse('before-received', { date: taking.on, received: lot.value.receivedOn }, ['on']);
   if (taking.car !== null && facts.get(cars, taking.car) === null) return refuse('unknown-car', { car: taking.car }, ['car']);
-  const left = leftOfLots(facts).get(taking.lot) ?? 0;
-  return Math.round(taking.quantity * 1000) > Math.round(left * 1000) ? refuse('lot-used-up', { lot: taking.lot }, ['quantity']) : ok(null);
+  const taken = withTaking(facts, taking);
+  const most = Math.round(lot.value.quantity * 1000);
+  const bears = [null, taking.on].every((by) => (goneOfLots(taken, taken.all(workRecords), by).get(taking.lot) ?? 0) <= most);
+  return bears ? ok(null) : refuse('lot-used-up', { lot: taking.lot }, ['quantity']);
+}
+
+function withTaking(facts: Facts, taking: ShelfTaking): Facts {
+  const taken = overlayFacts(facts);
+  taken.lay(shelfTaken.apply(taking));
+  return taken;
 }
 
 /** Takes something of a lot by hand: used without a record (a top-up), or lost. */
@@ -36,7 +46,7 @@ export const useLot = change({
     if (!sound.ok) return sound;
     const used = taking.car === null || taking.why !== 'used' ? ok(null) : checkUse(facts, { car: taking.car, on: taking.on, lots: [taking.lot], lines: [], sure });
     if (!used.ok) return used;
-    const left = Math.round(((leftOfLots(facts).get(taking.lot) ?? 0) - taking.quantity) * 1000) / 1000;
+    const left = leftOfLots(withTaking(facts, taking)).get(taking.lot) ?? 0;
     return ok({ entries: [newEntry(shelfTaken, taking)], reply: { taking, left } });
   },
 });

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { lotSet } from '../../../shared-core/parts/lot.ts';
 import { shelfTakings } from '../../../shared-core/parts/shelf-taking.ts';
+import { stockTaken } from '../../../shared-core/parts/stocktake.ts';
 import { wastes } from '../../../shared-core/parts/waste.ts';
 import { pickLots } from '../../../shared-core/records/pick-lots.ts';
 import { goodStock, leftOfLots, standingLots } from '../../../shared-core/records/shelf-left.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import { day } from '../calendar/day.ts';
+import { enterAsBefore } from '../contract/enter-as-before.ts';
 import type { MemoryHousehold } from '../contract/memory-household.ts';
 import { partsHousehold } from '../parts/parts-household.ts';
 
@@ -25,7 +28,7 @@ describe('what is left of a lot', () => {
     household.must('lot.use', { lot: 'can', quantity: 0.25, car: 'pip', note: 'topped up' });
     expect(left(household)).toBe(0.75);
     const { stocktake } = household.must('stock.take', { lines: [{ lot: 'can', counted: 0.6, note: 'spilt' }] });
-    expect([stocktake.lines, left(household)]).toEqual([[{ lot: 'can', counted: 0.6, difference: -0.15, note: 'spilt' }], 0.6]);
+    expect([stocktake.lines, left(household)]).toEqual([[{ lot: 'can', counted: 0.6, difference: -0.15, note: 'spilt', sameDay: { used: 0.25, counts: 0 } }], 0.6]);
     household.must('lot.use', { lot: 'can', quantity: 0.1, why: 'lost' });
     expect(left(household)).toBe(0.5);
     household.must('stock.take', { lines: [{ lot: 'can', counted: 0 }] });
@@ -50,6 +53,38 @@ describe('what is left of a lot', () => {
     expect(use(3.001)).toMatchObject({ refusal: { code: 'lot-used-up' } });
     household.must('stock.take', { lines: [{ lot: 'can', counted: 4 }] });
     expect(use(4).ok).toBe(true);
+  });
+
+  test('as of the day of counting: what was used before is in it, what was used after is taken from it', () => {
+    const household = withCan();
+    record(household, 1, '2026-03-01');
+    record(household, 1, '2026-09-01');
+    const { stocktake } = household.must('stock.take', { on: day('2026-06-01'), lines: [{ lot: 'can', counted: 3.5 }] });
+    // By hand: 4 by the books on 1 June, so half a litre had gone; a litre was used in September.
+    expect([stocktake.lines[0]?.difference, left(household)]).toEqual([-0.5, 2.5]);
+    record(household, 0.5, '2026-04-01');
+    expect(left(household)).toBe(2.5);
+    household.must('lot.use', { lot: 'can', quantity: 0.5, on: day('2026-07-01') });
+    expect(left(household)).toBe(2);
+    expect(household.call('lot.use', { lot: 'can', quantity: 3.6, on: day('2026-04-02') })).toMatchObject({ refusal: { code: 'lot-used-up' } });
+    expect(household.call('stock.take', { on: day('2026-01-09'), lines: [{ lot: 'can', counted: 1 }] })).toMatchObject({ refusal: { code: 'before-received' } });
+  });
+
+  test('a count stands whatever the books were short of; of two on one day the second', () => {
+    const household = withCan();
+    record(household, 4, '2026-03-01');
+    enterAsBefore(household, lotSet, { ...standing(household).lot, quantity: 1 });
+    household.must('stock.take', { lines: [{ lot: 'can', counted: 0.7 }] });
+    expect(left(household)).toBe(0.7);
+    household.must('stock.take', { lines: [{ lot: 'can', counted: 0.9 }] });
+    expect(left(household)).toBe(0.9);
+  });
+
+  test('a count of before it was written down what its day holds goes by its difference', () => {
+    const household = withCan();
+    enterAsBefore(household, stockTaken, { id: 'old', on: day('2026-06-01'), where: null, note: '', lines: [{ lot: 'can', counted: 4, difference: -1, note: '', sameDay: null }] });
+    record(household, 1, '2026-09-01');
+    expect(left(household)).toBe(3);
   });
 
   test('after any life is what was last counted, less what was taken since, and never below nothing', () => {
