@@ -23,10 +23,10 @@ function pageRules({ paper, session, cars }: PageStyleProps): string {
   @top-left { content: ${quoted(car)}; ${head} text-align: left; }
   @top-center { content: ''; ${head} }
   @top-right { content: ${quoted(session)}; ${head} text-align: right; }
-  @bottom-right { content: ${quoted(`${tell('job.page')} `)} counter(page) ${quoted(` ${tell('job.page-of')} `)} counter(pages); ${type} vertical-align: top; padding-top: 3mm; }
+  @bottom-right { content: ${quoted(`${tell('job.page')} `)} counter(page) ${quoted(` ${tell('job.page-of')} `)} counter(pages); ${type} vertical-align: top; padding-top: 2mm; }
 }
 @media print { [data-job-car='${at}'] { page: job-car-${at}; } }`);
-  return [`@page { size: ${paper}; margin: 18mm 14mm 15mm; }`, ...named].join('\n');
+  return [`@page { size: ${paper}; margin: 16mm 14mm 13mm; }`, ...named].join('\n');
 }
 
 /** Text as a string of CSS: whatever is not plain goes in by its number. */

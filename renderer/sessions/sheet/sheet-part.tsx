@@ -11,10 +11,10 @@ interface PartProps {
 export function Part({ title, look = 'plain', children }: PartProps) {
   const id = useId();
   return (
-    <section className={styles.part} data-look={look} aria-labelledby={id}>
+    <div className={styles.part} data-look={look} role="group" aria-labelledby={id}>
       <h3 id={id}>{title}</h3>
       {children}
-    </section>
+    </div>
   );
 }
 
