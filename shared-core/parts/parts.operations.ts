@@ -4,7 +4,7 @@ import { placeOrder } from './place-order.ts';
 import { receiveOrder } from './receive-order.ts';
 import { seeOffer, setOffer, withdrawOffer } from './set-offer.ts';
 import { setPart } from './set-part.ts';
-import { removeNeverMix, removePreference, setLot, setNeverMix, setPartsSettings, setPreference, setSupplier } from './set-parts.ts';
+import { removeNeverMix, removePreference, setNeverMix, setPartsSettings, setPreference, setSupplier } from './set-parts.ts';
 import { setSpecification } from './set-specification.ts';
 import { removeTool, setTaskTools, setTool } from './set-tools.ts';
 import { removeSuperseded, supersedeNumber } from './supersede-number.ts';
@@ -24,7 +24,6 @@ export const partsOperations = {
   'offer.see': seeOffer,
   'offer.withdraw': withdrawOffer,
   'parts-settings.set': setPartsSettings,
-  'lot.set': setLot,
   'lot.open': openLot,
   'lot.move': moveLot,
   'order.place': placeOrder,

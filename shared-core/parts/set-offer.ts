@@ -3,7 +3,7 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
-import { ok, refuse } from '../result/result.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
 import { checkOfferSums } from './largest-sums.ts';
 import { offers, offerSchema, offerSet, type Offer } from './offer.ts';
 import { parts } from './part.ts';
@@ -36,9 +36,15 @@ export const setOffer = setWhole(
     ),
 );
 
-function checkBreaks({ id, breaks }: Offer) {
-  const twice = breaks.find((step, at) => breaks.findIndex((other) => other.packs === step.packs) < at);
-  return twice === undefined ? ok(null) : refuse('break-twice', { offer: id, packs: twice.packs }, ['breaks']);
+/** A break is a step to a cheaper pack that can be reached. */
+function checkBreaks({ id, breaks, most, priceMinor }: Offer): Result<unknown> {
+  const steps = [...breaks].sort((a, b) => a.packs - b.packs);
+  const twice = steps.find((step, at) => steps[at - 1]?.packs === step.packs);
+  if (twice !== undefined) return refuse('break-twice', { offer: id, packs: twice.packs }, ['breaks']);
+  const beyond = steps.find((step) => most !== null && step.packs > most);
+  if (beyond !== undefined) return refuse('break-beyond-most', { packs: beyond.packs, most }, ['breaks']);
+  const dearer = steps.find((step, at) => step.priceMinor > (steps[at - 1]?.priceMinor ?? priceMinor));
+  return dearer === undefined ? ok(null) : refuse('break-dearer', { packs: dearer.packs }, ['breaks']);
 }
 
 /** Says that an offer is not to be had any more: it stays for what was bought by it, and no proposal takes it. */
@@ -61,7 +67,10 @@ export const seeOffer = change({
   decide: (facts, { id, on, ...asked }, moment) => {
     const offer = facts.get(offers, id);
     if (offer === null) return refuse('unknown-offer', { id }, ['id']);
-    const seen = offerSchema.parse({ ...offer, ...asked, seenOn: on ?? moment.today, withdrawnOn: null });
+    const price = asked.priceMinor ?? offer.priceMinor;
+    // What is no step to a cheaper pack any more goes, as in a price list.
+    const breaks = asked.breaks ?? offer.breaks.filter((step) => step.priceMinor < price);
+    const seen = offerSchema.parse({ ...offer, ...asked, breaks, seenOn: on ?? moment.today, withdrawnOn: null });
     if (seen.seenOn > moment.today) return refuse('date-in-future', { date: seen.seenOn }, ['on']);
     const sound = allOf(() => checkBreaks(seen), () => checkOfferSums(facts, seen));
     return sound.ok ? ok({ entries: [newEntry(offerSet, seen)], reply: { set: seen } }) : sound;

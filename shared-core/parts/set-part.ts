@@ -32,6 +32,9 @@ function checkNames(facts: Facts, part: Part): Result<unknown> {
   if (loose >= 0) return refuse('stated-but-not-met', { specification: part.stated[loose]?.specification ?? '' }, ['stated', loose, 'specification']);
   const twice = part.stated.findIndex((one, at) => part.stated.findIndex((other) => other.specification === one.specification) < at);
   if (twice >= 0) return refuse('stated-twice', { specification: part.stated[twice]?.specification ?? '' }, ['stated', twice, 'specification']);
+  const units = part.meets.map((id) => facts.get(specifications, id)?.unit ?? null);
+  const other = units.findIndex((unit) => unit !== units[0]);
+  if (other >= 0) return refuse('meets-two-units', { part: part.name, a: units[0] ?? '', b: units[other] ?? '' }, ['meets', other]);
   return part.contains.length > 0 && part.meets.length > 0 ? refuse('kit-meets-nothing', {}, ['meets']) : ok(null);
 }
 

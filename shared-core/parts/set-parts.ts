@@ -1,16 +1,16 @@
 import { z } from 'zod';
+import { sameName } from '../fleet/find-car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { lotSchema, lotSet } from './lot.ts';
 import { neverMixRemoved, neverMixes, neverMixSchema, neverMixSet, type NeverMix } from './never-mix.ts';
 import { parts } from './part.ts';
 import { preferenceRemoved, preferences, preferenceSchema, preferenceSet, type Preference } from './part-preference.ts';
 import { partsSettings, partsSettingsSchema, partsSettingsSet } from './parts-settings.ts';
 import { allOf, known, newId, removeWhole, setWhole } from './set-whole.ts';
 import { specifications } from './specification.ts';
-import { supplierSchema, supplierSet } from './supplier.ts';
+import { suppliers, supplierSchema, supplierSet } from './supplier.ts';
 
 /** States a supplier and the terms of delivery. */
 export const setSupplier = setWhole(
@@ -23,24 +23,7 @@ export const setSupplier = setWhole(
     minimumMinor: supplierSchema.shape.minimumMinor.default(0),
   }),
   supplierSchema,
-  () => ok(null),
-);
-
-/** States a lot on the shelf. */
-export const setLot = setWhole(
-  lotSet,
-  z.strictObject({
-    ...lotSchema.shape,
-    id: newId,
-    openedOn: lotSchema.shape.openedOn.default(null),
-    expires: lotSchema.shape.expires.default(null),
-    keepsOpenedDays: lotSchema.shape.keepsOpenedDays.default(null),
-    where: lotSchema.shape.where.default(null),
-    paidMinor: lotSchema.shape.paidMinor.default(null),
-    order: lotSchema.shape.order.default(null),
-  }),
-  lotSchema,
-  (facts, lot) => known(facts, parts, lot.part, 'part'),
+  (facts, supplier) => (facts.all(suppliers).some((one) => one.id !== supplier.id && sameName(one.name, supplier.name)) ? refuse('supplier-named-already', { supplier: supplier.name }, ['name']) : ok(null)),
 );
 
 /** States which of the parts that meet a specification one would rather have. */

@@ -5,6 +5,7 @@ import { disposeWaste, keepWaste } from './keep-waste.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
 import { refundReturn } from './return-order-refund.ts';
 import { returnOrder } from './return-order.ts';
+import { setLot } from './set-lot.ts';
 import { discardLot, useLot } from './take-from-shelf.ts';
 import { takeStock } from './take-stock.ts';
 
@@ -15,6 +16,7 @@ export const recordsOperations = {
   'intake.answer': answerIntake,
   'observation.note': noteObservation,
   'observation.close': closeObservation,
+  'lot.set': setLot,
   'lot.use': useLot,
   'lot.discard': discardLot,
   'stock.take': takeStock,

@@ -31,6 +31,7 @@ export function previewPrices(facts: Facts, text: string, choices: PriceChoices,
   const household = findHousehold(facts);
   if (!household.ok) return household;
   if (choices.supplier !== null && facts.get(suppliers, choices.supplier) === null) return refuse('unknown-supplier', { id: choices.supplier }, ['supplier']);
+  if (choices.seenOn !== null && choices.seenOn > moment.today) return refuse('date-in-future', { date: choices.seenOn }, ['seenOn']);
   const layout = cutPrices(text, choices, moment.today);
   if (!layout.ok) return layout;
   const order = orderOf(layout.value, choices, moment, household.value.locale);

@@ -57,7 +57,23 @@ describe('an offer', () => {
   });
 
   test.each([
-    { case: 'a price of all its packs that cannot be true', offer: { breaks: [{ packs: 100_000, priceMinor: 20_000_000 }] }, code: 'offer-sum-too-large', source: 'by hand: 100 000 at 20 000 000 are 2 * 10^12, the most is 10^12' },
+    { case: 'a step dearer than one pack', offer: { breaks: [{ packs: 3, priceMinor: 1001 }] }, code: 'break-dearer' },
+    { case: 'a step dearer than the one before', offer: { breaks: [{ packs: 5, priceMinor: 901 }, { packs: 3, priceMinor: 900 }] }, code: 'break-dearer' },
+    { case: 'a step beyond what can be had', offer: { most: 4, breaks: [{ packs: 5, priceMinor: 900 }] }, code: 'break-beyond-most' },
+    { case: 'a step at the most that can be had', offer: { most: 5, breaks: [{ packs: 5, priceMinor: 900 }] }, code: null },
+    { case: 'a step at the same price', offer: { breaks: [{ packs: 5, priceMinor: 1000 }] }, code: null },
+  ])('$case: $code', ({ offer, code }) => {
+    const reply = withOffer().call('offer.set', { supplier: 'north', part: 'can', quantity: 5, priceMinor: 1000, seenOn: day('2026-11-01'), ...offer });
+    expect(reply.ok ? null : reply.refusal.code).toBe(code);
+  });
+
+  test('seen cheaper, it loses the steps that are no cheaper now', () => {
+    expect(withOffer().must('offer.see', { id: 'o1', priceMinor: 2800 }).set.breaks).toEqual([]);
+    expect(withOffer().must('offer.see', { id: 'o1', priceMinor: 2900 }).set.breaks).toHaveLength(1);
+  });
+
+  test.each([
+    { case: 'a price of all its packs that cannot be true', offer: { priceMinor: 20_000_001, breaks: [{ packs: 100_000, priceMinor: 20_000_000 }] }, code: 'offer-sum-too-large', source: 'by hand: 100 000 at 20 000 000 are 2 * 10^12, the most is 10^12' },
     { case: 'one pack with its tax that cannot', offer: { priceMinor: 900_000_000_000, taxAdded: 2000 }, code: 'offer-sum-too-large', source: 'by hand: 1.08 * 10^12' },
     { case: 'a pack of kits that holds too much', offer: { part: 'set', quantity: 1000 }, code: 'pack-holds-too-much', source: 'by hand: 1000 times 2000 are more than a million' },
     { case: 'the largest that can', offer: { priceMinor: 1_000_000_000_000 }, code: null, source: 'by hand: 10^12' },

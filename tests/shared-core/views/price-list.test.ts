@@ -87,6 +87,12 @@ describe('a price list', () => {
     expect(refused.ok ? null : refused.refusal.code).toBe(code);
   });
 
+  test('a day ahead on which they were all seen is refused as that', () => {
+    const refused = preview(partsHousehold(), 'number,price\nF1,8.40\n', { supplier: 'north', seenOn: day('2026-11-26') });
+    expect(refused).toMatchObject({ ok: false, refusal: { code: 'date-in-future', path: ['seenOn'] } });
+    expect(whole(partsHousehold(), 'number,price\nF1,8.40\n', { supplier: 'north', seenOn: day('2026-11-25') }).entries).toHaveLength(1);
+  });
+
   test('a formula is no price', () => {
     expect(whole(partsHousehold(), 'number,price\nF1,=1+1\n', { supplier: 'north' }).view.rows[0]?.said?.code).toBe('import-formula');
   });
