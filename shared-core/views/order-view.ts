@@ -35,6 +35,7 @@ export async function proposeOrder(standing: Facts, request: OrderRequest, momen
   const household = findHousehold(facts);
   if (!household.ok) return household;
   if (request.onlySupplier !== null && facts.get(suppliers, request.onlySupplier) === null) return refuse('unknown-supplier', { id: request.onlySupplier }, ['onlySupplier']);
+  if (request.arriveBy !== null && request.arriveBy < moment.today) return refuse('arrive-by-passed', { date: request.arriveBy }, ['arriveBy']);
   const needs = neededBy(householdNeeds(facts, moment.today, request.horizonDays), request);
   const shelf = stockOnShelf(facts);
   const compose = (terms: BuyingTerms) => composeInstance(facts, needs.map((one) => one.need), shelf, moment.today, terms);

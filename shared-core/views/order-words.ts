@@ -10,6 +10,7 @@ import type { Message } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { money } from '../sessions/plan-why.ts';
 import type { ProposedOrder } from './order-lines.ts';
+import { spareNotes } from './order-spare.ts';
 import type { OrderView } from './order-view-schema.ts';
 
 /** What the words of a proposal are made from. */
@@ -20,7 +21,21 @@ export function orderProof(view: Worded): readonly Message[] {
   const sum = (minor: number) => money(minor, view.currency);
   const dearer = view.preferences.some((one) => one.taken && one.moreMinor !== 0);
   const proven: Message = view.status === 'optimal' ? { key: dearer ? 'order-proven-preferred' : 'order-proven', values: {} } : { key: 'order-best-found', values: { bound: sum(view.boundMinor) } };
-  return [{ key: 'order-total', values: { total: sum(view.totalMinor) } }, proven, ...(view.perCar.cars.length > 0 ? [againstCars(view, sum)] : []), ...againstSuppliers(view, sum), ...preferenceWords(view, sum)];
+  const unmet = unmetHeadline(view);
+  if (unmet?.none === true) return [unmet.said];
+  return [...(unmet === null ? [] : [unmet.said]), { key: 'order-total', values: { total: sum(view.totalMinor) } }, proven, ...(view.perCar.cars.length > 0 ? [againstCars(view, sum)] : []), ...againstSuppliers(view, sum), ...preferenceWords(view, sum)];
+}
+
+/** What cannot be met is said first, so that a small sum is not taken for a success; null where all is met. */
+function unmetHeadline({ needs, terms }: Worded): { readonly none: boolean; readonly said: Message } | null {
+  const unmet = needs.filter(isUnmet).length;
+  if (unmet === 0) return null;
+  const none = unmet === needs.length;
+  return { none, said: { key: `order-${none ? 'none' : 'some'}-unmet${terms.arriveBy === null ? '' : '-by'}`, values: { all: needs.length, unmet, by: terms.arriveBy } } };
+}
+
+function isUnmet({ state }: Worded['needs'][number]): boolean {
+  return state === 'none-in-time' || state === 'not-enough';
 }
 
 /** What became of each preference; that a second choice was taken for nothing more goes without saying. */
@@ -48,7 +63,7 @@ function againstSuppliers(view: Worded, sum: (minor: number) => string): readonl
 
 /** What to look at before ordering: sessions whose parts come too late, old prices, what is overdue, tools, what is merged on whose word. */
 export function orderNotes(proposed: ProposedOrder, view: Worded): readonly Message[] {
-  return [...lateForSessions(view), ...unmetNotes(view), ...overdueNotes(proposed), ...staleNote(proposed, view), ...numberNotes(view), ...mergedNotes(proposed), ...toolNotes(proposed, view)];
+  return [...lateForSessions(view), ...unmetNotes(proposed, view), ...spareNotes(proposed, view), ...overdueNotes(proposed), ...staleNote(proposed, view), ...numberNotes(view), ...mergedNotes(proposed), ...toolNotes(proposed, view)];
 }
 
 function lateForSessions(view: Worded): readonly Message[] {
@@ -59,9 +74,22 @@ function lateForSessions(view: Worded): readonly Message[] {
   }));
 }
 
-function unmetNotes(view: Worded): readonly Message[] {
-  const unmet = view.needs.filter((need) => need.state === 'none-in-time' || need.state === 'not-enough');
-  return unmet.map((need) => ({ key: `order-note-${need.state}`, values: { car: need.carName, item: need.itemName, specification: need.specificationName, by: need.neededBy } }));
+function unmetNotes({ facts }: ProposedOrder, view: Worded): readonly Message[] {
+  return view.needs.filter(isUnmet).map((need): Message => {
+    const terms = termsSaid(facts, view, need);
+    const values = { car: need.carName, item: need.itemName, specification: need.specificationName, by: need.neededBy, terms };
+    return { key: terms === '' ? `order-note-${need.state}` : 'order-note-unmet-on-terms', values };
+  });
+}
+
+/** The terms asked for that may be why a need is not met. @example 'from South Stores alone, with nothing left over' */
+function termsSaid(facts: Facts, { terms }: Worded, { neededBy }: Worded['needs'][number]): string {
+  const asked: readonly (Message | null)[] = [
+    terms.onlySupplier === null ? null : { key: 'terms-only-supplier', values: { supplier: facts.get(suppliers, terms.onlySupplier)?.name ?? terms.onlySupplier } },
+    terms.noLeftovers ? { key: 'terms-no-leftovers', values: {} } : null,
+    terms.arriveBy === neededBy ? { key: 'terms-arrive-by', values: {} } : null,
+  ];
+  return asked.flatMap((one) => (one === null ? [] : [say(one)])).join(', ');
 }
 
 function overdueNotes({ facts, today }: ProposedOrder): readonly Message[] {

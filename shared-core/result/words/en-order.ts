@@ -53,4 +53,16 @@ export const ORDER_WORDS: Readonly<Record<string, string>> = {
   'parts-note-return': 'Something came wrong or damaged from {supplier}. Send it back, or claim the money.',
   'parts-note-return-was-by': 'What came wrong or damaged from {supplier} was to go back by {date}. Ask whether they still take it, or claim the money.',
   'parts-note-never-came': '{sum} comes back from {supplier} for what never came, if it was paid. Claim it; expect 0 if it was not.',
+
+  'arrive-by-passed': '{date} has passed, so nothing can be here by then. Choose a day to come, or leave it out.',
+  'order-none-unmet': 'None of what is needed can be had in time (needs: {all}).',
+  'order-none-unmet-by': 'None of what is needed can be had by {by} (needs: {all}).',
+  'order-some-unmet': 'Not all that is needed can be had in time: of {all} needs, {unmet} cannot be met.',
+  'order-some-unmet-by': 'Not all that is needed can be had by {by}: of {all} needs, {unmet} cannot be met.',
+  'terms-only-supplier': 'from {supplier} alone',
+  'terms-no-leftovers': 'with nothing left over',
+  'terms-arrive-by': 'with everything to be here that day',
+  'order-note-unmet-on-terms': '{car}: {specification} for {item} cannot be had by {by}, as asked: {terms}. Ask without that, or enter another offer.',
+  'order-note-for-minimum': '{part}: packs bought only to reach the minimum of {supplier} ({sum}): {packs}. They go to the shelf.',
+  'order-note-for-free-delivery': '{part}: packs bought only because {supplier} then delivers free (from {sum}): {packs}. They go to the shelf.',
 };

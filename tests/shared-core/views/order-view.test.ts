@@ -164,7 +164,7 @@ describe('what if', () => {
     const household = withOil();
     expect(bought(await propose(household, '2026-11-25', { arriveBy: day('2026-12-01') }))).toEqual(['1 x n-can']);
     const tooSoon = await propose(household, '2026-11-25', { arriveBy: day('2026-11-26') });
-    expect([bought(tooSoon), tooSoon.unmet.map((one) => one.code), codes(tooSoon.notes)]).toEqual([[], ['none-in-time'], ['order-note-none-in-time']]);
+    expect([bought(tooSoon), tooSoon.unmet.map((one) => one.code), codes(tooSoon.notes)]).toEqual([[], ['none-in-time'], ['order-note-unmet-on-terms']]);
   });
 
   test('nothing left over', async () => {
@@ -277,5 +277,48 @@ describe('tools', () => {
     household.must('task-tools.set', { item: 'pip-oil', tools: [] });
     household.must('tool.remove', { id: 'ramp' });
     expect(household.call('task-tools.set', { item: 'pip-oil', tools: ['ramp'] })).toMatchObject({ refusal: { code: 'unknown-tool' } });
+  });
+});
+
+describe('what is not met does not read as a success', () => {
+  const texts = (said: readonly { readonly text: string }[]) => said.map((one) => one.text);
+
+  test('none met is all that is said; some unmet is said first', async () => {
+    const household = withOil();
+    // North is here in three days, so nothing by 27 November.
+    expect(texts((await propose(household, '2026-11-25', { arriveBy: day('2026-11-27') })).proof)).toEqual(['None of what is needed can be had by 27 Nov 2026 (needs: 1).']);
+    item(household, 'pip', 'wipers', [['battery', 1]]);
+    const part = await propose(household, '2026-11-25', { onlySupplier: 'south' });
+    expect(texts(part.proof)[0]).toBe('Not all that is needed can be had in time: of 2 needs, 1 cannot be met.');
+    expect(texts(part.notes)).toContain('Pip: battery for wipers cannot be had by 20 Dec 2026, as asked: from South Stores alone. Ask without that, or enter another offer.');
+  });
+
+  test('a need that no term hinders is told as before', async () => {
+    const household = withOil();
+    household.must('specification.set', { id: 'rare', name: 'rare seal', unit: 'each', step: 1 });
+    item(household, 'pip', 'seal', [['rare', 1]]);
+    expect(codes((await propose(household, '2026-11-25')).notes)).toContain('order-note-none-in-time');
+  });
+
+  test('a day that has passed is refused', async () => {
+    const reply = await proposeOrder(withOil().facts(), orderRequestSchema.parse({ arriveBy: '2026-11-24' }), { today: day('2026-11-25') }, solver);
+    expect(reply).toMatchObject({ ok: false, refusal: { code: 'arrive-by-passed', path: ['arriveBy'] } });
+  });
+
+  test('packs bought only to reach a minimum are named', async () => {
+    const household = withOil();
+    household.must('supplier.set', { id: 'south', name: 'South Stores', deliveryMinor: 0, minimumMinor: 3500, leadDays: 10 });
+    household.must('offer.set', { id: 's-can', supplier: 'south', part: 'can', quantity: 5, priceMinor: 1800, seenOn: day('2026-11-01') });
+    // By hand: one can of 18.00 is below 35.00; two are 36.00, less than 35.00 and 5.00 at North.
+    const view = await propose(household, '2026-11-25');
+    expect([bought(view), texts(view.notes)]).toEqual([['2 x s-can'], ['Fern oil: packs bought only to reach the minimum of South Stores (35.00 GBP): 1. They go to the shelf.']]);
+  });
+
+  test('and so are those that make delivery free', async () => {
+    const household = withOil();
+    household.must('supplier.set', { id: 'south', name: 'South Stores', deliveryMinor: 2000, freeFromMinor: 3000, leadDays: 10 });
+    household.must('offer.set', { id: 's-can', supplier: 'south', part: 'can', quantity: 5, priceMinor: 1800, seenOn: day('2026-11-01') });
+    // By hand: one can with delivery is 38.00; two are 36.00, delivered free.
+    expect(texts((await propose(household, '2026-11-25')).notes)).toEqual(['Fern oil: packs bought only because South Stores then delivers free (from 30.00 GBP): 1. They go to the shelf.']);
   });
 });
