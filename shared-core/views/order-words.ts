@@ -22,7 +22,7 @@ export function orderProof(view: Worded): readonly Message[] {
   const dearer = view.preferences.some((one) => one.taken && one.moreMinor !== 0);
   const proven: Message = view.status === 'optimal' ? { key: dearer ? 'order-proven-preferred' : 'order-proven', values: {} } : { key: 'order-best-found', values: { bound: sum(view.boundMinor) } };
   const unmet = unmetHeadline(view);
-  if (unmet?.none === true) return [unmet.said];
+  if (unmet !== null && (unmet.none || view.orders.length === 0)) return [unmet.said];
   return [...(unmet === null ? [] : [unmet.said]), { key: 'order-total', values: { total: sum(view.totalMinor) } }, proven, ...(view.perCar.cars.length > 0 ? [againstCars(view, sum)] : []), ...againstSuppliers(view, sum), ...preferenceWords(view, sum)];
 }
 

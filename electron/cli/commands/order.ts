@@ -6,6 +6,7 @@ import { verifyOrder } from '../../../shared-core/parts/order-verify.ts';
 import { assert } from '../../../shared-core/result/assert.ts';
 import { sayDate } from '../../../shared-core/result/words/say.ts';
 import { amountText } from '../../../shared-core/units/money.ts';
+import { amountSaid } from '../../../shared-core/views/amount-said.ts';
 import { csvText } from '../../../shared-core/views/csv-text.ts';
 import type { OrderView } from '../../../shared-core/views/order-view-schema.ts';
 import { workerSolver } from '../../solver/worker-solver.ts';
@@ -81,17 +82,23 @@ function instanceText(answer: OrderAnswer): string {
 function orderText(view: OrderView): string {
   const money = (minor: number) => `${amountText(minor, view.currency)} ${view.currency}`;
   if (view.needs.length === 0) return `Nothing that falls due within ${view.horizonDays} days needs a part.`;
+  const total = `To buy for the next ${view.horizonDays} days: ${money(view.totalMinor)} (goods ${money(view.goodsMinor)}, delivery ${money(view.deliveryMinor)})${view.depositsMinor === 0 ? '' : `, and ${money(view.depositsMinor)} in deposits that come back`}.`;
   return [
-    `To buy for the next ${view.horizonDays} days: ${money(view.totalMinor)} (goods ${money(view.goodsMinor)}, delivery ${money(view.deliveryMinor)})${view.depositsMinor === 0 ? '' : `, and ${money(view.depositsMinor)} in deposits that come back`}.`,
-    ...view.proof.slice(1).map((one) => one.text),
+    // The sum with its goods and delivery says more than the proof's own sentence of it.
+    ...view.proof.map((one) => (one.code === 'order-total' ? total : one.text)),
     ...view.orders.flatMap((order) => [
       `${order.supplierName}: ${money(order.goodsMinor + order.deliveryMinor)}, here in ${order.leadDays} days`,
       ...order.lines.map((line) => `  ${line.packs} x ${line.partName}${line.number === null ? '' : ` (${line.number})`}, ${money(line.totalMinor)}${line.stale ? `, price of ${sayDate(line.seenOn)}` : ''}: ${forWhom(line)}`),
     ]),
-    ...view.needs.map((need) => `  ${need.state === 'met' ? 'for' : need.state === 'later' ? 'later' : 'NOT MET'} ${need.carName}: ${need.itemName}, ${need.quantity} ${need.unit} of ${need.specificationName} by ${sayDate(need.neededBy)}`),
+    ...view.needs.map((need) => `  ${need.state === 'met' ? 'for' : need.state === 'later' ? 'later' : 'NOT MET'} ${need.carName}: ${need.itemName}, ${neededSaid(need)} by ${sayDate(need.neededBy)}`),
     ...view.shares.map((share) => `  ${share.carName ?? 'The shelf'} bears ${money(share.minor)}`),
     ...view.notes.map((note) => note.text),
   ].join('\n');
+}
+
+/** @example neededSaid(need) //=> '4.3 litres of engine oil', or '1 oil filter' */
+function neededSaid({ quantity, unit, specificationName }: OrderView['needs'][number]): string {
+  return unit === 'each' ? `${quantity} ${specificationName}` : `${amountSaid(quantity, unit)} of ${specificationName}`;
 }
 
 function forWhom(line: OrderView['orders'][number]['lines'][number]): string {

@@ -34,7 +34,7 @@ export const PARTS_WORDS: Readonly<Record<string, string>> = {
   'taker-not-met': '{part} is not recorded as meeting {specification}. Record it with who says so, or order another part.',
   'order-mixes': '{a} and {b} would both go into {car}, and they never go together. {why} Take one of them out.',
   'order-may-mix': '{a} and {b} would both go into {car}. {why} Say that you are sure that they do not meet there, or take one of them out.',
-  'order-came-already': 'Some of that order has come, so what it costs stays. Cancel what is still to come, or claim what was overpaid.',
+  'order-came-already': 'Some of that order has come, so what it costs stays. Cancel what is still to come, or claim what never came.',
   'order-nothing-open': 'Nothing of that order is still to come.',
   'received-before-placed': 'The goods came on {date}, before the order of {placed}. Check the day.',
   'more-than-ordered': 'Packs of {part} that are still to come: {open}. Enter what came beyond that as a lot of its own.',

@@ -288,6 +288,9 @@ describe('what is not met does not read as a success', () => {
     // North is here in three days, so nothing by 27 November.
     expect(texts((await propose(household, '2026-11-25', { arriveBy: day('2026-11-27') })).proof)).toEqual(['None of what is needed can be had by 27 Nov 2026 (needs: 1).']);
     item(household, 'pip', 'wipers', [['battery', 1]]);
+    household.must('lot.set', { id: 'spare', part: 'can', quantity: 4, receivedOn: day('2026-01-01') });
+    expect(texts((await propose(household, '2026-11-25', { arriveBy: day('2026-11-27') })).proof)).toEqual(['Not all that is needed can be had by 27 Nov 2026: of 2 needs, 1 cannot be met.']);
+    household.must('lot.use', { lot: 'spare', quantity: 4 });
     const part = await propose(household, '2026-11-25', { onlySupplier: 'south' });
     expect(texts(part.proof)[0]).toBe('Not all that is needed can be had in time: of 2 needs, 1 cannot be met.');
     expect(texts(part.notes)).toContain('Pip: battery for wipers cannot be had by 20 Dec 2026, as asked: from South Stores alone. Ask without that, or enter another offer.');
