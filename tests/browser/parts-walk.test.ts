@@ -104,7 +104,7 @@ describe.skipIf(chromiumHere === null)('parts, from need to use', { timeout: 240
     await plugs.getByLabel('Place').fill('drawer by the door');
     await keys.press('Take it in');
     // More than is to come is refused, at its own field.
-    await dialog().getByRole('alert').filter({ hasText: 'Only 3 packs' }).waitFor();
+    await dialog().getByRole('alert').filter({ hasText: 'Packs of Spark plug P1 that are still to come: 3.' }).waitFor();
     await plugs.getByLabel('Good packs').fill('2');
     await served.axeAtEverySize('taking in what came');
     await button('Take it in').click();
