@@ -92,41 +92,45 @@ describe.skipIf(chromiumHere === null)('parts, where not all goes as planned', {
     expect(await orderNumbered('CL-900')).toMatchObject({ state: 'on-the-way', goodsMinor: 2680, paidMinor: 2680 });
   });
 
-  test('what came and is not wanted is sent back: it leaves the shelf, and what is to come back is named', async () => {
+  test('what came and is not wanted is sent back and leaves the shelf; what never comes is claimed; what is to come back is named', async () => {
     const placed = on.region('Copper Lane Parts, 25 Nov');
     await on.button('Take in what came: Copper Lane Parts, 25 Nov').click();
+    const bulbs = on.dialog().getByRole('group', { name: 'Tail lamp bulb L3: 1 to come' });
+    await bulbs.getByLabel('Good packs').fill('0');
+    await bulbs.getByLabel('Will not come').fill('1');
     await on.button('Take it in').click();
     await on.closed();
     await placed.getByText('delivered', { exact: true }).waitFor();
-    await on.button('Send back: Copper Lane Parts, 25 Nov').click();
-    await on.button('Write down as sent back').click();
+    await on.button('Send back or claim: Copper Lane Parts, 25 Nov').click();
+    await on.button('Write it down').click();
     await on.dialog().getByRole('alert').filter({ hasText: 'Not recorded.' }).waitFor();
     await on.dialog().getByLabel('Spark plug P1: 2 came').fill('1');
     await on.dialog().getByLabel('Spark plug P1: 2 pieces left').fill('1');
+    await on.dialog().getByLabel('Tail lamp bulb L3: 1 never came or came wrong; money back without sending').fill('1');
     await served.axeAtEverySize('sending back');
-    await on.button('Write down as sent back').click();
+    await on.button('Write it down').click();
     await on.closed();
-    await on.said('Sent back: £11.50 is expected for it.');
-    await placed.getByText('Sent back on 25 Nov: £11.50 expected, £0.00 came.').waitFor();
+    await on.said('Written down: £15.30 is expected for it.');
+    await placed.getByText('Sent back or claimed on 25 Nov: £15.30 expected, £0.00 came.').waitFor();
     const order = await orderNumbered('CL-900');
     const lots = (await served.must('parts.show', {})).shelf.filter((one) => one.lot.order === order?.order.id).map((one) => `${one.partName} ${one.left}`);
-    expect(lots.sort()).toEqual(['Spark plug P1 1', 'Tail lamp bulb L3 2']);
+    expect(lots.sort()).toEqual(['Spark plug P1 1']);
   });
 
   test('its refund comes in two parts; with the second nothing more is asked for', async () => {
     const placed = on.region('Copper Lane Parts, 25 Nov');
     await placed.getByRole('button', { name: /^Enter a refund:/ }).click();
-    await expect.poll(() => on.dialog().getByLabel('Came back, GBP').inputValue()).toBe('11.50');
+    await expect.poll(() => on.dialog().getByLabel('Came back, GBP').inputValue()).toBe('15.30');
     await on.dialog().getByLabel('Came back, GBP').fill('5');
     await on.button('Enter the refund').click();
     await on.closed();
     await on.said('A refund of £5.00 is entered.');
-    await placed.getByText('£11.50 expected, £5.00 came.').waitFor();
+    await placed.getByText('£15.30 expected, £5.00 came.').waitFor();
     await placed.getByRole('button', { name: /^Enter a refund:/ }).click();
-    await expect.poll(() => on.dialog().getByLabel('Came back, GBP').inputValue()).toBe('6.50');
+    await expect.poll(() => on.dialog().getByLabel('Came back, GBP').inputValue()).toBe('10.30');
     await on.button('Enter the refund').click();
     await on.closed();
-    await placed.getByText('£11.50 expected, £11.50 came.').waitFor();
+    await placed.getByText('£15.30 expected, £15.30 came.').waitFor();
     await expect.poll(() => placed.getByRole('button', { name: /^Enter a refund:/ }).count()).toBe(0);
   });
 

@@ -5,10 +5,11 @@ import { FieldsRead } from '../../ui/form/read-fields.ts';
 
 type Typed = Readonly<Record<string, string>>;
 
-/** What is sent back, as it is typed: packs of goods and of deposits by line, and what of it leaves the shelf by lot. */
+/** What is sent back or claimed, as it is typed: packs of goods, of deposits and of what never comes by line, and what leaves the shelf by lot. */
 export interface ReturnDraft {
   readonly goods: Typed;
   readonly deposits: Typed;
+  readonly claims: Typed;
   readonly lots: Typed;
   readonly on: string;
   readonly refund: string;
@@ -19,14 +20,12 @@ export interface ReturnDraft {
 
 type Returned = RequestOf<'order.return'>;
 
+const WHAT = { goods: 'goods', deposits: 'deposit', claims: 'claim' } as const;
+const FIELD = { goods: 'goods', deposit: 'deposits', claim: 'claims' } as const;
+
 /** Nothing yet. */
 export function returnStart(today: string): ReturnDraft {
-  return { goods: {}, deposits: {}, lots: {}, on: today, refund: '', files: [], sure: false, note: '' };
-}
-
-/** Packs of a line that can still be sent back. */
-export function goodsBack({ good, aside, goodsReturned }: PlacedOrderView['lines'][number]): number {
-  return good + aside - goodsReturned;
+  return { goods: {}, deposits: {}, claims: {}, lots: {}, on: today, refund: '', files: [], sure: false, note: '' };
 }
 
 /** What an order brought and still stands on the shelf. */
@@ -37,11 +36,11 @@ export function lotsOfOrder({ shelf }: PartsView, { order }: PlacedOrderView): r
 /** Reads what was typed. */
 export function readReturned(draft: ReturnDraft, view: PartsView, order: PlacedOrderView): Result<Returned> {
   const read = new FieldsRead();
-  const packs = (map: 'goods' | 'deposits', what: 'goods' | 'deposit') => order.lines.flatMap(({ line }) => {
+  const packs = (map: keyof typeof WHAT) => order.lines.flatMap(({ line }) => {
     const count = read.wholeOrNull(`${map}.${line.id}`, draft[map][line.id] ?? '') ?? 0;
-    return count === 0 ? [] : [{ line: line.id, packs: count, what }];
+    return count === 0 ? [] : [{ line: line.id, packs: count, what: WHAT[map] }];
   });
-  const lines = [...packs('goods', 'goods'), ...packs('deposits', 'deposit')];
+  const lines = [...packs('goods'), ...packs('deposits'), ...packs('claims')];
   const lots = lotsOfOrder(view, order).flatMap(({ lot }) => {
     const quantity = read.numberOrNull(`lots.${lot.id}`, draft.lots[lot.id] ?? '') ?? 0;
     return quantity === 0 ? [] : [{ lot: lot.id, quantity }];
@@ -56,5 +55,5 @@ export function readReturned(draft: ReturnDraft, view: PartsView, order: PlacedO
 export function atReturnedField(refusal: Refusal, { lines }: Returned): Refusal {
   const [list, at] = refusal.path ?? [];
   const row = list === 'lines' && at !== undefined ? lines[Number(at)] : undefined;
-  return row === undefined ? refusal : { ...refusal, path: [row.what === 'deposit' ? 'deposits' : 'goods', row.line] };
+  return row === undefined ? refusal : { ...refusal, path: [FIELD[row.what ?? 'goods'], row.line] };
 }

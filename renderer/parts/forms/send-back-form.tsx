@@ -13,7 +13,7 @@ import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../amount-words.ts';
-import { atReturnedField, goodsBack, lotsOfOrder, readReturned, returnStart, type ReturnDraft } from './return-draft.ts';
+import { atReturnedField, lotsOfOrder, readReturned, returnStart, type ReturnDraft } from './return-draft.ts';
 
 interface SendBackFormProps {
   readonly view: PartsView;
@@ -21,7 +21,7 @@ interface SendBackFormProps {
   readonly onClose: () => void;
 }
 
-/** Sends something of an order back: goods, or old parts and empties for their deposit; what of it stood on the shelf leaves it. */
+/** Sends something of an order back: goods, or old parts and empties for their deposit; what of it stood on the shelf leaves it. Or claims the money for what never comes. */
 export function SendBackForm({ view, order, onClose }: SendBackFormProps) {
   const { currency } = view;
   const words = useWords();
@@ -35,16 +35,18 @@ export function SendBackForm({ view, order, onClose }: SendBackFormProps) {
       onClose();
     },
   });
-  const counts = (map: 'goods' | 'deposits' | 'lots', id: string, path: string, label: string, first = false) => (
+  const counts = (map: 'goods' | 'deposits' | 'claims' | 'lots', id: string, path: string, label: string, first = false) => (
     <TextInput key={path} {...entry.at(path)} {...(first ? { 'data-autofocus': true } : {})} label={label} value={entry.draft[map][id] ?? ''} onChange={(event) => { const text = event.currentTarget.value; entry.set({ [map]: { ...entry.draft[map], [id]: text } }); }} inputMode="decimal" autoComplete="off" />
   );
-  const goods = order.lines.filter((one) => goodsBack(one) > 0);
+  const goods = order.lines.filter((one) => one.goodsToReturn > 0);
   const deposits = order.lines.filter((one) => one.depositsOpen > 0);
+  const claims = order.lines.filter((one) => one.claimable > 0);
   return (
     <EntryForm entry={entry} submit={tell('return.submit')} onCancel={onClose}>
       <FieldGroup legend={tell('return.lines')} hint={tell('return.lines-what')} place={entry.atGroup('lines')}>
-        {goods.map((one, at) => counts('goods', one.line.id, `goods.${one.line.id}`, tell('return.goods', { part: one.partName, n: goodsBack(one) }), at === 0))}
+        {goods.map((one, at) => counts('goods', one.line.id, `goods.${one.line.id}`, tell('return.goods', { part: one.partName, n: one.goodsToReturn }), at === 0))}
         {deposits.map((one) => counts('deposits', one.line.id, `deposits.${one.line.id}`, tell('return.deposit', { part: one.partName, n: one.depositsOpen })))}
+        {claims.map((one) => counts('claims', one.line.id, `claims.${one.line.id}`, tell('return.claim', { part: one.partName, n: one.claimable })))}
       </FieldGroup>
       {lots.length > 0 && (
         <FieldGroup legend={tell('return.lots')} hint={tell('return.lots-what')} place={entry.atGroup('lots')}>

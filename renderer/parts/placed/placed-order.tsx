@@ -31,7 +31,7 @@ export function PlacedOrder({ order, view, open }: PlacedOrderProps) {
   const isOpen = lines.some((one) => one.open > 0);
   const last = order.deliveries.at(-1)?.on;
   const short = last !== undefined && daysBetween(last, view.today) <= SHORT_FOR_DAYS && lines.some((one) => one.notComing > 0 || one.aside > 0);
-  const back = lines.some((one) => one.good + one.aside > one.goodsReturned || one.depositsOpen > 0);
+  const back = lines.some((one) => one.goodsToReturn > 0 || one.depositsOpen > 0 || one.claimable > 0);
   const button = (key: 'placed.receive' | 'placed.change' | 'placed.back' | 'placed.cancel' | 'order.sheet', onPress: () => void, filled = false) => <Button size="compact-md" variant={filled ? 'filled' : 'default'} aria-label={`${tell(key)}: ${title}`} onClick={onPress}>{tell(key)}</Button>;
   return (
     <Section title={title}>
