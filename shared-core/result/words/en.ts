@@ -8,6 +8,7 @@ import { IMPORT_WORDS } from './en-import.ts';
 import { INTAKE_WORDS } from './en-intake.ts';
 import { ORDER_WORDS } from './en-order.ts';
 import { PARTS_WORDS } from './en-parts.ts';
+import { PLACED_ORDER_WORDS } from './en-placed-order.ts';
 import { PLAN_INSTANCE_WORDS } from './en-plan-instance.ts';
 import { PLAN_WORDS } from './en-plan.ts';
 import { REFUSAL_WORDS } from './en-refusals.ts';
@@ -19,4 +20,4 @@ import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CALENDAR_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHEET_WORDS, ...SHELF_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
+export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PLACED_ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CALENDAR_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHEET_WORDS, ...SHELF_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
