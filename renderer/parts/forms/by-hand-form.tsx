@@ -9,7 +9,7 @@ import { useEntry } from '../../ui/form/use-entry.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import { lineStart, sendByHand, type ByHandDraft, type ByHandLine } from './by-hand-draft.ts';
 import styles from '../parts.module.css';
 

@@ -12,7 +12,7 @@ import { useEntry } from '../../ui/form/use-entry.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import { atReturnedField, lotsOfOrder, readReturned, returnStart, type ReturnDraft } from './return-draft.ts';
 
 interface SendBackFormProps {

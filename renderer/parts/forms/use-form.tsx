@@ -11,7 +11,7 @@ import { FieldsRead } from '../../ui/form/read-fields.ts';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import { useCars } from '../use-cars.ts';
 
 interface UseFormProps {

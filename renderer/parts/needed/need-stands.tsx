@@ -2,7 +2,7 @@ import type { StandingNeed } from '../../../shared-core/views/needs-view-schema.
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import styles from '../parts.module.css';
 
 const NAMED = 3;

@@ -4,7 +4,7 @@ import { sessionDay } from '../../ui/plan/plan-words.ts';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import styles from '../parts.module.css';
 
 /** What each coming session at home lacks, days before: parts and tools. */

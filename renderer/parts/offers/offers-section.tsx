@@ -4,7 +4,7 @@ import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import { doChange } from '../do-change.ts';
 import { PartsTable } from '../parts-table.tsx';
 import type { OpenPartsSheet } from '../parts-sheet.ts';

@@ -3,7 +3,7 @@ import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { isWordKey, tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { ShownMore } from '../shown-more.tsx';
 import { SmallButton } from '../small-button.tsx';

@@ -2,7 +2,7 @@ import type { OrderView } from '../../../shared-core/views/order-view-schema.ts'
 import { useAsk } from '../../ui/use-ask.ts';
 import { useWords } from '../../ui/household.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import styles from '../parts.module.css';
 
 /** What then stands on the shelf, old stock included. */

@@ -6,7 +6,7 @@ import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { packWords } from '../amount-words.ts';
+import { packWords } from '../../ui/amount-words.ts';
 import { PartsTable } from '../parts-table.tsx';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import styles from '../parts.module.css';

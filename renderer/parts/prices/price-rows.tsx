@@ -3,7 +3,7 @@ import type { PriceRow } from '../../../shared-core/views/prices/price-view.ts';
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { tell } from '../../ui/words/tell.ts';
-import { amountWords } from '../amount-words.ts';
+import { amountWords } from '../../ui/amount-words.ts';
 import { PartsTable } from '../parts-table.tsx';
 import { ShownMore } from '../shown-more.tsx';
 import styles from '../parts.module.css';

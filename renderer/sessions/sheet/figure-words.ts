@@ -29,9 +29,3 @@ export function measureWords({ text, place }: Measure): string {
   const at = place === null ? null : `measured-place.${place}`;
   return at !== null && isWordKey(at) ? tell('job.measured-at', { what: text, place: tell(at) }) : tell('job.measured', { what: text });
 }
-
-/** A quantity with its unit. @example quantityWords(4.1, 'litre') //=> '4.1 litres' */
-export function quantityWords(quantity: number, unit: string): string {
-  const key = `amount.${unit}`;
-  return isWordKey(key) ? tell(key, { n: quantity }) : `${quantity} ${unit}`;
-}

@@ -1,4 +1,4 @@
-import { isWordKey, tell } from '../ui/words/tell.ts';
+import { isWordKey, tell } from './words/tell.ts';
 
 /**
  * A quantity with its unit; without a unit it counts pieces.
