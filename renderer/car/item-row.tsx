@@ -11,6 +11,7 @@ import { intervalWords } from './interval-words.ts';
 import { valueText } from './wear/value-words.ts';
 import sectionStyles from '../ui/section.module.css';
 import styles from './car.module.css';
+import tones from '../ui/tones.module.css';
 
 type ItemView = CarView['items'][number];
 
@@ -35,7 +36,7 @@ export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
         <Interval one={one} />
       </Table.Th>
       <Table.Td className={styles.due ?? ''}>
-        <span className={styles.state}><MarkGlyph {...shape} /> <strong className={styles[shape.tone]}>{state}</strong></span>
+        <span className={styles.state}><MarkGlyph {...shape} /> <strong className={tones[shape.tone]}>{state}</strong></span>
         {saysWhen(window) && <p>{dueWords(window, words)}</p>}
         <p className={sectionStyles.small}>{window.reason.text}</p>
       </Table.Td>

@@ -2,6 +2,7 @@ import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { tell } from '../ui/words/tell.ts';
 import type { MarkNoteControl, NotedMark } from './use-mark-note.ts';
 import styles from './mark-note.module.css';
+import tones from '../ui/tones.module.css';
 
 const WIDTH = 320;
 const MARGIN = 8;
@@ -14,7 +15,7 @@ export function MarkNote({ note }: { readonly note: MarkNoteControl }) {
   return (
     <div className={styles.note} style={placeOf(noted)} aria-hidden="true" onMouseEnter={note.keep} onMouseLeave={note.hideSoon}>
       <p className={styles.title}><MarkGlyph {...mark} /> {tell('waiting.row', { car: mark.carName, name: mark.name })}</p>
-      <p><strong className={styles[mark.tone]}>{mark.standing}</strong> · {mark.when}</p>
+      <p><strong className={tones[mark.tone]}>{mark.standing}</strong> · {mark.when}</p>
       {mark.why !== '' && <p>{mark.why}</p>}
       {mark.work.length > 0 && <p className={styles.soft}>{mark.work.join(' · ')}</p>}
       <p className={styles.soft}>{tell('mark.opens')}</p>

@@ -1,3 +1,4 @@
+import { deliveryCharge } from './delivery-charge.ts';
 import type { OfferFacts, OrderFacts } from './order-facts.ts';
 import type { OrderLine } from './order-answer.ts';
 import type { OrderSupplier } from './order-instance.ts';
@@ -25,9 +26,8 @@ export function orderCharges(facts: OrderFacts, lines: readonly OrderLine[]): re
   });
 }
 
-function chargeOf({ id, deliveryMinor, freeFromMinor, minimumMinor }: OrderSupplier, goodsMinor: number): SupplierCharge {
-  const free = freeFromMinor !== null && goodsMinor >= freeFromMinor;
-  return { supplier: id, goodsMinor, deliveryMinor: free ? 0 : deliveryMinor, reachesMinimum: goodsMinor >= minimumMinor };
+function chargeOf(supplier: OrderSupplier, goodsMinor: number): SupplierCharge {
+  return { supplier: supplier.id, goodsMinor, deliveryMinor: deliveryCharge(supplier, goodsMinor), reachesMinimum: goodsMinor >= supplier.minimumMinor };
 }
 
 /** The price of one pack when so many are bought: that of the highest break reached. @example packPriceMinor(offer, 3) //=> 3199 */

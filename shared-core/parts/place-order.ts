@@ -5,6 +5,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { deliveryCharge } from './delivery-charge.ts';
 import { offers, type Offer } from './offer.ts';
 import { packPaidMinor } from './offer-price.ts';
 import { checkLineAmounts, checkOrderSums } from './largest-sums.ts';
@@ -65,7 +66,7 @@ export const placeOrder = change({
       placedOn,
       expectedOn: request.expectedOn ?? addDays(placedOn, supplier.leadDays),
       lines: [...lines.value],
-      deliveryMinor: request.deliveryMinor ?? (supplier.freeFromMinor !== null && goods >= supplier.freeFromMinor ? 0 : supplier.deliveryMinor),
+      deliveryMinor: request.deliveryMinor ?? deliveryCharge(supplier, goods),
       cancelledOn: null,
     };
     const sound = allOf(() => (facts.get(orders, order.id) === null ? ok(null) : refuse('id-taken', { id: order.id }, ['id'])), () => checkOrder(order, moment), () => checkLineAmounts(facts, order), () => checkMinimum(supplier, goods, sure), () => checkTakers(facts, order.lines, sure));

@@ -2,6 +2,7 @@ import { addDays, type LocalDate } from '../calendar/local-date.ts';
 import { serviceItems } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
+import { deliveryCharge } from '../parts/delivery-charge.ts';
 import { landedCost } from '../parts/landed-cost.ts';
 import { offers } from '../parts/offer.ts';
 import { packPaidMinor } from '../parts/offer-price.ts';
@@ -39,7 +40,7 @@ export function supplierOrders(proposed: ProposedOrder): SupplierOrder[] {
     const bare = proposed.answer.lines.flatMap((line) => lineOf(proposed, line, supplier.id) ?? []);
     if (bare.length === 0) return [];
     const goodsMinor = bare.reduce((sum, line) => sum + line.totalMinor, 0);
-    const deliveryMinor = supplier.freeFromMinor !== null && goodsMinor >= supplier.freeFromMinor ? 0 : supplier.deliveryMinor;
+    const deliveryMinor = deliveryCharge(supplier, goodsMinor);
     const landed = landedCost(bare.map((line) => ({ goodsMinor: line.totalMinor, line })), { deliveryMinor, discountMinor: 0 });
     const lines = landed.map(({ line, landedMinor }) => ({ ...line.line, landedMinor }));
     return [{

@@ -10,9 +10,9 @@ import { subjectOf, whichOf } from './subject-words.ts';
 import { valueText } from './value-words.ts';
 import { WearChart } from './wear-chart.tsx';
 import { measureAgain, type OpenWear } from './wear-sheet.ts';
-import carStyles from '../car.module.css';
 import sectionStyles from '../../ui/section.module.css';
 import styles from './wear.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface SeriesRowProps {
   readonly series: WearSeriesView;
@@ -65,7 +65,7 @@ function Laws({ laws }: { readonly laws: NonNullable<WearSeriesView['laws']> }) 
   if (failed.length === 0) return passed.length === 0 ? null : <p className={sectionStyles.small}>{tell('wear.laws-all', { laws: joined(passed.map((one) => valueText(one.limit))) })}</p>;
   return (
     <p className={sectionStyles.small}>
-      <strong className={carStyles.late}>{tell('wear.laws-failed', { laws: named(failed) })}</strong> {passed.length > 0 && tell('wear.laws-passed', { laws: named(passed) })}
+      <strong className={tones.late}>{tell('wear.laws-failed', { laws: named(failed) })}</strong> {passed.length > 0 && tell('wear.laws-passed', { laws: named(passed) })}
     </p>
   );
 }

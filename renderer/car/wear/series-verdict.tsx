@@ -7,9 +7,9 @@ import { MarkGlyph } from '../../ui/marks/mark-glyph.tsx';
 import type { MarkShape } from '../../ui/marks/mark-shape.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { valueText } from './value-words.ts';
-import carStyles from '../car.module.css';
 import sectionStyles from '../../ui/section.module.css';
 import styles from './wear.module.css';
+import tones from '../../ui/tones.module.css';
 
 type Verdict = WearSeriesView['limits'][number];
 
@@ -26,7 +26,7 @@ export function SeriesVerdict({ verdict, items, today }: SeriesVerdictProps) {
   const short = verdict.verdict === 'wears' ? dueWords({ ...verdict, limb: 'wear', state: 'ahead' }, words) : tell(`verdict.${verdict.verdict}`);
   return (
     <div className={styles.verdict}>
-      <p className={styles.short}><MarkGlyph {...shape} /> <strong className={carStyles[shape.tone]}>{short}</strong></p>
+      <p className={styles.short}><MarkGlyph {...shape} /> <strong className={tones[shape.tone]}>{short}</strong></p>
       <p className={sectionStyles.small}>{verdict.words.text}</p>
       <p className={sectionStyles.small}>{limitWords(verdict, items)}</p>
     </div>

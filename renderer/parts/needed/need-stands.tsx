@@ -4,9 +4,10 @@ import sectionStyles from '../../ui/section.module.css';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 const NAMED = 3;
-const LOOK = { 'on-shelf': styles.later, 'on-the-way': styles.later, missing: '' } as const;
+const LOOK = { 'on-shelf': tones.later, 'on-the-way': tones.later, missing: '' } as const;
 
 /** Whether a need is on the shelf, on the way or missing, with what of each; and what meets it, or is to be entered. */
 export function NeedStands({ need, today }: { readonly need: StandingNeed; readonly today: string }) {
@@ -23,7 +24,7 @@ export function NeedStands({ need, today }: { readonly need: StandingNeed; reado
       <span className={`${styles.state} ${LOOK[state] ?? ''}`}>{tell(`needed.state-${state}`)}</span>
       {parts.length > 0 && <div className={sectionStyles.small}>{parts.join(' · ')}</div>}
       {state === 'missing' && gap === null && <div className={sectionStyles.small}>{tell('needed.met-by', { parts: metByWords(need) })}</div>}
-      {gap !== null && <div className={styles.soon}>{gap.said.text}</div>}
+      {gap !== null && <div className={tones.soon}>{gap.said.text}</div>}
     </>
   );
 }

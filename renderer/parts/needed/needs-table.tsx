@@ -12,6 +12,7 @@ import { ShownMore } from '../shown-more.tsx';
 import { SmallButton } from '../small-button.tsx';
 import { NeedStands } from './need-stands.tsx';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface NeedsTableProps {
   readonly needs: readonly StandingNeed[];
@@ -46,7 +47,7 @@ function NeedRow({ need, today, open }: { readonly need: StandingNeed; readonly 
       <Table.Td>
         <span className={sectionStyles.date}>{words.nearDate(need.neededBy, today)}</span>
         {need.session !== null && <div className={sectionStyles.small}>{tell('needed.session', { date: words.nearDate(need.session.day, today) })}</div>}
-        {need.session === null && need.late && <div className={styles.late}>{tell('needed.late')}</div>}
+        {need.session === null && need.late && <div className={tones.late}>{tell('needed.late')}</div>}
       </Table.Td>
       <Table.Td className={styles.words}><Link href={`/car/${need.car}/item/${need.item}`}>{tell('needed.task-of', { car: need.carName, item: need.itemName })}</Link></Table.Td>
       <Table.Td className={styles.words}><strong>{amountWords(need.quantity, need.unit)}</strong> {need.specificationName}</Table.Td>

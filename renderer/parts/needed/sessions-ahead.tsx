@@ -6,6 +6,7 @@ import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 /** What each coming session at home lacks, days before: parts and tools. */
 export function SessionsAhead({ view }: { readonly view: PartsView }) {
@@ -28,12 +29,12 @@ function SessionRow({ session, today }: { readonly session: SessionParts; readon
         <h3>{sessionDay(session.day, today, words)}</h3>
         <span>{session.daysAhead === 0 ? tell('ahead.today') : tell('ahead.days', { n: session.daysAhead })}</span>
       </div>
-      {ready && <p className={styles.later}>{tell(coming.length === 0 ? 'ahead.ready' : 'ahead.ready-coming', { n: coming.length })}</p>}
+      {ready && <p className={tones.later}>{tell(coming.length === 0 ? 'ahead.ready' : 'ahead.ready-coming', { n: coming.length })}</p>}
       {lacking.map((need) => (
-        <p key={`${need.item}/${need.specification}`}><strong className={styles.late}>{tell('ahead.lacks')}</strong> {tell('ahead.lacks-what', { amount: amountWords(need.lacking, need.unit), specification: need.specificationName, car: need.carName, item: need.itemName })}</p>
+        <p key={`${need.item}/${need.specification}`}><strong className={tones.late}>{tell('ahead.lacks')}</strong> {tell('ahead.lacks-what', { amount: amountWords(need.lacking, need.unit), specification: need.specificationName, car: need.carName, item: need.itemName })}</p>
       ))}
       {session.toolsLacking.map((tool) => (
-        <p key={tool.tool}><strong className={styles.late}>{tell('ahead.tool')}</strong> {tell(tool.why === 'missing' ? 'ahead.tool-missing' : 'ahead.tool-borrowed', { tool: tool.name, lender: tool.lender ?? '', date: tool.until === null ? '' : words.date(tool.until) })}</p>
+        <p key={tool.tool}><strong className={tones.late}>{tell('ahead.tool')}</strong> {tell(tool.why === 'missing' ? 'ahead.tool-missing' : 'ahead.tool-borrowed', { tool: tool.name, lender: tool.lender ?? '', date: tool.until === null ? '' : words.date(tool.until) })}</p>
       ))}
     </li>
   );

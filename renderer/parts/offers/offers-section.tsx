@@ -12,6 +12,7 @@ import { ShownMore } from '../shown-more.tsx';
 import { SmallButton } from '../small-button.tsx';
 import type { Has } from './has.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 type Offer = PartsView['offers'][number];
 
@@ -81,7 +82,7 @@ function OfferRow({ one, view, open }: { readonly one: Offer; readonly view: Par
       <Table.Td className={styles.words}>{one.supplierName}</Table.Td>
       <Table.Td className={sectionStyles.date}>{amountWords(offer.quantity, one.unit)}</Table.Td>
       <Table.Td className={sectionStyles.number}>{words.money(one.paidMinor)}{prices.map((text) => <div key={text} className={sectionStyles.small}>{text}</div>)}</Table.Td>
-      <Table.Td className={sectionStyles.date}>{words.nearDate(offer.seenOn, view.today)}{one.stale && <div className={styles.soon}><strong>{tell('offers.stale', { n: one.ageDays })}</strong></div>}</Table.Td>
+      <Table.Td className={sectionStyles.date}>{words.nearDate(offer.seenOn, view.today)}{one.stale && <div className={tones.soon}><strong>{tell('offers.stale', { n: one.ageDays })}</strong></div>}</Table.Td>
       <Table.Td>
         <div className={styles.rowActions}>
           <SmallButton of={name} onPress={() => open({ kind: 'seen', offer: offer.id })}>{tell('offers.see')}</SmallButton>

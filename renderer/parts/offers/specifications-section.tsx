@@ -9,6 +9,7 @@ import { ShownMore } from '../shown-more.tsx';
 import { SmallButton } from '../small-button.tsx';
 import type { Has } from './has.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface SpecificationsSectionProps {
   readonly view: PartsView;
@@ -49,8 +50,8 @@ function SpecificationRow({ one, open }: { readonly one: SpecificationView; read
       </div>
       {specification.asks.length > 0 && <p className={sectionStyles.small}>{specification.asks.map((ask) => tell('specifications.ask', { kind: askName(ask.kind), text: ask.text })).join(' · ')}</p>}
       <p className={sectionStyles.small}>{[cars.length === 0 ? tell('specifications.asked-by-none') : tell('specifications.asked-by', { cars: cars.join(', ') }), one.onShelf === 0 ? tell('specifications.there-is-none') : tell('specifications.there-is', { amount: amountWords(one.onShelf, unit) }), ...(one.coming > 0 ? [tell('specifications.coming', { amount: amountWords(one.coming, unit) })] : [])].join(' · ')}</p>
-      {metBy.length === 0 ? <p className={styles.soon}>{tell('specifications.met-by-none')}</p> : <p className={sectionStyles.small}>{tell('specifications.met-by', { parts: preferred.map((part) => tell(part.preferred === 0 && metBy.length > 1 ? 'specifications.part-first' : 'specifications.part-said', { part: part.name, said: part.said })).join('; ') })}</p>}
-      {neverWith.map((other) => <p key={other.specification} className={styles.late}>{tell(other.rule === 'never' ? 'specifications.never' : 'specifications.ask-first', { why: other.why.text })}</p>)}
+      {metBy.length === 0 ? <p className={tones.soon}>{tell('specifications.met-by-none')}</p> : <p className={sectionStyles.small}>{tell('specifications.met-by', { parts: preferred.map((part) => tell(part.preferred === 0 && metBy.length > 1 ? 'specifications.part-first' : 'specifications.part-said', { part: part.name, said: part.said })).join('; ') })}</p>}
+      {neverWith.map((other) => <p key={other.specification} className={tones.late}>{tell(other.rule === 'never' ? 'specifications.never' : 'specifications.ask-first', { why: other.why.text })}</p>)}
     </li>
   );
 }

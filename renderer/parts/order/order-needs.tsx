@@ -9,6 +9,7 @@ import { PartsTable } from '../parts-table.tsx';
 import { ShownMore } from '../shown-more.tsx';
 import { LeftOver } from './left-over.tsx';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 const FIRST = 30;
 
@@ -38,8 +39,8 @@ function NeedRow({ need, today }: { readonly need: NeedView; readonly today: str
       <Table.Td className={styles.words}>{tell('needed.task-of', { car: need.carName, item: need.itemName })}</Table.Td>
       <Table.Td className={styles.words}><strong>{amountWords(need.quantity, need.unit)}</strong> {need.specificationName}<div className={sectionStyles.small}>{tell('order-needs.by', { date: words.nearDate(need.neededBy, today) })}</div></Table.Td>
       <Table.Td className={styles.words}>
-        {need.state === 'met' ? sources.join(' · ') : <span className={styles.late}>{tell(`order-needs.${need.state}`)}</span>}
-        {need.tooLateForSession && need.state === 'met' && <div className={styles.late}>{tell('order-needs.too-late')}</div>}
+        {need.state === 'met' ? sources.join(' · ') : <span className={tones.late}>{tell(`order-needs.${need.state}`)}</span>}
+        {need.tooLateForSession && need.state === 'met' && <div className={tones.late}>{tell('order-needs.too-late')}</div>}
       </Table.Td>
     </Table.Tr>
   );

@@ -12,6 +12,7 @@ import { OrderNeeds } from './order-needs.tsx';
 import { useOrdering } from './ordering.ts';
 import { SupplierSection } from './supplier-section.tsx';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface ProposalProps {
   readonly proposal: OrderView;
@@ -27,7 +28,7 @@ export function Proposal({ proposal, open }: ProposalProps) {
   return (
     <>
       <Section title={tell('order.proof')}>
-        {outdated && <p className={styles.soon} role="status"><strong>{tell('order.outdated')}</strong></p>}
+        {outdated && <p className={tones.soon} role="status"><strong>{tell('order.outdated')}</strong></p>}
         <p className={styles.lead}>{termsWords(proposal, words)}</p>
         {proposal.proof.map((one, at) => <p key={one.text} className={styles.lead}>{at === 0 ? <strong>{inOwnMoney(one.text, words)}</strong> : inOwnMoney(one.text, words)}</p>)}
         {stopped && !heldAgainst && <p className={styles.lead}>{tell('order.stopped-short')}</p>}

@@ -10,6 +10,7 @@ import { packWords } from '../../ui/amount-words.ts';
 import { PartsTable } from '../parts-table.tsx';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface SupplierSectionProps {
   readonly order: SupplierOrder;
@@ -28,7 +29,7 @@ export function SupplierSection({ order, sheet, isPlaced, open }: SupplierSectio
     { name: tell('sum.together'), minor: order.goodsMinor + order.deliveryMinor },
     ...(order.depositsMinor === 0 ? [] : [{ name: tell('sum.deposits'), minor: order.depositsMinor }]),
   ];
-  const more = isPlaced ? <span className={styles.later}>{tell('order.placed-already')} <Link href="/parts/placed">{tell('order.to-placed')}</Link></span> : (
+  const more = isPlaced ? <span className={tones.later}>{tell('order.placed-already')} <Link href="/parts/placed">{tell('order.to-placed')}</Link></span> : (
     <>
       <Button size="compact-md" variant="default" aria-label={tell('order.sheet-of', { supplier: order.supplierName })} onClick={() => open({ kind: 'sheet', sheet })}>{tell('order.sheet')}</Button>
       <Button size="compact-md" aria-label={tell('order.place-of', { supplier: order.supplierName })} onClick={() => open({ kind: 'place', proposed: order })}>{tell('order.place')}</Button>
@@ -59,7 +60,7 @@ function LineRow({ line }: { readonly line: OrderLineView }) {
       <Table.Td className={styles.name}>
         {line.partName}
         <div className={sectionStyles.small}>{[...(line.number === null ? [] : [line.number]), ...(line.numberNow === null ? [] : [tell('line.number-now', { number: line.numberNow })]), ...(pack === '' ? [] : [tell('line.in-pack', { amount: pack })])].join(' · ')}</div>
-        {line.stale && <div className={styles.soon}>{tell('line.stale', { date: words.date(line.seenOn) })}</div>}
+        {line.stale && <div className={tones.soon}>{tell('line.stale', { date: words.date(line.seenOn) })}</div>}
         {line.depositMinor > 0 && <div className={sectionStyles.small}>{tell('line.deposit', { amount: words.money(line.depositMinor) })}</div>}
       </Table.Td>
       <Table.Td className={sectionStyles.number}>{line.packs}</Table.Td>

@@ -12,6 +12,7 @@ import { PartsTable } from '../parts-table.tsx';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { PlacedMoney } from './placed-money.tsx';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface PlacedOrderProps {
   readonly order: PlacedOrderView;
@@ -21,7 +22,7 @@ interface PlacedOrderProps {
 
 /** That something was short is news for so long: then it was bought elsewhere, or is not wanted any more. */
 const SHORT_FOR_DAYS = 30;
-const LOOK = { 'on-the-way': styles.soon, 'part-delivered': styles.soon, delivered: styles.later, cancelled: '' } as const;
+const LOOK = { 'on-the-way': tones.soon, 'part-delivered': tones.soon, delivered: tones.later, cancelled: '' } as const;
 
 /** One placed order: how it stands, its lines with what came of them, its money, and what can be done with it. */
 export function PlacedOrder({ order, view, open }: PlacedOrderProps) {
@@ -44,7 +45,7 @@ export function PlacedOrder({ order, view, open }: PlacedOrderProps) {
           ...(placed.note === '' ? [] : [placed.note]),
         ].join(' · ')}
       </p>
-      {order.overdueDays !== null && <p className={styles.late}>{tell('placed.overdue-by', { n: order.overdueDays })}</p>}
+      {order.overdueDays !== null && <p className={tones.late}>{tell('placed.overdue-by', { n: order.overdueDays })}</p>}
       {short && <p>{tell('placed.short')} <Link href="/parts/order">{tell('placed.re-solve')}</Link></p>}
       <PartsTable label={tell('placed.lines-of', { title })} actions={false} columns={[{ name: tell('line.part') }, { name: tell('placed.ordered'), number: true }, { name: tell('placed.good'), number: true }, { name: tell('placed.aside'), number: true }, { name: tell('placed.not-coming'), number: true }, { name: tell('placed.open'), number: true }, { name: tell('line.landed'), number: true }]}>
         {lines.map((one) => <LineRow key={one.line.id} line={one} />)}
@@ -72,10 +73,10 @@ function LineRow({ line: one }: { readonly line: PlacedOrderView['lines'][number
         <div className={sectionStyles.small}>{[...(one.line.number === null ? [] : [one.line.number]), ...(pack === '' ? [] : [tell('line.in-pack', { amount: pack })]), ...(one.goodsReturned === 0 ? [] : [tell('placed.sent-back', { n: one.goodsReturned })])].join(' · ')}</div>
       </Table.Td>
       {count(one.line.packs)}
-      {count(one.good, styles.later)}
-      {count(one.aside, styles.late)}
-      {count(one.notComing, styles.late)}
-      {count(one.open, styles.soon)}
+      {count(one.good, tones.later)}
+      {count(one.aside, tones.late)}
+      {count(one.notComing, tones.late)}
+      {count(one.open, tones.soon)}
       <Table.Td className={sectionStyles.number}>{words.money(one.landedMinor)}</Table.Td>
     </Table.Tr>
   );

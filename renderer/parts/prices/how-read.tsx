@@ -6,6 +6,7 @@ import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import type { PriceSaid } from './price-said.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface HowReadProps {
   readonly looked: PriceView;
@@ -23,7 +24,7 @@ export function HowRead({ looked, said, view, onSaid }: HowReadProps) {
   const order = looked.questions.find((one) => one.answer === 'dateOrder');
   return (
     <Section title={tell('prices.read')}>
-      {looked.questions.map((one) => <p key={one.text} role="status" className={styles.soon}><strong>{one.text}</strong></p>)}
+      {looked.questions.map((one) => <p key={one.text} role="status" className={tones.soon}><strong>{one.text}</strong></p>)}
       <div className={styles.bar}>
         {COLUMNS.map((column) => (
           <NativeSelect

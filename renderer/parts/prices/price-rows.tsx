@@ -7,10 +7,11 @@ import { amountWords } from '../../ui/amount-words.ts';
 import { PartsTable } from '../parts-table.tsx';
 import { ShownMore } from '../shown-more.tsx';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 const FIRST = 50;
 const RANK = { refused: 0, 'new-price': 1, 'new-offer': 2, 'seen-again': 3, 'no-part': 4, known: 5 } as const;
-const LOOK = { refused: styles.late, 'new-price': styles.later, 'new-offer': styles.later, 'seen-again': '', 'no-part': styles.soon, known: '' } as const;
+const LOOK = { refused: tones.late, 'new-price': tones.later, 'new-offer': tones.later, 'seen-again': '', 'no-part': tones.soon, known: '' } as const;
 
 /** Every row by its line with what it comes to: bad ones first, each with what to do. */
 export function PriceRows({ rows }: { readonly rows: readonly PriceRow[] }) {

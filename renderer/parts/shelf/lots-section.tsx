@@ -12,6 +12,7 @@ import { ShownMore } from '../shown-more.tsx';
 import { SmallButton } from '../small-button.tsx';
 import { inUseOrder } from './use-order.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 interface LotsSectionProps {
   readonly view: PartsView;
@@ -60,14 +61,14 @@ function LotRow({ one, view, open }: { readonly one: LotView; readonly view: Par
     <Table.Tr>
       <Table.Td className={styles.name}>
         {one.partName}
-        {useAs === 1 && several && <div className={styles.later}>{tell('shelf.use-first')}</div>}
+        {useAs === 1 && several && <div className={tones.later}>{tell('shelf.use-first')}</div>}
         {one.worthMinor !== null && <div className={sectionStyles.small}>{tell('shelf.worth', { amount: words.money(one.worthMinor) })}</div>}
       </Table.Td>
       <Table.Td className={sectionStyles.number}>{amountWords(left, one.unit)}{left !== lot.quantity && <div className={sectionStyles.small}>{tell('shelf.of', { amount: amountWords(lot.quantity, one.unit) })}</div>}</Table.Td>
       <Table.Td className={sectionStyles.date}>{openedOn === null ? tell('shelf.whole') : words.nearDate(openedOn, view.today)}</Table.Td>
       <Table.Td className={sectionStyles.date}>
         {goodUntil === null ? tell('shelf.no-date') : words.date(goodUntil)}
-        {state === 'expired' && <div className={styles.late}><strong>{tell('shelf.expired')}</strong></div>}
+        {state === 'expired' && <div className={tones.late}><strong>{tell('shelf.expired')}</strong></div>}
       </Table.Td>
       <Table.Td className={styles.words}>{lot.where ?? tell('shelf.no-place')}</Table.Td>
       <Table.Td>

@@ -10,6 +10,7 @@ import { SmallButton } from '../small-button.tsx';
 import { tasksByCar } from './tasks-by-car.ts';
 import { useCars } from '../use-cars.ts';
 import styles from '../parts.module.css';
+import tones from '../../ui/tones.module.css';
 
 type Tool = PartsView['tools'][number];
 
@@ -19,7 +20,7 @@ interface ToolsLeafProps {
 }
 
 const STATES = ['missing', 'borrowed', 'owned'] as const;
-const LOOK = { missing: styles.late, borrowed: styles.soon, owned: styles.later } as const;
+const LOOK = { missing: tones.late, borrowed: tones.soon, owned: tones.later } as const;
 
 /** The tools: what is missing first, then what is borrowed and must go back, then one's own; each with the tasks that take it. */
 export function ToolsLeaf({ view, open }: ToolsLeafProps) {
@@ -57,7 +58,7 @@ function ToolRow({ tool, open }: { readonly tool: Tool; readonly open: OpenParts
   return (
     <li className={styles.row}>
       <div className={styles.head}>
-        <span><strong className={LOOK[tool.state]}>{tool.name}</strong>{tool.overdue && <strong className={styles.late}> {tell('tools.overdue')}</strong>}</span>
+        <span><strong className={LOOK[tool.state]}>{tool.name}</strong>{tool.overdue && <strong className={tones.late}> {tell('tools.overdue')}</strong>}</span>
         <span className={styles.rowActions}>
           {tool.state !== 'owned' && <SmallButton of={tool.name} onPress={() => void doChange('tool.set', { id: tool.id, name: tool.name, state: tool.state === 'missing' ? 'owned' : 'missing', where: tool.where, note: tool.note }, tell(tool.state === 'missing' ? 'tools.now-owned' : 'tools.given-back', { tool: tool.name }), true)}>{tell(tool.state === 'missing' ? 'tools.have' : 'tools.give-back')}</SmallButton>}
           <SmallButton of={tool.name} onPress={() => open({ kind: 'tool', tool: tool.id })}>{tell('parts.change')}</SmallButton>
