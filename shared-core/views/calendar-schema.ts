@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
+import { refusedBy } from '../result/refused-by.ts';
 
 /** How far ahead a calendar reaches, in months. */
 const LONGEST_MONTHS = 60;
+const notMonths = refusedBy('calendar-months');
 
 export const calendarRequestSchema = z.strictObject({
-  months: z.int().min(1).max(LONGEST_MONTHS).default(24),
+  months: z.int(notMonths).min(1, notMonths).max(LONGEST_MONTHS, notMonths).default(24),
   /** Kinds of events to be left out. */
   omit: z.array(z.enum(['item', 'obligation', 'recall', 'recheck', 'session'])).max(5).default([]),
 });

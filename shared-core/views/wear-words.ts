@@ -41,7 +41,9 @@ export function wearRate(series: MeasurementSeries, { line, band }: SeenWear, un
 /** What is measured, where, in plain words. @example subjectWords(series, 'A') //=> 'tread, A, front left' */
 export function subjectWords({ subject }: MeasurementSeries, wheel: string | null): string {
   const plain = (key: string) => key.replaceAll('-', ' ');
-  return [subject.name ?? plain(subject.what), wheel, subject.place === null ? null : plain(subject.place)].filter((part) => part !== null).join(', ');
+  const parts = [subject.name ?? plain(subject.what), wheel, subject.place === null ? null : plain(subject.place)].filter((part) => part !== null);
+  // A wheel may be called by its place: the spare.
+  return [...new Set(parts)].join(', ');
 }
 
 /** Why an item is due by wear: what was measured, how fast it wears and its limit. `alone`: its interval does not count. */

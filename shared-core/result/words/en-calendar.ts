@@ -15,5 +15,6 @@ export const CALENDAR_WORDS: Readonly<Record<string, string>> = {
   'calendar-session-task': '- {car}: {name}',
   'calendar-session-task-done': '- {car}: {name} (done)',
   'calendar-session-minutes': 'About {minutes} minutes of work.',
+  'calendar-months': 'A calendar reaches from 1 to 60 months ahead. Say a whole number of them.',
   'calendar-other-file': 'At {path} stands a file that is no calendar. Name another one; nothing was written.',
 };

@@ -297,4 +297,11 @@ describe('what measurements say and no window does', () => {
     measure(household, '2026-01-01', 6, { what: 'tread', place: 'front-left' });
     expect(told(household)).toEqual([]);
   });
+
+  test('a wheel that is called by its place is said once', () => {
+    const household = bare();
+    household.must('wheel.add', { id: 'five', car: 'pip', name: 'spare', place: 'spare' });
+    measure(household, '2026-11-20', 1.2, { what: 'tread', place: 'spare' });
+    expect(told(household)?.map(({ subject }) => subject)).toEqual(['tread, spare']);
+  });
 });
