@@ -46,6 +46,7 @@ import { placeAssumed, placeConfirmed, placeRemoved, placeSet } from '../session
 import { planSettingsSet } from '../sessions/plan-settings.ts';
 import { sessionRemoved, sessionSet } from '../sessions/session.ts';
 import { worthWhileRemoved, worthWhileSet } from '../sessions/worth-while.ts';
+import { followUpRemoved, followUpSet } from '../work/follow-up.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const ALL: readonly AnyEntryKind[] = [
@@ -54,7 +55,7 @@ const ALL: readonly AnyEntryKind[] = [
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,
-  taskSheetSet, taskSheetRemoved,
+  taskSheetSet, taskSheetRemoved, followUpSet, followUpRemoved,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
   importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];

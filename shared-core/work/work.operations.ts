@@ -1,3 +1,5 @@
+import { addFollowUp } from './add-follow-up.ts';
+import { doFollowUp, dropFollowUp } from './end-follow-up.ts';
 import { removeSheet, setSheet } from './set-sheet.ts';
 import { showStartingSheets } from './show-starting-sheets.ts';
 import { startSheet } from './start-sheet.ts';
@@ -8,4 +10,7 @@ export const workOperations = {
   'sheet.start': startSheet,
   'sheet.remove': removeSheet,
   'sheets.starting': showStartingSheets,
+  'follow-up.add': addFollowUp,
+  'follow-up.done': doFollowUp,
+  'follow-up.drop': dropFollowUp,
 } as const;

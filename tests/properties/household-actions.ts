@@ -20,7 +20,7 @@ export interface Made {
   readonly undo: readonly (readonly number[])[];
 }
 
-export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste';
+export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste' | 'followUp';
 
 /** A day of the six years before 2026-11-25. */
 const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_400_000).toISOString().slice(0, 10);
@@ -77,8 +77,8 @@ const CALLS = {
   'never mix': ({ ids }, { a, b, c }) => ({ operation: 'never-mix.set', request: { id: `pair-${c % 3}`, between: [one(ids.specification, a), one(ids.specification, b)].map((specification) => ({ kind: 'specification', id: specification })), rule: b % 2 === 0 ? 'ask' : 'never', why: 'the handbook' } }),
   'mix again': (_made, { a }) => ({ operation: 'never-mix.remove', request: { id: `pair-${a % 3}` } }),
   'prefer': ({ ids }, { a, b }) => ({ operation: 'part-preference.set', request: { id: one(ids.specification, a), parts: [one(ids.part, b)] } }),
-  'supersede': (_made, { a, b }) => ({ operation: 'number.supersede', request: { id: `number-${a % 5}`, old: `N ${a % 5}`, new: `N ${b % 5}` } }),
-  'keep number': (_made, { a }) => ({ operation: 'number.keep', request: { id: `number-${a % 5}` } }),
+  'supersede': (_made, { a, b }) => ({ operation: 'number.supersede', request: { id: `number-${a % 2}`, old: `N ${a % 5}`, new: `N ${b % 5}` } }),
+  'keep number': (_made, { a }) => ({ operation: 'number.keep', request: { id: `number-${a % 2}` } }),
   'see offer': ({ ids }, { a, b }) => ({ operation: 'offer.see', request: { id: one(ids.offer, a), priceMinor: b % 9000, on: dayOf(b) } }),
   'withdraw offer': ({ ids }, { a, b }) => ({ operation: 'offer.withdraw', request: { id: one(ids.offer, a), on: dayOf(b) } }),
   'set parts settings': (_made, { a }) => ({ operation: 'parts-settings.set', request: { staleAfterDays: 1 + (a % 400) } }),
@@ -99,6 +99,9 @@ const CALLS = {
   'start sheet': ({ ids }, { a, b }) => ({ operation: 'sheet.start', request: { item: one(ids.item, a), from: ['spark-plugs', 'engine-oil-and-filter', 'wiper-blades', 'brake-fluid'][b % 4], replace: b % 3 === 0 } }),
   'write sheet': ({ ids }, { a, b, c }) => ({ operation: 'sheet.set', request: { item: one(ids.item, a), steps: [{ text: `step ${b % 9}`, hazards: ['lifting'], ...(c % 2 === 0 ? { torques: [{ by: 'own', name: 'a bolt', typed: { value: 1 + (b % 90), unit: 'Nm' }, source: 'page 1' }] } : {}) }], followUps: c % 3 === 0 ? [{ text: 'look again', days: b % 30 }] : [] } }),
   'remove sheet': ({ ids }, { a }) => ({ operation: 'sheet.remove', request: { item: one(ids.item, a) } }),
+  'add follow-up': ({ ids }, { a, b, c }) => ({ operation: 'follow-up.add', request: { id: `again-${c % 6}`, car: one(ids.car, a), text: `look at ${b % 9}`, madeOn: dayOf(b), ...(c % 3 === 0 ? {} : { days: b % 60 }), ...(c % 2 === 0 ? { after: { value: 50 + (b % 900), unit: 'mi' } } : {}), session: c % 5 === 0 && ids.session.length > 0 ? one(ids.session, b) : null, item: c % 4 === 0 && ids.item.length > 0 ? one(ids.item, b) : null } }),
+  'do follow-up': ({ ids }, { a, b }) => ({ operation: 'follow-up.done', request: { followUp: latest(ids.followUp, a), note: b % 3 === 0 ? 'looked at' : '' } }),
+  'drop follow-up': ({ ids }, { a }) => ({ operation: 'follow-up.drop', request: { followUp: latest(ids.followUp, a) } }),
   'keep waste': (_made, { a, b }) => ({ operation: 'waste.keep', request: { id: `waste-${a % 4}`, what: 'old oil', quantity: 1 + (b % 5), unit: 'litre', since: dayOf(b) } }),
   'dispose waste': ({ ids }, { a, b }) => ({ operation: 'waste.dispose', request: { waste: one(ids.waste, a), how: 'collecting point', paper: b % 3 === 0 ? one(ids.paper, b) : null } }),
   'keep paper': (_made, { a }) => ({ operation: 'paper.keep', request: { name: `paper ${a % 30}.txt`, base64: Buffer.from(`the paper ${a % 30}`).toString('base64') } }),

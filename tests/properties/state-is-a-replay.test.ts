@@ -20,7 +20,7 @@ const LONGEST_LIFE = 220;
 const NAMES: Readonly<Record<string, Named>> = {
   'car.add': 'car', 'reading.record': 'reading', 'item.add': 'item', 'obligation.add': 'obligation', 'specification.set': 'specification', 'part.set': 'part',
   'supplier.set': 'supplier', 'lot.set': 'lot', 'record.add': 'record', 'observation.note': 'observation', 'paper.keep': 'paper', 'session.keep': 'session', 'session.propose': 'session',
-  'offer.set': 'offer', 'order.place': 'order', 'order.return': 'return', 'tool.set': 'tool', 'waste.keep': 'waste',
+  'offer.set': 'offer', 'order.place': 'order', 'order.return': 'return', 'tool.set': 'tool', 'waste.keep': 'waste', 'follow-up.add': 'followUp',
 };
 const tally = new Map<string, { accepted: number; refused: number }>();
 
@@ -42,7 +42,7 @@ function after(made: Made, call: Call, reply: Result<unknown>): Made {
 }
 
 async function live(host: TestHost, actions: readonly Action[]): Promise<void> {
-  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [], offer: [], order: [], return: [], tool: [], waste: [] }, undo: [] };
+  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [], offer: [], order: [], return: [], tool: [], waste: [], followUp: [] }, undo: [] };
   await host.must('household.start', { unit: 'km' });
   for (const action of actions) {
     const call = callOf(made, action);
