@@ -13,6 +13,7 @@ import { compareNames } from '../result/compare-names.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { otherUnits, valueText } from './figure-text.ts';
+import { ownWanted, type WantedFigure } from './own-wanted.ts';
 
 const said = z.object({ code: z.string(), text: z.string() });
 
@@ -80,7 +81,7 @@ function groupsOf(facts: Facts, car: Car): CardView['groups'] {
   const known = KNOWN_FIGURES.filter((figure) => standing.has(figure.key) || figuresFor(car).includes(figure));
   const ofGroup = (group: FigureGroup): FigureView[] =>
     group === 'own'
-      ? [...standing.values()].filter((figure) => knownFigure(figure.key) === null).map((figure) => enteredView(facts, figure, null, [])).sort((a, b) => compareNames(a.name, b.name))
+      ? [...[...standing.values()].filter((figure) => knownFigure(figure.key) === null).map((figure) => enteredView(facts, figure, null, [])), ...ownWanted(facts, car.id).map(missedView)].sort((a, b) => compareNames(a.name, b.name))
       : known.filter((figure) => figure.group === group).map((figure) => knownView(facts, figure, standing.get(figure.key) ?? null, items));
   return FIGURE_GROUPS.map((group) => ({ group, name: say({ key: `card-group-${group}`, values: {} }), figures: ofGroup(group) })).filter((group) => group.figures.length > 0);
 }
@@ -111,6 +112,12 @@ function enteredView(facts: Facts, figure: CardFigure, known: KnownFigure | null
     missed: [],
     items: known === null ? [] : itemsFor(known, items),
   };
+}
+
+/** A figure of the keeper's own that a sheet names and nobody has entered. */
+function missedView({ key, name, kind, items }: WantedFigure): FigureView {
+  const missed = [{ code: 'sheet-own', text: say({ key: 'missed-sheet-own', values: {} }) }];
+  return { key, name, kind: kind ?? 'text', own: true, entered: false, text: say({ key: 'not-entered', values: {} }), value: null, otherUnits: [], source: null, paper: null, note: '', sure: false, question: null, missed, items: [...items] };
 }
 
 function itemsFor(known: KnownFigure, items: readonly ServiceItem[]): FigureView['items'] {

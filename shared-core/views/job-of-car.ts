@@ -4,15 +4,18 @@ import type { Car } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { say } from '../result/words/say.ts';
 import type { TaskRef } from '../sessions/task-ref.ts';
+import type { MeasuredUnit } from '../units/measured-value.ts';
 import { composeBlocks, inNameOrder } from '../work/compose-blocks.ts';
 import type { Hazard } from '../work/hazard.ts';
 import type { JobBlock, JobStep } from '../work/job-block.ts';
 import { hazardsOf } from '../work/job-hazards.ts';
+import type { SheetStep } from '../work/sheet-step.ts';
 import { sheetFor } from '../work/starting-sheet.ts';
 import type { FollowUpRule, TaskSheet } from '../work/task-sheet.ts';
 import { jobFigure, jobFluid, jobTorque, type JobCard } from './job-figure-view.ts';
 import { gatherFigures } from './job-gather.ts';
 import type { CarJob, jobBlockSchema, jobStepSchema, jobTaskSchema } from './job-sheet-view-schema.ts';
+import { unitToRead } from './measure-unit.ts';
 import { said, type Said } from './plan-said.ts';
 
 /** A task of a car as its job is composed of it. */
@@ -26,12 +29,18 @@ export interface CarTask {
   readonly sheet: TaskSheet | null;
 }
 
+/** What of a car its steps are shown with: its data card, and the unit in which something is read on it. */
+interface OfCar {
+  readonly card: JobCard;
+  readonly unitOf: (measure: NonNullable<SheetStep['measure']>) => MeasuredUnit | null;
+}
+
 /** The work on one car in order, each figure from its data card. */
 export function jobOfCar(facts: Facts, car: Car, tasks: readonly CarTask[]): CarJob {
   const card: JobCard = { carName: car.name, figures: facts.ofCar(cardFigures, car.id) };
   const open = tasks.filter((task) => !task.done);
   const composed = composeBlocks(open.map(({ key, name, access, sheet }) => ({ key, name, access, steps: sheet?.steps ?? [] })));
-  const blocks = numbered(composed, (block) => ({ title: titleOf(open, block), gap: gapOfBlock(car, open, block) }), card);
+  const blocks = numbered(composed, (block) => ({ title: titleOf(open, block), gap: gapOfBlock(car, open, block) }), { card, unitOf: (measure) => unitToRead(facts, car.id, measure) });
   const place = new Map([...new Set(composed.flatMap((block) => (block.access === null ? block.tasks : [])))].map((key, at) => [key, at]));
   const inOrderOfWork = [...inNameOrder(tasks)].sort((a, b) => (place.get(a.key) ?? -1) - (place.get(b.key) ?? -1));
   return {
@@ -86,12 +95,12 @@ function gapOfBlock(car: Car, tasks: readonly CarTask[], { kind, access, steps, 
 }
 
 /** Blocks with their steps numbered through. */
-function numbered(blocks: readonly JobBlock[], more: (block: JobBlock) => { readonly title: string; readonly gap: Said | null }, card: JobCard): z.infer<typeof jobBlockSchema>[] {
+function numbered(blocks: readonly JobBlock[], more: (block: JobBlock) => { readonly title: string; readonly gap: Said | null }, ofCar: OfCar): z.infer<typeof jobBlockSchema>[] {
   let number = 0;
-  return blocks.map((block) => ({ kind: block.kind, access: block.access, tasks: [...block.tasks], ...more(block), steps: block.steps.map((step) => stepView(card, step, (number += 1))) }));
+  return blocks.map((block) => ({ kind: block.kind, access: block.access, tasks: [...block.tasks], ...more(block), steps: block.steps.map((step) => stepView(ofCar, step, (number += 1))) }));
 }
 
-function stepView(card: JobCard, { of, step }: JobStep, number: number): z.infer<typeof jobStepSchema> {
+function stepView({ card, unitOf }: OfCar, { of, step }: JobStep, number: number): z.infer<typeof jobStepSchema> {
   const { measure } = step;
   return {
     number,
@@ -101,7 +110,7 @@ function stepView(card: JobCard, { of, step }: JobStep, number: number): z.infer
     fluids: step.fluids.map((one) => jobFluid(card, one)),
     figures: step.figures.map((one) => jobFigure(card, one, null)),
     tools: [...step.tools],
-    measure: measure === null ? null : { ...measure, text: measure.name ?? say({ key: `sheet-measure-${measure.kind}`, values: {} }) },
+    measure: measure === null ? null : { ...measure, text: measure.name ?? say({ key: `sheet-measure-${measure.kind}`, values: {} }), unit: unitOf(measure) },
     hazards: named(step.hazards),
     disposal: [...step.disposal],
   };

@@ -6,6 +6,7 @@ import { figureKindSchema } from '../fleet/known-figures.ts';
 import { sessionStateSchema } from '../sessions/session.ts';
 import { taskRefSchema } from '../sessions/task-ref.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
+import { measuredUnitSchema } from '../units/measured-value.ts';
 import { torqueUnitSchema } from '../units/torque.ts';
 import { disposalSchema } from '../work/disposal.ts';
 import { hazardSchema } from '../work/hazard.ts';
@@ -63,8 +64,8 @@ export const jobStepSchema = z.object({
   fluids: z.array(jobFluidSchema),
   figures: z.array(jobFigureSchema),
   tools: z.array(z.string()),
-  /** A value to be measured and entered here. */
-  measure: stepMeasureSchema.extend({ kind: measureKindSchema, text: z.string() }).nullable(),
+  /** A value to be measured and entered here, and the unit in which it is read; null for a thing of the keeper's own that was never measured. */
+  measure: stepMeasureSchema.extend({ kind: measureKindSchema, text: z.string(), unit: measuredUnitSchema.nullable() }).nullable(),
   hazards: z.array(z.object({ hazard: hazardSchema, name: z.string() })),
   disposal: z.array(disposalSchema),
 });

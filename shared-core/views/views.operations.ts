@@ -11,6 +11,7 @@ import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
 import { tryPlan } from './plan-try.ts';
 import { showSessions } from './sessions-view.ts';
+import { showSheetEditing } from './sheet-editing-view.ts';
 import { showYard } from './yard-view.ts';
 
 /** One question for each screen and command. */
@@ -25,6 +26,7 @@ export const viewOperations = {
   'due.show': showDue,
   'needs.show': showNeeds,
   'sheet.show': showSheet,
+  'sheet.editing': showSheetEditing,
   'sheet.session': showJobSheet,
   'parts.show': showParts,
   'plan.try': tryPlan,

@@ -27,24 +27,24 @@ function checkAccess(steps: readonly SheetStep[], at: number): Result<unknown> {
 }
 
 function checkFigures(car: Car, card: readonly CardFigure[], step: SheetStep, at: number): Result<unknown> {
-  const refusals = figuresOf(step).map((asked) => checkFigure(car, card, asked, at));
+  const refusals = figuresOf(step).map((asked) => checkFigure(car, card, asked, ['steps', at, ...asked.path]));
   return refusals.find((one) => !one.ok) ?? ok(null);
 }
 
-function checkFigure(car: Car, card: readonly CardFigure[], { ref, kind }: AskedFigure, at: number): Result<unknown> {
+function checkFigure(car: Car, card: readonly CardFigure[], { ref, kind }: AskedFigure, path: readonly (string | number)[]): Result<unknown> {
   const known = knownFigure(ref.figure);
   const own = card.find((one) => one.key === ref.figure) ?? null;
-  if (known !== null && own === null && !figuresFor(car).includes(known)) return refuse('figure-not-of-car', { figure: known.name, car: car.name }, ['steps', at]);
-  if (known === null && own === null && ref.name === null) return refuse('step-figure-unnamed', { figure: ref.figure }, ['steps', at]);
+  if (known !== null && own === null && !figuresFor(car).includes(known)) return refuse('figure-not-of-car', { figure: known.name, car: car.name }, path);
+  if (known === null && own === null && ref.name === null) return refuse('step-figure-unnamed', { figure: ref.figure }, path);
   const is = known?.kind ?? own?.value.kind ?? kind;
-  return kind === null || is === kind ? ok(null) : refuse(`step-figure-not-${kind}`, { figure: known?.name ?? own?.name ?? ref.figure }, ['steps', at]);
+  return kind === null || is === kind ? ok(null) : refuse(`step-figure-not-${kind}`, { figure: known?.name ?? own?.name ?? ref.figure }, path);
 }
 
 function checkTorques(step: SheetStep, at: number): Result<unknown> {
-  for (const torque of step.torques) {
+  for (const [index, torque] of step.torques.entries()) {
     if (torque.by !== 'own') continue;
     const whole = torqueFromTyped(torque.typed);
-    if (!whole.ok) return refuse(whole.refusal.code, whole.refusal.values, ['steps', at, 'torques']);
+    if (!whole.ok) return refuse(whole.refusal.code, whole.refusal.values, ['steps', at, 'torques', index, 'typed', 'value']);
   }
   return ok(null);
 }

@@ -81,7 +81,7 @@ describe.skipIf(chromiumHere === null)('the job sheet', { timeout: 180_000 }, ()
     const steps = part('Pip', 'Steps').locator('ol > li');
     await expect.poll(() => steps.count()).toBe(60);
     expect(await steps.evaluateAll((all) => all.map((one) => (one as HTMLLIElement).value))).toEqual(Array.from({ length: 60 }, (_, at) => at + 1));
-    await step('Measure the water in the old fluid.').getByText('Water in the brake fluid:').waitFor();
+    await step('Measure the water in the old fluid.').getByText(/^Water in the brake fluid: +%$/).waitFor();
     await step('Fill in a little less than the whole quantity').getByText('4.1 L').waitFor();
     await step('Put the coil or lead back').getByText('N·m · not entered').waitFor();
     await part('Pip', 'Afterwards').getByRole('listitem').filter({ hasText: 'engine oil and filter: Set the service reminder back' }).waitFor();

@@ -13,6 +13,7 @@ import { tell } from '../../ui/words/tell.ts';
 import { sourcesOf } from './card-order.ts';
 import { figureDraft, isTorque, type FigureDraft } from './figure-draft.ts';
 import { everyUnit, unitsOf } from './figure-units.ts';
+import { isAdded } from './own-figure.ts';
 import { sendFigure } from './send-figure.ts';
 import styles from './card.module.css';
 
@@ -31,7 +32,7 @@ export function FigureForm({ card, figure, papers, onSaved, onSkip, onClose }: F
   const car = card.car.id;
   const heading = useId();
   const entry = useEntry({
-    key: `card.set ${car} ${figure.own && !figure.entered ? 'own' : figure.key}`,
+    key: `card.set ${car} ${isAdded(figure) ? 'own' : figure.key}`,
     start: figureDraft(card, figure),
     send: (draft) => sendFigure(draft, car, figure),
     onDone: onSaved,

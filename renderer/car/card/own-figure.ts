@@ -7,3 +7,8 @@ export function newOwnFigure(): FigureView {
   const key = [...crypto.getRandomValues(new Uint8Array(BYTES))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   return { key: `own-${key}`, name: '', kind: 'text', own: true, entered: false, text: '', value: null, otherUnits: [], source: null, paper: null, note: '', sure: false, question: null, missed: [], items: [] };
 }
+
+/** Whether a figure of the keeper's own is being added, so that it has no row of its own yet. */
+export function isAdded({ own, entered, name }: FigureView): boolean {
+  return own && !entered && name === '';
+}

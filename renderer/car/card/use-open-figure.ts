@@ -5,6 +5,7 @@ import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { nextMissing } from './card-order.ts';
 import { buttonOf } from './figure-row.tsx';
+import { isAdded } from './own-figure.ts';
 import { questionOf } from './figure-question.tsx';
 
 /** The button that begins a figure of the keeper's own. */
@@ -57,7 +58,7 @@ export function useOpenFigure(card: CardView): OpenFigure {
       wish.current = null;
       setFigure(next);
     },
-    close: () => figure !== null && leave(figure.own && !figure.entered ? ADD_OWN : buttonOf(figure.key)),
+    close: () => figure !== null && leave(isAdded(figure) ? ADD_OWN : buttonOf(figure.key)),
     skip: filling ? () => goOn(figure) : null,
     saved: ({ figure: { key }, question, undo }) => {
       if (figure === null) return;
@@ -66,7 +67,7 @@ export function useOpenFigure(card: CardView): OpenFigure {
       setAsked(question !== null && filling ? key : null);
       if (question !== null) leave(questionOf(key));
       else if (filling) goOn(figure);
-      else leave(figure.own && !figure.entered ? ADD_OWN : buttonOf(key));
+      else leave(isAdded(figure) ? ADD_OWN : buttonOf(key));
     },
     answered: (answered) => (asked === answered.key ? goOn(answered) : leave(buttonOf(answered.key))),
   };

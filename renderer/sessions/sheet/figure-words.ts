@@ -29,3 +29,8 @@ export function measureWords({ text, place }: Measure): string {
   const at = place === null ? null : `measured-place.${place}`;
   return at !== null && isWordKey(at) ? tell('job.measured-at', { what: text, place: tell(at) }) : tell('job.measured', { what: text });
 }
+
+/** What stands after the line to write on. @example measureUnit({ unit: '32nds', ... }) //=> '/32 in' */
+export function measureUnit({ unit }: Measure): string {
+  return unit === null ? '' : tell(`sheet-unit.${unit}`);
+}

@@ -1,6 +1,6 @@
 import { tell } from '../../ui/words/tell.ts';
 import { NotEntered } from './figure-lists.tsx';
-import { figureText, measureWords, torqueText, torqueTyped } from './figure-words.ts';
+import { figureText, measureUnit, measureWords, torqueText, torqueTyped } from './figure-words.ts';
 import type { SheetUnit } from './sheet-choices.ts';
 import { Blank, Box } from './sheet-part.tsx';
 import styles from './sheet.module.css';
@@ -17,7 +17,7 @@ export function StepLine({ step, unit }: { readonly step: JobStep; readonly unit
         {step.torques.map((torque) => <TorqueOfStep key={torque.name} torque={torque} unit={unit} />)}
         {step.fluids.map((fluid) => <FluidOfStep key={fluid.name} fluid={fluid} />)}
         {step.figures.map((figure) => <p key={figure.figure} className={styles.figure}>{figure.name}: <Value figure={figure} /></p>)}
-        {step.measure !== null && <p className={styles.figure}>{measureWords(step.measure)} <Blank /></p>}
+        {step.measure !== null && <p className={styles.figure}>{measureWords(step.measure)} <Blank /> {measureUnit(step.measure)}</p>}
         {step.tools.length > 0 && <p className={styles.soft}>{tell('job.step-tools', { tools: step.tools.join(', ') })}</p>}
       </div>
     </li>

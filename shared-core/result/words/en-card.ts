@@ -15,6 +15,7 @@ export const CARD_WORDS: Readonly<Record<string, string>> = {
   'missed-sheet-torque': 'A job sheet leaves the torque blank.',
   'missed-sheet-raising': 'A job sheet cannot say where the car is safely raised.',
   'missed-sheet-battery': 'A job sheet cannot say where the battery is.',
+  'missed-sheet-own': 'A job sheet names it and leaves it blank.',
   'missed-sheet-gap': 'A job sheet leaves the gap blank.',
   'missed-order-quantity': 'An order cannot work out how much to buy.',
   'missed-order-specification': 'An order cannot tell what meets it.',

@@ -50,6 +50,10 @@ export const SHEET_WORDS: Readonly<Record<string, string>> = {
   'disposal-sealant': 'Sealant bottle: with what is left in it to an authorised collecting place.',
   'disposal-grease': 'Greasy cloths and old grease: in a closed tin to an authorised collecting place, for they can take fire by themselves.',
 
+  'left-over-used-oil': 'used oil', 'left-over-oil-filter': 'oil filter', 'left-over-coolant': 'coolant', 'left-over-brake-fluid': 'brake fluid', 'left-over-fuel': 'fuel', 'left-over-fuel-filter': 'fuel filter',
+  'left-over-battery': 'battery', 'left-over-old-linings': 'old linings (asbestos)', 'left-over-linings': 'brake linings', 'left-over-tyre': 'tyres', 'left-over-lamp': 'lamps', 'left-over-filter': 'air or cabin filter',
+  'left-over-metal': 'metal parts', 'left-over-rubber': 'belts, hoses and rubber', 'left-over-sealant': 'sealant bottle', 'left-over-grease': 'greasy cloths',
+
   'sheet-block-open': 'Open: {access}',
   'sheet-block-close': 'Close: {access}',
   'sheet-block-before': '{task}: before anything is opened',
@@ -80,6 +84,7 @@ export const SHEET_WORDS: Readonly<Record<string, string>> = {
 
   'no-sheet': '"{item}" has no sheet.',
   'sheet-stands': '"{item}" has a sheet already. Change that one, or say that it is to be replaced.',
+  'sheet-copy-itself': 'A sheet cannot be copied from itself. Choose that of another item.',
   'unknown-starting-sheet': 'There is no starting sheet {sheet}. Ask for the list of them.',
   'sheet-not-for-car': 'The starting sheet "{sheet}" is not for what drives {car}.',
   'step-id-twice': 'Two steps have the id {step}. Give each its own, or leave it out.',

@@ -96,3 +96,12 @@ test('a sheet that a figure stands on is one of the car\'s papers', () => {
   const after = memoryFacts(entryKinds, [...entries, ...decided.value.entries.map((entry) => ({ ...entry, seq: entries.length, at: '2026-11-25T12:00:00.000Z' }))]);
   expect(papersOfCar(after, 'pip')).toEqual([sheet.id]);
 });
+
+test('a figure of one\'s own that a sheet names is missed until it is entered', () => {
+  const household = withPip();
+  household.must('item.add', { id: 'look', car: 'pip', name: 'A look', interval: { repeat: { months: 12, distance: null } } });
+  household.must('sheet.set', { item: 'look', steps: [{ text: 'Tighten', torques: [{ by: 'figure', figure: 'own-1', name: 'Cover screws' }] }] });
+  expect(figure(household, 'own-1')).toMatchObject({ name: 'Cover screws', kind: 'torque', own: true, entered: false, items: [{ item: 'look', name: 'A look' }], missed: [{ text: 'A job sheet names it and leaves it blank.' }] });
+  household.must('card.set', { car: 'pip', key: 'own-1', name: 'Cover screws', value: 8, unit: 'Nm' });
+  expect(show(household).groups.flatMap((group) => group.figures).filter((one) => one.own)).toMatchObject([{ key: 'own-1', entered: true, text: '8 N·m' }]);
+});
