@@ -6,16 +6,18 @@ import { refusedBy } from '../result/refused-by.ts';
 const LONGEST_MONTHS = 60;
 const notMonths = refusedBy('calendar-months');
 
+const calendarKindSchema = z.enum(['item', 'obligation', 'recall', 'recheck', 'follow-up', 'session']);
+
 export const calendarRequestSchema = z.strictObject({
   months: z.int(notMonths).min(1, notMonths).max(LONGEST_MONTHS, notMonths).default(24),
   /** Kinds of events to be left out. */
-  omit: z.array(z.enum(['item', 'obligation', 'recall', 'recheck', 'session'])).max(5).default([]),
+  omit: z.array(calendarKindSchema).max(6).default([]),
 });
 export type CalendarRequest = z.output<typeof calendarRequestSchema>;
 
 /** Something of whole days in a calendar. */
 export const calendarEventSchema = z.object({
-  kind: z.enum(['item', 'obligation', 'recall', 'recheck', 'session']),
+  kind: calendarKindSchema,
   /** Of what it is: with the kind the same for as long as the thing stands, so that a later file replaces the event. */
   id: z.string(),
   /** The first and the last day of it. */

@@ -8,11 +8,12 @@ import { ok } from '../result/result.ts';
 import { say, sayDate } from '../result/words/say.ts';
 import { isPinned } from '../sessions/session.ts';
 import { calendarRequestSchema, calendarViewSchema, type CalendarEvent, type CalendarRequest, type CalendarView } from './calendar-schema.ts';
+import type { FollowUpView } from './follow-ups.ts';
 import { showDue, type CarDue, type WindowView } from './due-view.ts';
 import { sayLateBy, shownSpan } from './say-window.ts';
 import type { SessionView } from './session-view.ts';
 
-/** What a calendar would hold: due windows, obligations, recalls, second looks and kept sessions, by day. */
+/** What a calendar would hold: due windows, obligations, recalls, second looks, follow-ups and kept sessions, by day. */
 export const showCalendar = ask({
   request: calendarRequestSchema,
   reply: calendarViewSchema,
@@ -49,6 +50,7 @@ function eventsOf(facts: Facts, car: CarDue, today: LocalDate): CalendarEvent[] 
       kind: 'recheck', id, from: recheckOn, to: recheckOn, busy: false, remindOn: ahead(recheckOn, today),
       title: said('calendar-recheck', { car: car.name, text }), text: '',
     }])),
+    ...car.followUps.flatMap((one) => ofFollowUp(car, one, today)),
   ];
 }
 
@@ -66,6 +68,17 @@ function ofWindow(car: CarDue, window: WindowView, today: LocalDate): CalendarEv
       !isForecast || earliest === null ? null : latest === null ? said('calendar-item-open-end', { earliest: sayDate(earliest) }) : said('calendar-item-window', { earliest: sayDate(earliest), latest: sayDate(latest) }),
       arrangeFrom === null || arrangeFrom < today ? null : said('calendar-arrange', { date: sayDate(arrangeFrom) }),
     ),
+  }];
+}
+
+/** On its day, or on the week or month in which its distance is foreseen; what is late, today. */
+function ofFollowUp(car: CarDue, one: FollowUpView, today: LocalDate): CalendarEvent[] {
+  const span = one.lateBy === null ? shownSpan(one) : { from: today, to: today };
+  if (span === null) return [];
+  return [{
+    kind: 'follow-up', id: one.followUp.id, ...span, busy: false, remindOn: ahead(one.from, today),
+    title: said(one.lateBy === null ? 'calendar-follow-up' : 'calendar-follow-up-late', { car: car.name, text: one.followUp.text, late: one.lateBy === null ? '' : sayLateBy(one.lateBy) }),
+    text: lines(one.itemName === null ? null : said('calendar-follow-up-of', { name: one.itemName }), one.text, one.followUp.note === '' ? null : one.followUp.note),
   }];
 }
 

@@ -23,6 +23,7 @@ import { workRecords, workRecordSchema } from '../records/work-record.ts';
 import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { ok } from '../result/result.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
+import { followUps, followUpSchema } from '../work/follow-up.ts';
 import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
@@ -64,6 +65,8 @@ export const carViewSchema = z.object({
   units: z.array(z.object({ from: dateSchema.nullable(), unit: distanceUnitSchema })),
   records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
   observations: z.array(observationSchema),
+  /** Follow-ups that are ticked, the last one first; the open ones stand in `due`. */
+  followUpsDone: z.array(followUpSchema),
   /** What was measured, each thing with its points, its line, its limits and what they come to. */
   measured: z.array(wearSeriesViewSchema),
   wheels: z.array(wheelViewSchema),
@@ -111,6 +114,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     units: [...unitsShown(facts, car)],
     records: recordsOf(facts, care),
     observations: latestFirst(facts.ofCar(observations, car.id)),
+    followUpsDone: facts.ofCar(followUps, car.id).filter((one) => one.doneOn !== null).sort((a, b) => (a.doneOn === b.doneOn ? (a.id < b.id ? 1 : -1) : (a.doneOn ?? '') < (b.doneOn ?? '') ? 1 : -1)),
     measured: wearViews(facts, care.wear, car.unit),
     wheels: wheelViews(facts, car.id, today),
     obligations: [...facts.ofCar(obligations, car.id)].sort((a, b) => (a.lastValidDay < b.lastValidDay ? -1 : 1)),

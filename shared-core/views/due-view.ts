@@ -14,6 +14,7 @@ import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
+import { followUpViews, followUpViewSchema } from './follow-ups.ts';
 import { LEAST_NOTICE_DAYS, leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { recallViews, recallViewSchema } from './recall-view.ts';
@@ -65,6 +66,8 @@ export const carDueSchema = z.object({
   measured: z.array(measuredApartSchema),
   /** Recalls that are not done, or are due again. */
   recalls: z.array(recallViewSchema),
+  /** What is to be looked at again after a work and is not ticked, the soonest first. */
+  followUps: z.array(followUpViewSchema),
 });
 export type CarDue = z.infer<typeof carDueSchema>;
 
@@ -96,6 +99,7 @@ export function carDue(facts: Facts, care: CarCare, today: LocalDate): CarDue {
     allowances: allowanceViews(facts, car, use, today).filter((one) => one.state !== 'ended'),
     measured: [...measuredApart(facts, care.wear, car.unit)],
     recalls: recallViews(facts, car.id, today).filter((recall) => recall.state !== 'done'),
+    followUps: followUpViews(facts, car, use, today),
   };
 }
 

@@ -159,6 +159,23 @@ describe('due', () => {
     expect(out).toMatch(/^Due on 25 Nov 2026, soonest first\n\s+late\s+Pip: Brake fluid/);
   });
 
+  test('tells follow-ups, in JSON and in text, until they are ticked', async () => {
+    await on('enter', file('again.json', [
+      { operation: 'follow-up.add', request: { id: 'level', car: 'pip', text: 'Level when warm', days: 1 } },
+      { operation: 'follow-up.add', request: { id: 'screw', car: 'pip', text: 'Missed one screw', madeOn: '2026-11-01', dueOn: '2026-11-20' } },
+      { operation: 'follow-up.add', request: { id: 'leaks', car: 'pip', text: 'Look for leaks', days: 0 } },
+      { operation: 'follow-up.done', request: { followUp: 'leaks' } },
+    ]));
+    const [car] = (jsonOf(await on('due', '--json')) as { cars: { followUps: object[] }[] }).cars;
+    expect(car?.followUps).toMatchObject([
+      { followUp: { id: 'screw', text: 'Missed one screw' }, state: 'late', limb: 'time', lateBy: { days: 5, months: 0, distance: null }, text: 'Its day was 20 Nov 2026: 5 days late.' },
+      { followUp: { id: 'level', dueOn: '2026-11-26' }, state: 'ahead', likely: '2026-11-26', lateBy: null, text: 'On 26 Nov 2026.' },
+    ]);
+    const { out } = await on('due');
+    expect(out).toMatch(/^ {2}late {4}Pip: look again, Missed one screw\. Its day was 20 Nov 2026: 5 days late\.\n {2}ahead {3}Pip: look again, Level when warm\. On 26 Nov 2026\.$/m);
+    expect(out).not.toContain('leaks');
+  });
+
   test('tells recalls, distance allowances and printed expiries, in JSON and in text', async () => {
     await on('enter', file('duties.json', [
       { operation: 'recall.set', request: { car: 'pip', number: 'R-104', what: 'Seat belt anchor' } },

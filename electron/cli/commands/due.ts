@@ -29,6 +29,7 @@ function dueText(cars: readonly CarDue[], today: string): string {
     ...windows.map(({ car, window }) => windowLine(car, window)),
     ...cars.flatMap((car) => car.obligations.map((one) => `  ${one.late ? 'late' : 'by'.padEnd(4)}  ${car.name}: ${one.name}, ${sayDate(one.on)}; arrange from ${sayDate(one.from)}`)),
     ...cars.flatMap((car) => car.recalls.map((one) => recallLine(car, one))),
+    ...cars.flatMap((car) => car.followUps.map((one) => `  ${say({ key: `follow-up-state-${one.state}`, values: {} }).padEnd(7)} ${car.name}: look again, ${one.followUp.text}. ${one.text}`)),
     ...cars.flatMap((car) => car.measured.map((one) => `  ${one.verdict === 'past-limit' ? 'late' : '?   '}  ${car.name}: ${one.subject}. ${one.text}`)),
     ...cars.flatMap((car) => car.allowances.map((one) => allowanceLine(car, one))),
     ...cars.flatMap((car) => car.doubtful.map((one) => `  ?     ${car.name}: the reading of ${sayNumber(one.value)} ${one.unit} on ${sayDate(one.date)} is set aside. ${[one.text, one.against?.text, one.next?.text].filter((text) => text !== undefined).join(' ')}`)),

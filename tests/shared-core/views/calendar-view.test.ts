@@ -52,6 +52,22 @@ describe('what a calendar holds', () => {
     expect(of(household(), 'leak')).toMatchObject({ kind: 'recheck', from: '2027-01-10', title: 'Pip: look again, Damp at the pump; watch it' });
   });
 
+  test('a follow-up stands on its day, on the week of its distance or, late, today; ticked, it is gone', () => {
+    const made = household();
+    made.must('item.change', { id: 'plugs', minutes: 30 });
+    made.must('follow-up.add', { id: 'level', car: 'pip', item: 'plugs', text: 'Look for oil', days: 3, note: 'left side' });
+    made.must('follow-up.add', { id: 'wheels', car: 'pip', text: 'Wheel bolts', after: { value: 500, unit: 'km' } });
+    made.must('follow-up.add', { id: 'screw', car: 'pip', text: 'Missed one screw', madeOn: day('2026-11-01'), dueOn: day('2026-11-20') });
+    expect(of(made, 'level')).toMatchObject({ kind: 'follow-up', from: '2026-11-28', to: '2026-11-28', remindOn: '2026-11-28', busy: false, title: 'Pip: look again, Look for oil', text: 'After: Plugs\nOn 28 Nov 2026.\nleft side' });
+    // By hand: about 33 km a day, so 15 days: 10 December, a Thursday, and no finer than its week.
+    expect(of(made, 'wheels')).toMatchObject({ from: '2026-12-07', to: '2026-12-13', title: 'Pip: look again, Wheel bolts' });
+    expect(of(made, 'wheels')?.remindOn).toMatch(/^2026-1(1-(2[6-9]|30)|2-0\d)$/);
+    expect(of(made, 'screw')).toMatchObject({ from: '2026-11-25', to: '2026-11-25', remindOn: null, title: 'Pip: look again, Missed one screw, 5 days late' });
+    expect(events(made, { omit: ['follow-up'] }).some(({ kind }) => kind === 'follow-up')).toBe(false);
+    made.must('follow-up.done', { followUp: 'level' });
+    expect(of(made, 'level')).toBeUndefined();
+  });
+
   test('a session is there once it is kept, takes its day, and reminds of itself the day before', () => {
     const made = household();
     const { sessions } = made.must('session.keep', { sessions: [{ day: day('2026-12-05'), place: 'home', tasks: [{ kind: 'item', id: 'fluid' }] }] });

@@ -36,9 +36,9 @@ describe('the due view', () => {
     const keys = (one: object | null | undefined) => Object.keys(one ?? {}).sort();
     const car = view.cars.find((one) => one.id === 'pip');
     expect(keys(view)).toEqual(['cars', 'sessions', 'today']);
-    expect(keys(car)).toEqual(['allowances', 'doubtful', 'id', 'measured', 'name', 'obligations', 'odometer', 'recalls', 'windows']);
+    expect(keys(car)).toEqual(['allowances', 'doubtful', 'followUps', 'id', 'measured', 'name', 'obligations', 'odometer', 'recalls', 'windows']);
     expect(keys(car?.odometer)).toEqual(['high', 'likely', 'low', 'unit']);
-    // More than the documented fields: `sessions` beside the cars; `allowances`, `measured` and `recalls` of a car; `name` of a window; `id`, `name`, `opens` and `late` of a duty.
+    // More than the documented fields: `sessions` beside the cars; `allowances`, `followUps`, `measured` and `recalls` of a car; `name` of a window; `id`, `name`, `opens` and `late` of a duty.
     for (const window of car?.windows ?? []) expect(keys(window)).toEqual(['arrangeFrom', 'earliest', 'item', 'lateBy', 'latest', 'likely', 'limb', 'name', 'reason', 'state']);
     for (const window of car?.windows ?? []) expect(keys(window.reason)).toEqual(['code', 'text', 'values']);
     expect(keys(car?.obligations[0])).toEqual(['from', 'id', 'kind', 'late', 'name', 'on', 'opens']);
@@ -110,7 +110,7 @@ describe('the due view', () => {
   });
 
   test('a car with nothing comes last and is told with nothing', () => {
-    expect(full().must('due.show', {}).cars[1]).toEqual({ id: 'bare', name: 'A bare one', odometer: null, windows: [], obligations: [], doubtful: [], allowances: [], measured: [], recalls: [] });
+    expect(full().must('due.show', {}).cars[1]).toEqual({ id: 'bare', name: 'A bare one', odometer: null, windows: [], obligations: [], doubtful: [], allowances: [], measured: [], recalls: [], followUps: [] });
   });
 
   test('an empty household has no cars', () => {
