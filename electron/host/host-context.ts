@@ -33,5 +33,5 @@ export interface HostContext {
 
 /** The moment that an operation is given. */
 export function momentOf(world: World): Moment {
-  return { today: world.today(), newId: world.newId };
+  return { today: world.today(), now: world.now(), newId: world.newId };
 }

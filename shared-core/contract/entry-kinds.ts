@@ -47,6 +47,7 @@ import { planSettingsSet } from '../sessions/plan-settings.ts';
 import { sessionRemoved, sessionSet } from '../sessions/session.ts';
 import { worthWhileRemoved, worthWhileSet } from '../sessions/worth-while.ts';
 import { followUpRemoved, followUpSet } from '../work/follow-up.ts';
+import { findMade, photoRemoved, photoTaken, stepTicked, stepValueRead, stepValueRemoved, tickRemoved, timeTaken, workBegun } from '../work/doing.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const ALL: readonly AnyEntryKind[] = [
@@ -55,7 +56,9 @@ const ALL: readonly AnyEntryKind[] = [
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,
-  taskSheetSet, taskSheetRemoved, followUpSet, followUpRemoved,
+  taskSheetSet, taskSheetRemoved,
+  followUpSet, followUpRemoved,
+  workBegun, stepTicked, tickRemoved, stepValueRead, stepValueRemoved, timeTaken, photoTaken, photoRemoved, findMade,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
   importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
 ];

@@ -8,6 +8,8 @@ import type { Facts } from './facts.ts';
 export interface Moment {
   /** The user's date. */
   readonly today: LocalDate;
+  /** The present instant in UTC, as the journal writes it: "2026-11-25T09:30:00.000Z". */
+  readonly now: string;
   /** A new id, never used before. */
   readonly newId: () => string;
 }

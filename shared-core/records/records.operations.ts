@@ -1,7 +1,9 @@
 import { addRecord } from './add-record.ts';
 import { amendRecord } from './amend-record.ts';
 import { answerIntake } from './answer-intake.ts';
+import { closeSession } from './close-session.ts';
 import { disposeWaste, keepWaste } from './keep-waste.ts';
+import { noteFind } from './note-find.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
 import { refundReturn } from './return-order-refund.ts';
 import { returnOrder } from './return-order.ts';
@@ -16,6 +18,8 @@ export const recordsOperations = {
   'intake.answer': answerIntake,
   'observation.note': noteObservation,
   'observation.close': closeObservation,
+  'work.find': noteFind,
+  'session.close': closeSession,
   'lot.set': setLot,
   'lot.use': useLot,
   'lot.discard': discardLot,

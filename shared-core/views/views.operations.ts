@@ -1,7 +1,9 @@
 import { showCalendar } from './calendar-view.ts';
 import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
+import { showClosing } from './closing-view.ts';
 import { showCoverage } from './coverage-view.ts';
+import { showDoing } from './doing-view.ts';
 import { showDue } from './due-view.ts';
 import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
@@ -28,6 +30,8 @@ export const viewOperations = {
   'sheet.show': showSheet,
   'sheet.editing': showSheetEditing,
   'sheet.session': showJobSheet,
+  'work.show': showDoing,
+  'work.closing': showClosing,
   'parts.show': showParts,
   'plan.try': tryPlan,
   'planning.show': showPlanning,

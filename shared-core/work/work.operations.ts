@@ -1,9 +1,14 @@
 import { addFollowUp } from './add-follow-up.ts';
 import { doFollowUp, dropFollowUp } from './end-follow-up.ts';
 import { copySheet } from './copy-sheet.ts';
+import { beginWork } from './begin-work.ts';
+import { readAtStep, unreadAtStep } from './read-at-step.ts';
 import { removeSheet, setSheet } from './set-sheet.ts';
 import { showStartingSheets } from './show-starting-sheets.ts';
 import { startSheet } from './start-sheet.ts';
+import { dropPhoto, takePhoto } from './take-photo.ts';
+import { takeTime } from './take-time.ts';
+import { tickStep, untickStep } from './tick-step.ts';
 
 /** What can be asked of the work itself by name. */
 export const workOperations = {
@@ -15,4 +20,12 @@ export const workOperations = {
   'follow-up.add': addFollowUp,
   'follow-up.done': doFollowUp,
   'follow-up.drop': dropFollowUp,
+  'work.begin': beginWork,
+  'work.tick': tickStep,
+  'work.untick': untickStep,
+  'work.read': readAtStep,
+  'work.unread': unreadAtStep,
+  'work.time': takeTime,
+  'work.photo': takePhoto,
+  'work.drop-photo': dropPhoto,
 } as const;

@@ -5,6 +5,7 @@ import { CARE_WORDS } from './en-care.ts';
 import { CHECK_WORDS } from './en-check.ts';
 import { COVERAGE_WORDS } from './en-coverage.ts';
 import { FOLLOW_UP_WORDS } from './en-follow-up.ts';
+import { DOING_WORDS } from './en-doing.ts';
 import { IMPORT_WORDS } from './en-import.ts';
 import { INTAKE_WORDS } from './en-intake.ts';
 import { ORDER_WORDS } from './en-order.ts';
@@ -21,4 +22,29 @@ import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = { ...REFUSAL_WORDS, ...ORDER_WORDS, ...PLACED_ORDER_WORDS, ...PARTS_WORDS, ...PLAN_INSTANCE_WORDS, ...CALENDAR_WORDS, ...CARE_WORDS, ...CHECK_WORDS, ...SET_WORDS, ...CARD_WORDS, ...COVERAGE_WORDS, ...FOLLOW_UP_WORDS, ...IMPORT_WORDS, ...INTAKE_WORDS, ...ALLOWANCE_WORDS, ...SHEET_WORDS, ...SHELF_WORDS, ...SHELL_WORDS, ...PLAN_WORDS, ...USAGE_WORDS, ...USAGE_REFUSALS, ...WEAR_WORDS, ...WEAR_REFUSALS };
+export const EN: Readonly<Record<string, string>> = {
+  ...ALLOWANCE_WORDS,
+  ...CALENDAR_WORDS,
+  ...CARD_WORDS,
+  ...CARE_WORDS,
+  ...CHECK_WORDS,
+  ...COVERAGE_WORDS,
+  ...DOING_WORDS,
+  ...FOLLOW_UP_WORDS,
+  ...IMPORT_WORDS,
+  ...INTAKE_WORDS,
+  ...ORDER_WORDS,
+  ...PARTS_WORDS,
+  ...PLACED_ORDER_WORDS,
+  ...PLAN_INSTANCE_WORDS,
+  ...PLAN_WORDS,
+  ...REFUSAL_WORDS,
+  ...SET_WORDS,
+  ...SHEET_WORDS,
+  ...SHELF_WORDS,
+  ...SHELL_WORDS,
+  ...USAGE_REFUSALS,
+  ...USAGE_WORDS,
+  ...WEAR_REFUSALS,
+  ...WEAR_WORDS,
+};

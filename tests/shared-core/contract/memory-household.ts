@@ -15,6 +15,8 @@ export interface MemoryHousehold {
   facts(): Facts;
   /** Sets the day on which all that follows is asked and entered. */
   on(date: string): MemoryHousehold;
+  /** Sets the time of day, in UTC: '09:30:00'. */
+  at(time: string): MemoryHousehold;
   call<Name extends OperationName>(name: Name, request: RequestOf<Name>): Result<ReplyOf<Name>>;
   /** The reply, where a refusal would fail the test. */
   must<Name extends OperationName>(name: Name, request: RequestOf<Name>): ReplyOf<Name>;
@@ -30,9 +32,10 @@ export function memoryHousehold(settings: RequestOf<'household.start'> = {}): Me
 /** A folder in which no household was started. */
 export function unstartedHousehold(): MemoryHousehold {
   let today: LocalDate = day('2026-11-25');
+  let now = `${today}T12:00:00.000Z`;
   const entries: Entry[] = [];
   let ids = 0;
-  const moment = () => ({ today, newId: () => `new-${(ids += 1)}` });
+  const moment = () => ({ today, now, newId: () => `new-${(ids += 1)}` });
   const facts = () => memoryFacts(entryKinds, entries);
 
   const run = (name: OperationName, request: unknown): Result<unknown> => {
@@ -46,7 +49,7 @@ export function unstartedHousehold(): MemoryHousehold {
     }
     const decided = operation.decide(facts(), parsed.value, moment());
     if (!decided.ok) return decided;
-    for (const entry of decided.value.entries) entries.push({ ...entry, seq: entries.length, at: `${today}T12:00:00.000Z` });
+    for (const entry of decided.value.entries) entries.push({ ...entry, seq: entries.length, at: now });
     return ok(operation.reply.parse(decided.value.reply));
   };
 
@@ -55,6 +58,11 @@ export function unstartedHousehold(): MemoryHousehold {
     facts,
     on: (date) => {
       today = day(date);
+      now = `${today}T12:00:00.000Z`;
+      return household;
+    },
+    at: (time) => {
+      now = `${today}T${time}.000Z`;
       return household;
     },
     call: (name, request) => run(name, request) as never,

@@ -103,7 +103,7 @@ describe('recording work', () => {
     const paper = { id: 'a'.repeat(64), name: 'receipt.pdf', media: 'application/pdf' as const, bytes: 10 };
     const facts = memoryFacts(entryKinds, [...all.entries, { ...newEntry(paperKept, paper), seq: 99, at: '2026-11-25T12:00:00.000Z' }]);
     const request = parseRequest(addRecord.request, { car: 'pip', reading: { value: 60_000, unit: 'km' }, lines: [{ item: 'oil' }], papers: [paper.id] });
-    const decided = request.ok ? addRecord.decide(facts, request.value, { today: day('2026-11-25'), newId: () => 'new' }) : request;
+    const decided = request.ok ? addRecord.decide(facts, request.value, { today: day('2026-11-25'), now: '2026-11-25T12:00:00.000Z', newId: () => 'new' }) : request;
     const references = decided.ok ? decided.value.entries.map((entry) => entryKinds.get(entry.kind)?.refersTo(entry.values)) : [];
     expect(references).toEqual([
       [{ family: 'car', id: 'pip' }, { family: 'paper', id: paper.id }],

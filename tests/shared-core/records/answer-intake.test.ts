@@ -31,7 +31,7 @@ function bought(car: object = {}) {
   const answer = (request: Request) => {
     const parsed = parseRequest(answerIntake.request, { car: 'Pip', ...request });
     if (!parsed.ok) return parsed;
-    const decided = answerIntake.decide(facts(), parsed.value, { today: day('2026-11-25'), newId: () => `id-${(ids += 1)}` });
+    const decided = answerIntake.decide(facts(), parsed.value, { today: day('2026-11-25'), now: '2026-11-25T12:00:00.000Z', newId: () => `id-${(ids += 1)}` });
     if (decided.ok) for (const entry of decided.value.entries) entries.push({ ...entry, seq: entries.length, at: '2026-11-25T12:00:00.000Z' });
     return decided;
   };

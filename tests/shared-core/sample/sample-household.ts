@@ -44,7 +44,7 @@ export class MemoryHousehold {
     const parsed = parseRequest(operation.request, request);
     if (!parsed.ok) return parsed;
     if ('host' in operation) return refuse('needs-a-host', { operation: name });
-    const moment = { today: on, newId: () => `id-${String((this.ids += 1))}` };
+    const moment = { today: on, now: `${on}T12:00:00.000Z`, newId: () => `id-${String((this.ids += 1))}` };
     if (operation.kind === 'ask') return operation.answer(this.facts, parsed.value, moment);
     const decision = operation.decide(this.facts, parsed.value, moment);
     if (!decision.ok) return decision;

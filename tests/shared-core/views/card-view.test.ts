@@ -91,7 +91,7 @@ test('a sheet that a figure stands on is one of the car\'s papers', () => {
   const entries = [...household.entries, { ...newEntry(paperKept, sheet), seq: household.entries.length, at: '2026-11-25T12:00:00.000Z' }];
   const facts = memoryFacts(entryKinds, entries);
   const request = parseRequest(setCardFigure.request, { car: 'pip', key: 'wheel-torque', value: 110, unit: 'Nm', paper: sheet.id });
-  const decided = request.ok ? setCardFigure.decide(facts, request.value, { today: day('2026-11-25'), newId: () => 'torque' }) : request;
+  const decided = request.ok ? setCardFigure.decide(facts, request.value, { today: day('2026-11-25'), now: '2026-11-25T12:00:00.000Z', newId: () => 'torque' }) : request;
   if (!decided.ok) throw new Error(decided.refusal.code);
   const after = memoryFacts(entryKinds, [...entries, ...decided.value.entries.map((entry) => ({ ...entry, seq: entries.length, at: '2026-11-25T12:00:00.000Z' }))]);
   expect(papersOfCar(after, 'pip')).toEqual([sheet.id]);

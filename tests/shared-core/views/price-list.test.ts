@@ -9,7 +9,7 @@ import { partsHousehold } from '../parts/parts-household.ts';
 
 const sha256 = (bytes: Uint8Array) => new Uint8Array(createHash('sha256').update(bytes).digest());
 let made = 0;
-const moment = { today: day('2026-11-25'), newId: () => `new-${(made += 1)}` };
+const moment = { today: day('2026-11-25'), now: '2026-11-25T12:00:00.000Z', newId: () => `new-${(made += 1)}` };
 const preview = (household: MemoryHousehold, text: string, choices: Partial<PriceChoices> = {}) => previewPrices(household.facts(), text, priceChoicesSchema.parse(choices), { name: null, digest: '0'.repeat(64) }, moment, sha256);
 const whole = (household: MemoryHousehold, text: string, choices: Partial<PriceChoices> = {}) => {
   const result = preview(household, text, choices);

@@ -21,7 +21,7 @@ function doubts(facts: Facts & { lay(puts: readonly Put[]): void }, look: (date:
   return values.map((value, at) => {
     const date = fromDayNumber(FIRST_DAY + at * gap);
     look(date);
-    const decided = recordReading.decide(facts, recordReading.request.parse({ car: 'pip', value, unit: 'mi', date, source: 'import' }), { today: TODAY, newId: () => `r-${(ids += 1)}` });
+    const decided = recordReading.decide(facts, recordReading.request.parse({ car: 'pip', value, unit: 'mi', date, source: 'import' }), { today: TODAY, now: `${TODAY}T12:00:00.000Z`, newId: () => `r-${(ids += 1)}` });
     if (!decided.ok) throw new Error(decided.refusal.code);
     for (const entry of decided.value.entries) facts.lay(must(entryKinds.get(entry.kind), 'kind').apply(entry.values));
     return decided.value.reply.code;

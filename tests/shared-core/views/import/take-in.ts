@@ -27,7 +27,7 @@ export function withPip(readings: readonly (readonly [date: string, miles: numbe
 /** Decides on a table for a household on 2026-11-25. */
 export function decide(household: MemoryHousehold, text: string, said: Said = {}): Result<DecidedTable> {
   let ids = 0;
-  return decideTable(household.facts(), text, importChoicesSchema.parse(said), entryKinds, { today: day('2026-11-25'), newId: () => `import-${(ids += 1)}` });
+  return decideTable(household.facts(), text, importChoicesSchema.parse(said), entryKinds, { today: day('2026-11-25'), now: '2026-11-25T12:00:00.000Z', newId: () => `import-${(ids += 1)}` });
 }
 
 /** What is shown of a table, as its schema has it; a refusal fails the test. */

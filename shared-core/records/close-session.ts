@@ -1,0 +1,104 @@
+import { z } from 'zod';
+import { renewalSchema } from '../care/renewal.ts';
+import { measurementSchema } from '../care/measurement.ts';
+import { recordReadingReply } from '../fleet/recorded-reading.ts';
+import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
+import { change, type Moment } from '../journal/operation.ts';
+import { overlayFacts } from '../journal/overlay-facts.ts';
+import { wasteSchema } from '../parts/waste.ts';
+import { ok, refuse, type Refusal, type Result } from '../result/result.ts';
+import { sessionSchema, sessionSet, type Session } from '../sessions/session.ts';
+import { findTask, taskKey, taskRefSchema } from '../sessions/task-ref.ts';
+import { keptSession } from '../work/begin-work.ts';
+import { followUpSchema } from '../work/follow-up.ts';
+import { endedSpans } from '../work/take-time.ts';
+import { ticksOf } from '../work/tick-step.ts';
+import { closeCar, type ClosedCar } from './close-car.ts';
+import { closeSessionRequest, type CloseSessionRequest } from './close-request.ts';
+import { keepWaste } from './keep-waste.ts';
+import { observationSchema } from './observation.ts';
+import { workRecorded, workRecordSchema } from './work-record.ts';
+
+/**
+ * Closes a session: one record for each car worked on, with its reading, what was measured, the lots that were used and the photographs; what
+ * was met is renewed, follow-ups and leavings are written down, and what was not done is free for another day. All of it or nothing.
+ */
+export const closeSession = change({
+  request: closeSessionRequest,
+  reply: z.object({
+    session: sessionSchema,
+    records: z.array(z.object({ record: workRecordSchema, reading: recordReadingReply.nullable() })),
+    measurements: z.array(measurementSchema),
+    observations: z.array(observationSchema),
+    renewals: z.array(renewalSchema),
+    followUps: z.array(followUpSchema),
+    wastes: z.array(wasteSchema),
+    /** Tasks that were not done: a plan takes them up again. */
+    left: z.array(taskRefSchema),
+  }),
+  decide: (facts, request, moment) => {
+    const found = keptSession(facts, request.session);
+    if (!found.ok) return found;
+    const session = found.value;
+    const date = request.date ?? dayOfLastTick(facts, session) ?? moment.today;
+    if (date > moment.today) return refuse('date-in-future', { date }, ['date']);
+    const strange = strangeTo(facts, session, request);
+    if (strange !== null) return { ok: false, refusal: strange };
+    const closed = closeCars(facts, session, { ...request, date }, moment);
+    if (!closed.ok) return closed;
+    const wastes = request.wastes.map((one) => keepWaste.decide(facts, { ...one, since: date, note: '' }, moment));
+    const badWaste = wastes.find((one) => !one.ok);
+    if (badWaste?.ok === false) return badWaste;
+    const wasted = wastes.flatMap((one) => (one.ok ? [one.value] : []));
+    const told = closed.value;
+    if (told.every((one) => one.record === null && one.renewals.length === 0)) return refuse('nothing-done', {}, ['cars']);
+    const done = new Set(told.flatMap((one) => one.done));
+    const ended: Session = { ...session, state: 'done', day: date, movedFrom: date === session.day ? session.movedFrom : { day: session.day, place: session.place } };
+    const entries: readonly NewEntry[] = [...told.flatMap((one) => one.entries), ...wasted.flatMap((one) => one.entries), ...endedSpans(facts, session.id, moment.now), newEntry(sessionSet, ended)];
+    return ok({
+      entries,
+      reply: {
+        session: ended,
+        records: told.flatMap(({ record, reading }) => (record === null ? [] : [{ record, reading }])),
+        measurements: told.flatMap((one) => [...one.measurements]),
+        observations: told.flatMap((one) => [...one.observations]),
+        renewals: told.flatMap((one) => [...one.renewals]),
+        followUps: told.flatMap((one) => [...one.followUps]),
+        wastes: wasted.map((one) => one.reply.waste),
+        left: session.tasks.filter((task) => !done.has(taskKey(task))),
+      },
+    });
+  },
+});
+
+/** Car by car, each seeing what the ones before took off the shelf. */
+function closeCars(facts: Facts, session: Session, request: CloseSessionRequest & { readonly date: Session['day'] }, moment: Moment): Result<readonly ClosedCar[]> {
+  const sofar = overlayFacts(facts);
+  const closed: ClosedCar[] = [];
+  for (const [at, car] of request.cars.entries()) {
+    const one = closeCar(sofar, { session, car, date: request.date, sure: request.sure }, moment);
+    if (!one.ok) return { ok: false, refusal: { ...one.refusal, path: ['cars', at, ...(one.refusal.path ?? [])] } };
+    if (one.value.record !== null) sofar.lay(workRecorded.apply(one.value.record));
+    closed.push(one.value);
+  }
+  return ok(closed);
+}
+
+/** A car told twice, or one that is not of the session; an obligation that is not of it. */
+function strangeTo(facts: Facts, session: Session, { cars }: CloseSessionRequest): Refusal | null {
+  const ofSession = new Set(session.tasks.flatMap((task) => {
+    const found = findTask(facts, task);
+    return found.ok ? [found.value.car] : [];
+  }));
+  const at = cars.findIndex(({ car }, own) => !ofSession.has(car) || cars.findIndex((one) => one.car === car) !== own);
+  if (at >= 0) return { code: 'car-not-in-session', values: {}, path: ['cars', at, 'car'] };
+  const tasks = new Set(session.tasks.map(taskKey));
+  const met = cars.findIndex((car) => car.met.some(({ obligation }) => !tasks.has(taskKey({ kind: 'obligation', id: obligation }))));
+  return met < 0 ? null : { code: 'task-not-in-session', values: {}, path: ['cars', met, 'met'] };
+}
+
+/** The day of the last tick; null where nothing was ticked. */
+export function dayOfLastTick(facts: Facts, session: Session): Session['day'] | null {
+  return ticksOf(facts, session.id).reduce<Session['day'] | null>((last, { on }) => (last === null || on > last ? on : last), null);
+}

@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import { observationSchema } from '../records/observation.ts';
+import { findSchema, stepPhotoSchema, stepRefSchema, stepValueSchema, tickSchema } from '../work/doing.ts';
+import { instantSchema } from '../work/instant.ts';
+import { cautionSchema, jobSheetSchema, jobStepSchema } from './job-sheet-view-schema.ts';
+
+/** One thing to do, shown by itself: a step of a sheet; a task or an access of which nobody has written how; a check; a reminder to set back. */
+export const doingStepSchema = z.object({
+  /** Its place among all, from 1, and its name among them. */
+  place: z.int(),
+  key: z.string(),
+  car: z.string(),
+  carName: z.string(),
+  kind: z.enum(['step', 'whole', 'check', 'reset']),
+  /** The block it stands in, in words: "Open: undertray". */
+  block: z.string(),
+  /** Of the tasks that it is a step of, their names. */
+  tasks: z.array(z.string()),
+  of: z.array(stepRefSchema),
+  /** The task whose time runs while it is done; null where several share it. */
+  timeOf: z.string().nullable(),
+  text: z.string(),
+  ...jobStepSchema.pick({ torques: true, fluids: true, figures: true, tools: true, measure: true, hazards: true, disposal: true }).shape,
+  /** The cautions of its hazards in full. */
+  cautions: z.array(cautionSchema.pick({ by: true, said: true }).extend({ name: z.string() })),
+  tick: tickSchema.nullable(),
+  values: z.array(stepValueSchema),
+});
+export type DoingStep = z.infer<typeof doingStepSchema>;
+
+/** A session as it is worked: step by step, with what was ticked, read, found and photographed, and the time of each task. */
+export const doingSchema = z.object({
+  today: dateSchema,
+  /** When this was answered: times below count to here. */
+  now: instantSchema,
+  session: jobSheetSchema.shape.session,
+  /** Null until the cautions were read. */
+  begunAt: instantSchema.nullable(),
+  cautions: z.array(cautionSchema),
+  steps: z.array(doingStepSchema),
+  tasks: z.array(z.object({ key: z.string(), name: z.string(), car: z.string(), carName: z.string(), steps: z.int(), ticked: z.int(), seconds: z.int(), likelyMinutes: z.int().nullable() })),
+  /** Seconds of what several tasks share. */
+  sharedSeconds: z.int(),
+  running: z.object({ task: z.string().nullable(), name: z.string(), from: instantSchema }).nullable(),
+  /** When somebody last ticked, measured, or ran or paused the time. */
+  lastSign: instantSchema.nullable(),
+  found: z.array(observationSchema),
+  /** Where each of them was found. */
+  finds: z.array(findSchema),
+  photos: z.array(stepPhotoSchema),
+});
+export type Doing = z.infer<typeof doingSchema>;

@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import type { Facts } from '../journal/facts.ts';
+import { ask, type Moment } from '../journal/operation.ts';
+import { observations } from '../records/observation.ts';
+import { idSchema } from '../result/id.ts';
+import { ok, type Result } from '../result/result.ts';
+import { say } from '../result/words/say.ts';
+import { begunWork, finds } from '../work/doing.ts';
+import { valuesOf } from '../work/read-at-step.ts';
+import { photosOf } from '../work/take-photo.ts';
+import { lastSign, secondsByTask, spansOf } from '../work/take-time.ts';
+import { ticksOf } from '../work/tick-step.ts';
+import { doingSchema, type Doing } from './doing-schema.ts';
+import { doingSteps } from './doing-steps.ts';
+import type { JobSheet } from './job-sheet-view-schema.ts';
+import { showJobSheet } from './job-sheet-view.ts';
+
+/** A session as it is worked: one thing after another, with what was ticked, read and found so far. */
+export const showDoing = ask({
+  request: z.strictObject({ session: idSchema }),
+  reply: doingSchema,
+  answer: (facts, request, moment) => doingOf(facts, request.session, moment),
+});
+
+/** As `showDoing`. */
+export function doingOf(facts: Facts, session: string, moment: Moment): Result<Doing> {
+  const sheet = showJobSheet.answer(facts, { session }, moment);
+  return sheet.ok ? ok(doingOfSheet(facts, sheet.value, moment)) : sheet;
+}
+
+function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Moment): Doing {
+  const { id } = sheet.session;
+  const taken = spansOf(facts, id);
+  const seconds = secondsByTask(taken, now);
+  const steps = doingSteps(sheet.cars, ticksOf(facts, id), valuesOf(facts, id));
+  const tasks = sheet.cars.flatMap((job) => job.tasks.filter((task) => !task.done).map((task) => ({ job, task })));
+  const found = facts.all(finds).filter((one) => one.session === id);
+  const running = taken.find((span) => span.to === null);
+  return {
+    today, now,
+    session: sheet.session,
+    begunAt: facts.get(begunWork, id)?.at ?? null,
+    cautions: sheet.cautions,
+    steps,
+    tasks: tasks.map(({ job, task }) => {
+      const own = steps.filter((step) => step.of.some((ref) => ref.task === task.key));
+      return { key: task.key, name: task.name, car: job.car, carName: job.carName, steps: own.length, ticked: own.filter((step) => step.tick !== null).length, seconds: seconds.get(task.key) ?? 0, likelyMinutes: task.minutes };
+    }),
+    sharedSeconds: seconds.get(null) ?? 0,
+    running: running === undefined ? null : { task: running.task, name: tasks.find(({ task }) => task.key === running.task)?.task.name ?? say({ key: 'doing-shared', values: {} }), from: running.from },
+    lastSign: lastSign(facts, id),
+    found: found.flatMap((one) => facts.get(observations, one.id) ?? []),
+    finds: found,
+    photos: [...photosOf(facts, id)],
+  };
+}

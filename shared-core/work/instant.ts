@@ -1,0 +1,13 @@
+import { z } from 'zod';
+
+/** An instant in UTC, as the journal writes it. */
+export const instantSchema = z.iso.datetime({ offset: false });
+
+/** Whole seconds from one instant to another; 0 where the other is earlier, for a clock can be set back. @example secondsBetween('2026-11-25T09:00:00.000Z', '2026-11-25T09:01:30.000Z') //=> 90 */
+export function secondsBetween(from: string, to: string): number {
+  return Math.max(0, Math.round((milliseconds(to) - milliseconds(from)) / 1000));
+}
+
+function milliseconds(instant: string): number {
+  return new Date(instant).getTime();
+}

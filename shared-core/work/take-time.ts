@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
+import { change } from '../journal/operation.ts';
+import { idSchema } from '../result/id.ts';
+import { ok, refuse } from '../result/result.ts';
+import { begunSession } from './begin-work.ts';
+import { spans, spanSchema, stepValues, ticks, timeTaken, type Span } from './doing.ts';
+import { instantSchema, secondsBetween } from './instant.ts';
+
+/**
+ * Runs the time of a task, or pauses it: one runs at a time, and starting one ends the other. `upTo`: until when the running one counts,
+ * where it was left running; now unless given.
+ */
+export const takeTime = change({
+  request: z.strictObject({ session: idSchema, task: spanSchema.shape.task, run: z.boolean(), upTo: instantSchema.nullable().default(null) }),
+  reply: z.object({ running: spanSchema.nullable() }),
+  decide: (facts, { session: id, task, run, upTo }, { now, newId }) => {
+    const session = begunSession(facts, id, task === null ? [] : [{ task, step: 'whole' }]);
+    if (!session.ok) return session;
+    const running = spansOf(facts, id).filter((span) => span.to === null);
+    const end = upTo ?? now;
+    if (end > now || running.some((span) => end < span.from)) return refuse('time-ends-outside', {}, ['upTo']);
+    const going = running.find((span) => run && span.task === task && upTo === null);
+    if (going !== undefined) return ok({ entries: [], reply: { running: going } });
+    const ended = running.map((span) => newEntry(timeTaken, { ...span, to: end }));
+    if (!run) return ok({ entries: ended, reply: { running: null } });
+    const begun: Span = { id: newId(), session: id, task, from: now, to: null };
+    return ok({ entries: [...ended, newEntry(timeTaken, begun)], reply: { running: begun } });
+  },
+});
+
+/** The stretches of time of a session, oldest first. */
+export function spansOf(facts: Facts, session: string): readonly Span[] {
+  return facts.all(spans).filter((span) => span.session === session).sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : a.id < b.id ? -1 : 1));
+}
+
+/** Entries that end what runs in a session. */
+export function endedSpans(facts: Facts, session: string, now: string): readonly NewEntry[] {
+  return spansOf(facts, session).flatMap((span) => (span.to === null ? [newEntry(timeTaken, { ...span, to: span.from > now ? span.from : now })] : []));
+}
+
+/** Seconds of each task (null: shared ones) by an instant, what runs included. */
+export function secondsByTask(all: readonly Span[], now: string): ReadonlyMap<string | null, number> {
+  const seconds = new Map<string | null, number>();
+  for (const span of all) seconds.set(span.task, (seconds.get(span.task) ?? 0) + secondsBetween(span.from, span.to ?? now));
+  return seconds;
+}
+
+/** When somebody last did something in a session: until then the time that runs can be vouched for. Null where nothing was done. */
+export function lastSign(facts: Facts, session: string): string | null {
+  const signs = [
+    ...facts.all(ticks).filter((one) => one.session === session).map((one) => one.at),
+    ...facts.all(stepValues).filter((one) => one.session === session).map((one) => one.written),
+    ...spansOf(facts, session).map((span) => span.to ?? span.from),
+  ];
+  return signs.reduce<string | null>((last, one) => (last === null || one > last ? one : last), null);
+}

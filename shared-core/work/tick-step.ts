@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
+import { change } from '../journal/operation.ts';
+import { idSchema } from '../result/id.ts';
+import { ok, refuse } from '../result/result.ts';
+import { begunSession } from './begin-work.ts';
+import { stepKey, stepTicked, tickRemoved, ticks, tickSchema, type StepRef, type Tick } from './doing.ts';
+
+const shape = tickSchema.shape;
+
+/** Ticks a step, or leaves it out with a word on why; ticked before, the new tick takes its place. */
+export const tickStep = change({
+  request: z.strictObject({ session: idSchema, of: shape.of, as: shape.as.default('done'), note: shape.note.default('') }),
+  reply: z.object({ tick: tickSchema }),
+  decide: (facts, request, { today, now, newId }) => {
+    const session = begunSession(facts, request.session, request.of);
+    if (!session.ok) return session;
+    if (request.as === 'left-out' && request.note.trim() === '') return refuse('left-out-why', {}, ['note']);
+    const [standing, ...more] = ticksOn(facts, request.session, request.of);
+    const tick: Tick = { ...request, id: standing?.id ?? newId(), on: today, at: now };
+    return ok({ entries: [...more.map(removal), newEntry(stepTicked, tick)], reply: { tick } });
+  },
+});
+
+/** Takes the tick off a step. */
+export const untickStep = change({
+  request: z.strictObject({ session: idSchema, of: shape.of }),
+  reply: z.object({ unticked: z.int() }),
+  decide: (facts, request) => {
+    const session = begunSession(facts, request.session, request.of);
+    if (!session.ok) return session;
+    const found = ticksOn(facts, request.session, request.of);
+    return found.length === 0 ? refuse('step-not-ticked', {}, ['of']) : ok({ entries: found.map(removal), reply: { unticked: found.length } });
+  },
+});
+
+/** The ticks of a session. */
+export function ticksOf(facts: Facts, session: string): readonly Tick[] {
+  return facts.all(ticks).filter((tick) => tick.session === session);
+}
+
+function ticksOn(facts: Facts, session: string, of: readonly StepRef[]): readonly Tick[] {
+  const named = new Set(of.map(stepKey));
+  return ticksOf(facts, session).filter((tick) => tick.of.some((one) => named.has(stepKey(one))));
+}
+
+function removal({ id }: Tick): NewEntry {
+  return newEntry(tickRemoved, { id, car: null });
+}
