@@ -1,8 +1,8 @@
 import { useEffect, useRef, type RefObject } from 'react';
 import { useLocation } from 'wouter';
 
-/** The beginning of an address names a screen, what follows is a place in it; but taking in a table for a car is a screen of its own. */
-const screenOf = (location: string) => (location.endsWith('/import') ? location : location.split('/').slice(0, 3).join('/'));
+/** The beginning of an address names a screen, what follows is a place in it; but taking in a table for a car, or a task's sheet, is a screen of its own. */
+const screenOf = (location: string) => (/\/import$|^\/car\/[^/]+\/sheet\//.test(location) ? location : location.split('/').slice(0, 3).join('/'));
 
 /** A place that the screen itself has put the focus on, or the name of the car one has just chosen. */
 function staysWhereItIs(main: HTMLElement | null): boolean {

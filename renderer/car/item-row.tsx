@@ -1,4 +1,5 @@
 import { Button, Table } from '@mantine/core';
+import { Link } from 'wouter';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { WindowView } from '../../shared-core/views/due-view.ts';
 import { dueWords, isExact, stateWords } from '../ui/due-words.ts';
@@ -45,6 +46,7 @@ export function ItemRow({ one, window, open, onConfirm }: ItemRowProps) {
         <div className={styles.rowActions}>
           <Button size="compact-sm" variant="default" aria-label={tell('items.record-for', { item: item.name })} onClick={() => open({ kind: 'record', item: item.id })}>{tell('items.record')}</Button>
           <Button size="compact-sm" variant="subtle" aria-label={tell('items.change-for', { item: item.name })} onClick={() => open({ kind: 'item', item: item.id })}>{tell('items.change')}</Button>
+          <Link href={`/car/${item.car}/sheet/${item.id}`} className={styles.sheetLink} aria-label={tell('items.sheet-for', { item: item.name })}>{tell('items.sheet')}</Link>
           {!item.confirmed && <Button size="compact-sm" variant="subtle" aria-label={tell('confirm.one-for', { item: item.name })} onClick={onConfirm}>{tell('confirm.one')}</Button>}
         </div>
       </Table.Td>

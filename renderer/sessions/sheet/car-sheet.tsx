@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import { minutesWords } from '../../ui/due-words.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { CarAfter } from './car-after.tsx';
@@ -28,7 +29,7 @@ export function CarSheet({ part, at, unit }: CarSheetProps) {
         <h2 id={id} tabIndex={-1}>{job.carName}</h2>
         {facts !== '' && <p>{facts}</p>}
       </div>
-      <ul className={styles.tasks} aria-label={tell('job.tasks')}>{job.tasks.map((task) => <TaskLine key={task.key} task={task} />)}</ul>
+      <ul className={styles.tasks} aria-label={tell('job.tasks')}>{job.tasks.map((task) => <TaskLine key={task.key} car={job.car} task={task} />)}</ul>
       {openTasks.length === 0 ? <p>{tell('job.all-done')}</p> : (
         <>
           <CarCautions part={part} />
@@ -41,12 +42,13 @@ export function CarSheet({ part, at, unit }: CarSheetProps) {
   );
 }
 
-function TaskLine({ task }: { readonly task: Task }) {
+function TaskLine({ car, task }: { readonly car: string; readonly task: Task }) {
   const minutes = task.minutes === null ? null : minutesWords(task.minutes);
   const more = task.done ? tell('job.task-done') : minutes;
   return (
     <li>
       <strong>{task.name}</strong>{more !== null && <span className={styles.soft}> · {more}</span>}
+      {task.task.kind === 'item' && <span className={styles.change}> <Link href={`/car/${car}/sheet/${task.task.id}`} aria-label={tell(task.hasSheet ? 'job.change-of' : 'job.write-of', { task: task.name })}>{tell(task.hasSheet ? 'job.change' : 'job.write')}</Link></span>}
       {task.note !== '' && <p className={styles.note}>{task.note}</p>}
     </li>
   );

@@ -15,6 +15,7 @@ import { PLAN_SCREEN_WORDS } from './plan-words.ts';
 import { PLANNING_WORDS } from './planning-words.ts';
 import { PRICES_WORDS } from './prices-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
+import { SHEET_EDITOR_WORDS } from './sheet-editor-words.ts';
 import { JOB_SHEET_WORDS } from './sheet-words.ts';
 import { SET_WORDS } from './set-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
@@ -23,7 +24,7 @@ import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS, ...PLAN_SCREEN_WORDS, ...PLANNING_WORDS, ...PARTS_WORDS, ...PARTS_FORM_WORDS, ...PRICES_WORDS, ...JOB_SHEET_WORDS };
+const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS, ...PLAN_SCREEN_WORDS, ...PLANNING_WORDS, ...PARTS_WORDS, ...PARTS_FORM_WORDS, ...PRICES_WORDS, ...JOB_SHEET_WORDS, ...SHEET_EDITOR_WORDS };
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;
