@@ -14,6 +14,7 @@ import { planCommand } from './commands/plan.ts';
 import { pricesCommand } from './commands/prices.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
+import { requestCommand } from './commands/request.ts';
 import { serveCommand } from './commands/serve.ts';
 
 /** Every command of the terminal. */
@@ -24,6 +25,7 @@ export const commands: readonly Command[] = [
   orderCommand,
   readingCommand,
   recordCommand,
+  requestCommand,
   packCommand,
   checkCommand,
   calendarCommand,

@@ -48,6 +48,7 @@ import { sessionRemoved, sessionSet } from '../sessions/session.ts';
 import { worthWhileRemoved, worthWhileSet } from '../sessions/worth-while.ts';
 import { followUpRemoved, followUpSet } from '../work/follow-up.ts';
 import { findMade, photoRemoved, photoTaken, stepTicked, stepValueRead, stepValueRemoved, tickRemoved, timeTaken, workBegun } from '../work/doing.ts';
+import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const ALL: readonly AnyEntryKind[] = [
@@ -56,7 +57,7 @@ const ALL: readonly AnyEntryKind[] = [
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,
-  taskSheetSet, taskSheetRemoved,
+  taskSheetSet, taskSheetRemoved, bookingSet, bookingRemoved,
   followUpSet, followUpRemoved,
   workBegun, stepTicked, tickRemoved, stepValueRead, stepValueRemoved, timeTaken, photoTaken, photoRemoved, findMade,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,

@@ -17,12 +17,18 @@ const sampleSessionsSchema = z.strictObject({
   access: requests,
   pairs: requests,
   /** Sessions that were kept on a day. */
-  kept: z.array(z.strictObject({ on: dateSchema, day: dateSchema, place: z.string(), note: z.string(), tasks: z.array(z.json()) })),
+  kept: z.array(z.strictObject({ id: z.string().optional(), on: dateSchema, day: dateSchema, place: z.string(), note: z.string(), tasks: z.array(z.json()) })),
+  /** What was asked of garages for them, what they said, and what came back. */
+  bookings: z.array(z.strictObject({
+    on: dateSchema,
+    operation: z.enum(['booking.ask', 'booking.quote', 'booking.book', 'booking.came-back', 'session.end']),
+    request: z.record(z.string(), z.json()),
+  })),
 });
 
-/** Where the sample's cars are worked on, which days are not to be had, what shares an access, and two sessions that are kept. */
+/** Where the sample's cars are worked on, which days are not to be had, what shares an access, the sessions that are kept, and what was asked of garages for them. */
 export function sessionSteps(today: LocalDate): readonly SampleStep[] {
-  const { statedOn, places, settings, placeDays, carDays, access, pairs, kept } = sampleSessionsSchema.parse(resolveDates(sessions as Json, today));
+  const { statedOn, places, settings, placeDays, carDays, access, pairs, kept, bookings } = sampleSessionsSchema.parse(resolveDates(sessions as Json, today));
   const stated = (operation: 'place.set' | 'place-days.set' | 'car-days.set' | 'access.set' | 'worth-while.set', list: readonly object[]) => list.map((request) => call(statedOn, operation, request as SampleRequest));
   return [
     ...stated('access.set', access),
@@ -32,5 +38,6 @@ export function sessionSteps(today: LocalDate): readonly SampleStep[] {
     ...stated('worth-while.set', pairs),
     call(statedOn, 'plan-settings.set', settings as SampleRequest),
     ...kept.map(({ on, ...session }) => call(on, 'session.keep', { sessions: [session as unknown as Json] })),
+    ...bookings.map(({ on, operation, request }) => call(on, operation, request)),
   ];
 }

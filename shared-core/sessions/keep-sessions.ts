@@ -10,10 +10,10 @@ import { checkBoard, checkPin } from './check-board.ts';
 import { ensurePlace } from './ensure-place.ts';
 import { sessionOverMinutes } from './over-minutes.ts';
 import { boardEntries, putIn, standingBoard, takeOut, type SessionBoard } from './session-board.ts';
-import { isPinned, sessionSchema, type Session } from './session.ts';
+import { isPinned, sessions, sessionSchema, type Session } from './session.ts';
 import { taskKey, taskRefSchema } from './task-ref.ts';
 
-const wantedSchema = z.strictObject({ day: dateSchema, place: idSchema, tasks: z.array(taskRefSchema).min(1).max(100), note: sessionSchema.shape.note.default('') });
+const wantedSchema = z.strictObject({ id: idSchema.optional(), day: dateSchema, place: idSchema, tasks: z.array(taskRefSchema).min(1).max(100), note: sessionSchema.shape.note.default('') });
 type Wanted = z.infer<typeof wantedSchema>;
 const request = z.strictObject({ sessions: z.array(wantedSchema).max(400) });
 /** `notes`: what the keeper may not have meant, though it is kept. */
@@ -56,8 +56,8 @@ interface Arranging {
 function arranged(facts: Facts, { before, free, wanted, state }: Arranging, moment: Moment): Result<{ readonly entries: readonly NewEntry[]; readonly reply: z.infer<typeof reply> }> {
   const places = checkWanted(facts, wanted, moment);
   if (!places.ok) return places;
-  const laid = wanted.reduce<{ readonly board: SessionBoard; readonly ids: readonly string[] }>(({ board, ids }, { day, place, tasks, note }) => {
-    const fresh: Session = { id: moment.newId(), day, place, tasks: [...tasks], state, movedFrom: null, madeOn: moment.today, note };
+  const laid = wanted.reduce<{ readonly board: SessionBoard; readonly ids: readonly string[] }>(({ board, ids }, { id, day, place, tasks, note }) => {
+    const fresh: Session = { id: id ?? moment.newId(), day, place, tasks: [...tasks], state, movedFrom: null, madeOn: moment.today, note };
     const put = putIn(board, fresh);
     return { board: put.board, ids: [...ids, put.session.id] };
   }, { board: free, ids: [] });
@@ -77,6 +77,8 @@ function checkWanted(facts: Facts, wanted: readonly Wanted[], { today }: Moment)
     if (!sound.ok) return sound;
     entries.set(one.place, place.value.entries);
   }
+  const taken = wanted.find(({ id }, at) => id !== undefined && (facts.get(sessions, id) !== null || wanted.findIndex((one) => one.id === id) !== at));
+  if (taken !== undefined) return refuse('id-taken', { id: taken.id ?? '' }, ['sessions']);
   const keys = wanted.flatMap((one) => one.tasks.map(taskKey));
   if (new Set(keys).size < keys.length) return refuse('task-twice', {}, ['sessions']);
   return ok([...entries.values()].flat());

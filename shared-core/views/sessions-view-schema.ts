@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { placeSchema } from '../sessions/place.ts';
+import { bookingShortSchema } from './booking-said.ts';
+import { bookingRowSchema } from './bookings-list.ts';
 import { saidSchema } from './plan-said.ts';
 import { leftTaskSchema, plannedTaskSchema } from './plan-view-schema.ts';
 import { sessionViewSchema } from './session-view.ts';
@@ -24,6 +26,8 @@ export const standingSessionSchema = sessionViewSchema.extend({
   minutesMinor: z.int(),
   /** The kept session of the same day and place that a proposed one would join. */
   joins: z.string().nullable(),
+  /** How it stands with the garage; null for a session at home. */
+  booking: bookingShortSchema.nullable(),
 });
 export type StandingSession = z.infer<typeof standingSessionSchema>;
 
@@ -35,6 +39,8 @@ export const sessionsViewSchema = z.object({
   currency: z.string(),
   places: z.array(placeSchema.pick({ id: true, name: true, kind: true }).extend({ assumed: z.boolean() })),
   sessions: z.array(standingSessionSchema),
+  /** What was asked of garages for sessions that stand no more, or stand elsewhere now. */
+  bookings: z.array(bookingRowSchema),
   left: z.array(leftTaskSchema),
   totalMinor: z.int(),
   summary: z.array(saidSchema),

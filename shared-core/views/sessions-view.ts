@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { LocalDate } from '../calendar/local-date.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -11,8 +12,10 @@ import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { whyPlaced } from '../sessions/plan-why.ts';
 import { whyLeft } from '../sessions/plan-why-left.ts';
 import { choiceFingerprint } from '../sessions/plan-fingerprint.ts';
-import { isPinned } from '../sessions/session.ts';
+import { isPinned, sessions } from '../sessions/session.ts';
 import { taskKey } from '../sessions/task-ref.ts';
+import { bookingShort } from './booking-said.ts';
+import { bookingRows } from './bookings-list.ts';
 import { planInput } from './plan-input.ts';
 import { planNotes } from './plan-notes.ts';
 import { said } from './plan-said.ts';
@@ -43,6 +46,7 @@ export const showSessions = ask({
       currency,
       places: problem.input.places.map(({ place: { id, name, kind }, assumed }) => ({ id, name, kind, assumed })),
       sessions: standingSessions(facts, problem, account, currency),
+      bookings: bookingRows(facts),
       left: leftTasks(problem, account, isThePlan, currency),
       totalMinor: account.totalMinor,
       summary: summary.map(said),
@@ -50,6 +54,11 @@ export const showSessions = ask({
     });
   },
 });
+
+function shortOf(facts: Facts, { id }: SessionView, today: LocalDate): StandingSession['booking'] {
+  const session = facts.get(sessions, id);
+  return session === null ? null : bookingShort(facts, session, today);
+}
 
 function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccount, currency: string): StandingSession[] {
   const views = keptFirst(sessionViews(facts, problem.input.today));
@@ -64,6 +73,7 @@ function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccou
       openingMinor: kept === undefined ? (held?.openingMinor ?? 0) : 0,
       minutesMinor: kept === undefined ? (held?.minutesMinor ?? 0) : 0,
       joins: kept?.id ?? null,
+      booking: shortOf(facts, view, problem.input.today),
     };
   });
 }

@@ -1,3 +1,4 @@
+import { showBooking } from './booking-view.ts';
 import { showCalendar } from './calendar-view.ts';
 import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
@@ -36,4 +37,5 @@ export const viewOperations = {
   'plan.try': tryPlan,
   'planning.show': showPlanning,
   'sessions.show': showSessions,
+  'booking.show': showBooking,
 } as const;

@@ -1,8 +1,13 @@
 import { addFollowUp } from './add-follow-up.ts';
+import { askBooking } from './ask-booking.ts';
+import { bookSession } from './book-session.ts';
+import { cameBack } from './came-back.ts';
+import { dropBooking } from './drop-booking.ts';
 import { doFollowUp, dropFollowUp } from './end-follow-up.ts';
 import { copySheet } from './copy-sheet.ts';
 import { beginWork } from './begin-work.ts';
 import { readAtStep, unreadAtStep } from './read-at-step.ts';
+import { quoteBooking, removeQuote } from './quote-booking.ts';
 import { removeSheet, setSheet } from './set-sheet.ts';
 import { showStartingSheets } from './show-starting-sheets.ts';
 import { startSheet } from './start-sheet.ts';
@@ -28,4 +33,10 @@ export const workOperations = {
   'work.time': takeTime,
   'work.photo': takePhoto,
   'work.drop-photo': dropPhoto,
+  'booking.ask': askBooking,
+  'booking.quote': quoteBooking,
+  'booking.quote-remove': removeQuote,
+  'booking.book': bookSession,
+  'booking.came-back': cameBack,
+  'booking.drop': dropBooking,
 } as const;

@@ -1,4 +1,5 @@
 import { ALLOWANCE_WORDS } from './en-allowance.ts';
+import { BOOKING_WORDS } from './en-booking.ts';
 import { CALENDAR_WORDS } from './en-calendar.ts';
 import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
@@ -24,6 +25,7 @@ import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
 export const EN: Readonly<Record<string, string>> = {
   ...ALLOWANCE_WORDS,
+  ...BOOKING_WORDS,
   ...CALENDAR_WORDS,
   ...CARD_WORDS,
   ...CARE_WORDS,

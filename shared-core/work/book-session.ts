@@ -1,0 +1,81 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import type { NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
+import { change, type Moment } from '../journal/operation.ts';
+import { idSchema } from '../result/id.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
+import { moveSession } from '../sessions/move-session.ts';
+import { isPinned, sessionSchema, type Session } from '../sessions/session.ts';
+import { bookings, bookingSchema, type Booking } from './booking.ts';
+import { bookingEntries, garageSession, type GarageSession } from './find-booking.ts';
+import { numberedLines } from './numbered-lines.ts';
+import { wantedOfTasks } from './wanted-of-tasks.ts';
+
+const booked = bookingSchema.shape.booked.unwrap().shape;
+const request = z.strictObject({
+  session: idSchema,
+  /** The day on which it was booked; absent: today. */
+  on: dateSchema.optional(),
+  day: dateSchema,
+  time: booked.time.default(null),
+  reference: booked.reference.default(''),
+  quote: booked.quote.default(null),
+  /** Where the garage gives another day than the session has, moves the session there. */
+  moveSession: z.boolean().default(false),
+});
+type Wanted = z.output<typeof request>;
+
+/**
+ * Books a kept session at its garage. On another day than the session's it is refused, unless the session is to move there too: it then
+ * moves by the rules of every move, in the same change. What was never asked in writing is taken as asked for all its tasks that day.
+ */
+export const bookSession = change({
+  request,
+  reply: z.object({ booking: bookingSchema, session: sessionSchema, notes: z.array(z.string()) }),
+  decide: (facts, wanted, moment) => {
+    const found = garageSession(facts, wanted.session);
+    if (!found.ok) return found;
+    const on = wanted.on ?? moment.today;
+    const sound = checkBooked(found.value, wanted, on > moment.today);
+    if (!sound.ok) return sound;
+    const moved = movedThere(facts, found.value.session, wanted, moment);
+    if (!moved.ok) return moved;
+    const { session, entries, notes } = moved.value;
+    const standing = standingOrWhole(facts, found.value, on);
+    if (session.id !== wanted.session && facts.get(bookings, session.id) !== null) return refuse('booking-two-there', { day: wanted.day }, ['day']);
+    const booking: Booking = { ...standing, id: session.id, booked: { on, day: wanted.day, time: wanted.time, reference: wanted.reference, quote: wanted.quote } };
+    return ok({ entries: [...entries, ...bookingEntries(found.value.booking, booking)], reply: { booking, session, notes } });
+  },
+});
+
+function checkBooked({ session, place, booking }: GarageSession, { on, quote, day }: Wanted, ahead: boolean): Result<unknown> {
+  if (place.kind !== 'garage') return refuse('booking-not-garage', { place: place.name }, ['session']);
+  if (session.state === 'proposed') return refuse('booking-not-kept', { day: session.day }, ['session']);
+  if (session.state === 'cancelled') return refuse('session-ended', { day: session.day }, ['session']);
+  if (booking !== null && booking.dropped !== null) return refuse('booking-dropped', {}, ['session']);
+  if (booking !== null && booking.place !== session.place) return refuse('booking-not-asked', { place: place.name }, ['session']);
+  if (ahead) return refuse('booked-ahead', { day: on ?? day }, ['on']);
+  if (quote !== null && booking?.quotes.some((one) => one.id === quote) !== true) return refuse('unknown-quote', {}, ['quote']);
+  return ok(null);
+}
+
+/** What was asked so far; asked now, where it was not; where nothing was written, the session's tasks as they are called. */
+function standingOrWhole(facts: Facts, { session, place, booking }: GarageSession, on: Booking['askedOn']): Booking {
+  if (booking !== null) return { ...booking, askedOn: booking.askedOn ?? on };
+  const wanted = numberedLines(wantedOfTasks(facts, session).map((line) => ({ ...line, id: undefined })), [], 'wanted');
+  return { id: session.id, place: place.id, askedOn: on, wanted, unwanted: [], bring: [], digitalRecord: false, note: '', contact: '', quotes: [], booked: null, cameBack: null, dropped: null };
+}
+
+interface MovedThere {
+  readonly session: Session;
+  readonly entries: readonly NewEntry[];
+  readonly notes: string[];
+}
+
+function movedThere(facts: Facts, session: Session, { day, moveSession: move }: Wanted, moment: Moment): Result<MovedThere> {
+  if (day === session.day) return ok({ session, entries: [], notes: [] });
+  if (!move || !isPinned(session)) return refuse('booking-other-day', { day, session: session.day }, ['day']);
+  const moved = moveSession.decide(facts, { session: session.id, day }, moment);
+  return moved.ok ? ok({ session: moved.value.reply.session, entries: moved.value.entries, notes: moved.value.reply.notes }) : moved;
+}
