@@ -5,6 +5,7 @@ import { SheetEditorScreen } from '../car/sheet/sheet-editor-screen.tsx';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
 import { PartsScreen } from '../parts/parts-screen.tsx';
+import { BookingScreen } from '../sessions/booking/booking-screen.tsx';
 import { SheetScreen } from '../sessions/sheet/sheet-screen.tsx';
 import { SessionsScreen } from '../sessions/sessions-screen.tsx';
 import { PlanningScreen } from '../settings/planning/planning-screen.tsx';
@@ -55,6 +56,7 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/car/:car/sheet/:item">{({ car, item }) => <SheetEditorScreen key={item} car={car} item={item} />}</Route>
       <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafOfPlace(kind)} place={`${kind}-${id}`} />}</Route>
       <Route path="/sessions"><SessionsScreen /></Route>
+      <Route path="/sessions/:session/booking">{({ session }) => <BookingScreen key={session} session={session} />}</Route>
       <Route path="/sessions/:session/sheet">{({ session }) => <SheetScreen key={session} session={session} />}</Route>
       <Route path="/parts"><PartsScreen leaf="needed" /></Route>
       <Route path="/parts/:leaf">{({ leaf }) => <PartsScreen leaf={partsPlaceNamed(leaf)} />}</Route>

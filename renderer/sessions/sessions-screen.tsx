@@ -15,6 +15,7 @@ import { useSessions } from '../ui/plan/use-sessions.ts';
 import { focusHeading, ScreenTitle } from '../ui/screen-title.tsx';
 import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
+import { GarageRows } from './booking/garage-rows.tsx';
 import styles from './sessions.module.css';
 
 /** The sessions in time, proposed and kept, with their tasks and reasons. */
@@ -49,6 +50,7 @@ function Sessions({ view }: { readonly view: SessionsView }) {
         </Section>
       ))}
       {(view.sessions.length > 0 || view.notes.length > 0) && <div className={styles.left}><LeftAndNotes view={view} onMove={lift} /></div>}
+      <GarageRows view={view} />
       <MovePanel view={view} move={move} onEnd={end} />
     </>
   );

@@ -11,6 +11,7 @@ import { takeTaskOut } from './board-changes.ts';
 import { sessionDay, sessionState, sessionTitle } from './plan-words.ts';
 import { SessionButtons } from './session-buttons.tsx';
 import sectionStyles from '../section.module.css';
+import tones from '../tones.module.css';
 import styles from './session.module.css';
 import { TaskRow } from './task-row.tsx';
 import type { MoveSubject } from './move-store.ts';
@@ -37,6 +38,7 @@ export function SessionBody({ session, today, onMove, onDone }: SessionBodyProps
     <div className={styles.body}>
       <p className={styles.standing}><span className={styles.state} data-kept={session.state !== 'proposed'}>{sessionState(session)}</span> <span>{costs.join(' · ')}</span></p>
       {session.joins !== null && <p className={styles.soft}>{tell('session.joins')}</p>}
+      {session.booking !== null && session.state !== 'proposed' && <p className={session.booking.askByPast ? tones.late : styles.soft}>{tell('booking.state', { said: session.booking.said.text })}</p>}
       {session.movedFrom !== null && <p className={styles.soft}>{tell('session.moved-from', { day: sessionDay(session.movedFrom.day, today, words) })}</p>}
       {session.note !== '' && <p className={styles.soft}>{tell('session.note', { note: session.note })}</p>}
       <SessionButtons session={session} title={title} today={today} onMove={() => onMove(wholeSubject(session, title))} onDone={onDone} />

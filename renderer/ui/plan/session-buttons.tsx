@@ -29,6 +29,7 @@ export function SessionButtons({ session, title, today, onMove, onDone }: Sessio
       {session.state !== 'proposed' && session.day <= today && <Button size="compact-md" aria-label={tell('session.done-of', { title })} onClick={() => void run(endSession, 'session.ended')}>{tell('session.done')}</Button>}
       {session.tasks.some((one) => !one.done) && <Button size="compact-md" variant="default" aria-label={tell('session.move-of', { title })} onClick={onMove}>{tell('session.move')}</Button>}
       {session.state !== 'proposed' && <Button component={Link} href={`/sessions/${session.id}/sheet`} size="compact-md" variant="default" aria-label={tell('job.open-of', { title })}>{tell('job.open')}</Button>}
+      {session.state !== 'proposed' && session.placeKind === 'garage' && <Button component={Link} href={`/sessions/${session.id}/booking`} size="compact-md" variant="default" aria-label={tell('booking.open-of', { title })}>{tell('booking.open')}</Button>}
       <Button size="compact-md" variant="default" aria-label={tell('session.drop-of', { title })} onClick={() => void run(dropSession, 'session.dropped')}>{tell('session.drop')}</Button>
     </div>
   );

@@ -1,5 +1,6 @@
 import { sayNumber } from '../../../shared-core/result/words/say.ts';
 import { APP_WORDS } from './app-words.ts';
+import { BOOKING_SCREEN_WORDS } from './booking-words.ts';
 import { CARD_WORDS } from './card-words.ts';
 import { CAR_WORDS } from './car-words.ts';
 import { DISTANCE_WORDS } from './distance-words.ts';
@@ -24,7 +25,7 @@ import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS, ...PLAN_SCREEN_WORDS, ...PLANNING_WORDS, ...PARTS_WORDS, ...PARTS_FORM_WORDS, ...PRICES_WORDS, ...JOB_SHEET_WORDS, ...SHEET_EDITOR_WORDS };
+const WORDS = { ...APP_WORDS, ...BOOKING_SCREEN_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS, ...PLAN_SCREEN_WORDS, ...PLANNING_WORDS, ...PARTS_WORDS, ...PARTS_FORM_WORDS, ...PRICES_WORDS, ...JOB_SHEET_WORDS, ...SHEET_EDITOR_WORDS };
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;
