@@ -6,6 +6,8 @@ import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
 import { PartsScreen } from '../parts/parts-screen.tsx';
 import { BookingScreen } from '../sessions/booking/booking-screen.tsx';
+import { ClosingScreen } from '../sessions/closing/closing-screen.tsx';
+import { DoingScreen } from '../sessions/doing/doing-screen.tsx';
 import { SheetScreen } from '../sessions/sheet/sheet-screen.tsx';
 import { SessionsScreen } from '../sessions/sessions-screen.tsx';
 import { PlanningScreen } from '../settings/planning/planning-screen.tsx';
@@ -58,6 +60,8 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/sessions"><SessionsScreen /></Route>
       <Route path="/sessions/:session/booking">{({ session }) => <BookingScreen key={session} session={session} />}</Route>
       <Route path="/sessions/:session/sheet">{({ session }) => <SheetScreen key={session} session={session} />}</Route>
+      <Route path="/sessions/:session/close">{({ session }) => <ClosingScreen key={session} session={session} />}</Route>
+      <Route path="/sessions/:session/work">{({ session }) => <DoingScreen key={session} session={session} />}</Route>
       <Route path="/parts"><PartsScreen leaf="needed" /></Route>
       <Route path="/parts/:leaf">{({ leaf }) => <PartsScreen leaf={partsPlaceNamed(leaf)} />}</Route>
       <Route path="/settings/planning"><PlanningScreen /></Route>

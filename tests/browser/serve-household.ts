@@ -7,6 +7,8 @@ const ROOT = new URL('../../', import.meta.url).pathname;
 export interface ServedHousehold {
   readonly link: string;
   stop(): Promise<void>;
+  /** Ends it at once, as when the power fails: nothing of it can tidy up. */
+  kill(): Promise<void>;
 }
 
 /** Serves, with the page that was built before the tests (tests/build-page.ts), a household's folder on a fixed day. */
@@ -22,6 +24,11 @@ export async function serveHousehold(folder: string, on: string): Promise<Served
     stop: async () => {
       const exit = once(program, 'exit');
       program.kill('SIGINT');
+      await exit;
+    },
+    kill: async () => {
+      const exit = once(program, 'exit');
+      program.kill('SIGKILL');
       await exit;
     },
   };

@@ -1,12 +1,12 @@
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
+import { readCosts, type CostDraft } from '../../ui/form/cost-draft.ts';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
 
 type Record = CarView['records'][number]['record'];
 export type Outcome = Record['lines'][number]['outcome'];
 export type Work = Record['lines'][number]['work'];
-export type CostKind = Record['costs'][number]['kind'];
 
 /** A line of what was done: an item of the car, or one of its own. */
 export interface LineDraft {
@@ -18,13 +18,6 @@ export interface LineDraft {
   readonly note: string;
   /** When what is to be watched is looked at again; empty: in three months. */
   readonly recheckOn: string;
-}
-
-/** One amount of money. */
-export interface CostDraft {
-  readonly kind: CostKind;
-  readonly text: string;
-  readonly amount: string;
 }
 
 /** What is typed into the form of a work record. */
@@ -85,7 +78,7 @@ export function composeRecord(draft: RecordDraft, car: CarView['car'], currency:
     reference: textOrNull(draft.reference),
     reading: read.distanceOrNull('reading', draft.reading, car.unit),
     lines: draft.lines.map((line, at) => requestLine(line, at, read)),
-    costs: draft.costs.map(({ kind, text, amount }, at) => ({ kind, text, amountMinor: read.money(`costs.${at}.amountMinor`, amount, currency) })),
+    costs: readCosts(draft.costs, read, currency),
     printedTotalMinor: read.moneyOrNull('printedTotalMinor', draft.printedTotal, currency),
     note: draft.note,
     reconstructed: draft.reconstructed,

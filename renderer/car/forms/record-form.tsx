@@ -4,6 +4,7 @@ import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
 import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
+import { CostLines } from '../../ui/form/cost-lines.tsx';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
@@ -14,7 +15,6 @@ import { tell } from '../../ui/words/tell.ts';
 import { itemsByName } from '../items-by-name.ts';
 import { withPapers } from '../../ui/form/keep-papers.ts';
 import { PapersField } from '../../ui/form/papers-field.tsx';
-import { RecordCosts } from './record-costs.tsx';
 import { composeRecord, recordDraft, type LineDraft, type RecordDraft } from './record-draft.ts';
 import { RecordLines } from './record-lines.tsx';
 
@@ -53,7 +53,7 @@ export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps)
         {entry.draft.place === 'garage' && <TextInput {...bindText(entry, 'placeName')} label={tell('record-form.place-name')} autoComplete="off" />}
         <TextInput {...bindText(entry, 'doneBy')} label={tell('record-form.done-by')} autoComplete="off" />
       </FieldRow>
-      <RecordCosts place={entry.at} group={entry.atGroup('costs')} currency={currency} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
+      <CostLines place={entry.at} group={entry.atGroup('costs')} currency={currency} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
       <PapersField place={entry.at('papers')} files={entry.draft.files} onChange={(files) => entry.set({ files })} />
       <MoreFields>
         <FieldRow>

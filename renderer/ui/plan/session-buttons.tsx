@@ -26,8 +26,10 @@ export function SessionButtons({ session, title, today, onMove, onDone }: Sessio
   return (
     <div className={styles.buttons}>
       {session.state === 'proposed' && <Button size="compact-md" aria-label={tell('session.keep-of', { title })} onClick={() => void run(keepSession, 'session.kept')}>{tell('session.keep')}</Button>}
-      {session.state !== 'proposed' && session.day <= today && <Button size="compact-md" aria-label={tell('session.done-of', { title })} onClick={() => void run(endSession, 'session.ended')}>{tell('session.done')}</Button>}
+      {session.state !== 'proposed' && session.day <= today && session.tasks.some((one) => !one.done) && <Button component={Link} href={`/sessions/${session.id}/close`} size="compact-md" variant="default" aria-label={tell('closing.open-of', { title })}>{tell('closing.open')}</Button>}
+      {session.state !== 'proposed' && session.day <= today && session.tasks.every((one) => one.done) && <Button size="compact-md" aria-label={tell('session.done-of', { title })} onClick={() => void run(endSession, 'session.ended')}>{tell('session.done')}</Button>}
       {session.tasks.some((one) => !one.done) && <Button size="compact-md" variant="default" aria-label={tell('session.move-of', { title })} onClick={onMove}>{tell('session.move')}</Button>}
+      {session.state !== 'proposed' && session.placeKind === 'home' && session.tasks.some((one) => !one.done) && <Button component={Link} href={`/sessions/${session.id}/work`} size="compact-md" variant="default" aria-label={tell('doing.start-of', { title })}>{tell('doing.start')}</Button>}
       {session.state !== 'proposed' && <Button component={Link} href={`/sessions/${session.id}/sheet`} size="compact-md" variant="default" aria-label={tell('job.open-of', { title })}>{tell('job.open')}</Button>}
       {session.state !== 'proposed' && session.placeKind === 'garage' && <Button component={Link} href={`/sessions/${session.id}/booking`} size="compact-md" variant="default" aria-label={tell('booking.open-of', { title })}>{tell('booking.open')}</Button>}
       <Button size="compact-md" variant="default" aria-label={tell('session.drop-of', { title })} onClick={() => void run(dropSession, 'session.dropped')}>{tell('session.drop')}</Button>

@@ -3,29 +3,57 @@ import { APP_WORDS } from './app-words.ts';
 import { BOOKING_SCREEN_WORDS } from './booking-words.ts';
 import { CARD_WORDS } from './card-words.ts';
 import { CAR_WORDS } from './car-words.ts';
+import { CLOSING_WORDS } from './closing-words.ts';
 import { DISTANCE_WORDS } from './distance-words.ts';
+import { DOING_SCREEN_WORDS } from './doing-words.ts';
 import { DUE_WORDS } from './due-words-list.ts';
 import { FAULT_WORDS } from './fault-words.ts';
 import { FORM_WORDS } from './form-words.ts';
-import { INTAKE_LEAF_WORDS } from './intake-words.ts';
 import { IMPORT_SCREEN_WORDS } from './import-words.ts';
+import { INTAKE_LEAF_WORDS } from './intake-words.ts';
+import { JOB_SHEET_WORDS } from './sheet-words.ts';
 import { PACK_WORDS } from './pack-words.ts';
 import { PARTS_FORM_WORDS } from './parts-form-words.ts';
 import { PARTS_WORDS } from './parts-words.ts';
-import { PLAN_SCREEN_WORDS } from './plan-words.ts';
 import { PLANNING_WORDS } from './planning-words.ts';
+import { PLAN_SCREEN_WORDS } from './plan-words.ts';
 import { PRICES_WORDS } from './prices-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
-import { SHEET_EDITOR_WORDS } from './sheet-editor-words.ts';
-import { JOB_SHEET_WORDS } from './sheet-words.ts';
-import { SET_WORDS } from './set-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
+import { SET_WORDS } from './set-words.ts';
+import { SHEET_EDITOR_WORDS } from './sheet-editor-words.ts';
 import { WEAR_WORDS } from './wear-words.ts';
 import { YARD_WORDS } from './yard-words.ts';
 
 type Phrase = string | { readonly one: string; readonly other: string };
 
-const WORDS = { ...APP_WORDS, ...BOOKING_SCREEN_WORDS, ...DUE_WORDS, ...FAULT_WORDS, ...YARD_WORDS, ...CAR_WORDS, ...DISTANCE_WORDS, ...FORM_WORDS, ...SETTINGS_WORDS, ...SET_WORDS, ...INTAKE_LEAF_WORDS, ...PACK_WORDS, ...CARD_WORDS, ...SERVICES_WORDS, ...WEAR_WORDS, ...IMPORT_SCREEN_WORDS, ...PLAN_SCREEN_WORDS, ...PLANNING_WORDS, ...PARTS_WORDS, ...PARTS_FORM_WORDS, ...PRICES_WORDS, ...JOB_SHEET_WORDS, ...SHEET_EDITOR_WORDS };
+const WORDS = {
+  ...APP_WORDS,
+  ...BOOKING_SCREEN_WORDS,
+  ...CARD_WORDS,
+  ...CAR_WORDS,
+  ...CLOSING_WORDS,
+  ...DISTANCE_WORDS,
+  ...DOING_SCREEN_WORDS,
+  ...DUE_WORDS,
+  ...FAULT_WORDS,
+  ...FORM_WORDS,
+  ...IMPORT_SCREEN_WORDS,
+  ...INTAKE_LEAF_WORDS,
+  ...JOB_SHEET_WORDS,
+  ...PACK_WORDS,
+  ...PARTS_FORM_WORDS,
+  ...PARTS_WORDS,
+  ...PLANNING_WORDS,
+  ...PLAN_SCREEN_WORDS,
+  ...PRICES_WORDS,
+  ...SERVICES_WORDS,
+  ...SETTINGS_WORDS,
+  ...SET_WORDS,
+  ...SHEET_EDITOR_WORDS,
+  ...WEAR_WORDS,
+  ...YARD_WORDS,
+};
 
 /** The name of something the screens say. */
 export type WordKey = keyof typeof WORDS;

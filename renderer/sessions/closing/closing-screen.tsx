@@ -1,0 +1,63 @@
+import { Link, useLocation } from 'wouter';
+import type { Closing } from '../../../shared-core/views/closing-schema.ts';
+import { Asked } from '../../ui/asked.tsx';
+import { EntryForm } from '../../ui/form/entry-form.tsx';
+import { bindDate, bindText } from '../../ui/form/bind.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
+import { useEntry } from '../../ui/form/use-entry.ts';
+import { useHousehold, useWords } from '../../ui/household.tsx';
+import { note } from '../../ui/notices/notice-store.ts';
+import { sessionTitle } from '../../ui/plan/plan-words.ts';
+import { ScreenTitle } from '../../ui/screen-title.tsx';
+import { useAsk } from '../../ui/use-ask.ts';
+import { tell } from '../../ui/words/tell.ts';
+import { CarClosing } from './car-closing.tsx';
+import { closingDraft } from './closing-draft.ts';
+import styles from './closing.module.css';
+import { sendClosing } from './send-closing.ts';
+import { WasteLines } from './waste-lines.tsx';
+
+/** A session is closed: all that was ticked, read, timed and used is looked over once, and becomes the records of its cars. */
+export function ClosingScreen({ session }: { readonly session: string }) {
+  const words = useWords();
+  const answer = useAsk('work.closing', { session }, { hold: true });
+  const title = answer.state === 'answered' ? tell('closing.title-of', { title: sessionTitle(answer.value.session, answer.value.today, words) }) : tell('closing.title');
+  const back = <Link href="/sessions">{tell('job.back')}</Link>;
+  return (
+    <div className={styles.screen}>
+      <div className={styles.top}>
+        <p className={styles.ways}>{back} <Link href={`/sessions/${session}/work`}>{tell('closing.to-work')}</Link></p>
+        <ScreenTitle>{title}</ScreenTitle>
+      </div>
+      <Asked answer={answer} onward={back}>{(closing) => <ClosingForm closing={closing} />}</Asked>
+    </div>
+  );
+}
+
+function ClosingForm({ closing }: { readonly closing: Closing }) {
+  const [, go] = useLocation();
+  const { currency } = useHousehold();
+  const entry = useEntry({
+    key: `session.close ${closing.session.id}`,
+    start: closingDraft(closing),
+    send: (draft) => sendClosing(draft, closing, currency),
+    onDone: ({ records, left, undo }) => {
+      const aside = records.some((one) => one.reading?.state === 'set-aside');
+      note([tell('closing.done', { n: records.length }), ...(left.length === 0 ? [] : [tell('closing.done-left', { n: left.length })]), ...(aside ? [tell('closing.done-aside')] : [])].join(' '), undo);
+      go('/sessions');
+    },
+  });
+  const { draft, set } = entry;
+  return (
+    <EntryForm entry={entry} submit={tell('closing.submit')} onCancel={() => go('/sessions')}>
+      <div className={styles.reading}><DateField {...bindDate(entry, 'date')} max={closing.today} label={tell('closing.date')} /></div>
+      {closing.cars.map((car, at) => {
+        const told = draft.cars[at];
+        return told === undefined ? null : (
+          <CarClosing key={car.car} car={car} told={told} at={at} place={entry.at} group={entry.atGroup} currency={currency} garage={closing.session.placeKind === 'garage'} onChange={(next) => set({ cars: draft.cars.map((one, index) => (index === at ? { ...one, ...next } : one)) })} />
+        );
+      })}
+      {closing.wastes.length > 0 && <WasteLines wastes={closing.wastes} chosen={draft.wastes} onChange={(wastes) => set({ wastes })} where={bindText(entry, 'wasteWhere', 'wastes')} />}
+    </EntryForm>
+  );
+}

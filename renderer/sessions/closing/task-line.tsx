@@ -1,0 +1,63 @@
+import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
+import type { ClosingTask } from '../../../shared-core/views/closing-schema.ts';
+import { choices } from '../../ui/form/choices.ts';
+import { DateField } from '../../ui/form/date-field.tsx';
+import type { FieldPlace } from '../../ui/form/use-entry.ts';
+import { tell } from '../../ui/words/tell.ts';
+import type { TaskDraft } from './closing-draft.ts';
+import styles from './closing.module.css';
+
+interface TaskLineProps {
+  readonly task: ClosingTask;
+  readonly draft: TaskDraft;
+  readonly at: string;
+  readonly place: (path: string) => FieldPlace;
+  readonly currency: string;
+  readonly onChange: (change: Partial<TaskDraft>) => void;
+}
+
+const REPLACED = choices('outcome.', ['done', 'not-done']);
+const CHECKED = choices('outcome.', ['good', 'watch', 'acted', 'not-done']);
+
+/** How one task went: what is left undone is free for another day. */
+export function TaskLine(props: TaskLineProps) {
+  const { task, draft, onChange } = props;
+  const told = task.outcome === null ? draft.met : draft.outcome !== 'not-done';
+  return (
+    <div className={styles.task}>
+      <div className={styles.taskHead}>
+        <strong>{task.name}</strong>
+        <span className={styles.soft}>{tell('closing.ticked', { n: task.ticked, of: task.steps })}{told && task.ticked > 0 && task.ticked < task.steps && <> · {tell('closing.unticked', { n: task.steps - task.ticked })}</>}</span>
+      </div>
+      {task.outcome === null ? <Met {...props} /> : <Done {...props} />}
+      {told && task.followUps.map((rule, index) => (
+        <Checkbox key={rule.text} label={tell('closing.follow-up', { text: rule.text, when: whenWords(rule) })} checked={draft.followUps[index] ?? false} onChange={(event) => onChange({ followUps: draft.followUps.map((one, own) => (own === index ? event.currentTarget.checked : one)) })} />
+      ))}
+    </div>
+  );
+}
+
+function Done({ task, draft, at, place, onChange }: TaskLineProps) {
+  return (
+    <div className={styles.fields}>
+      <NativeSelect label={tell('record-form.outcome', { line: task.name })} value={draft.outcome} data={task.work === 'check' ? CHECKED : REPLACED} onChange={(event) => onChange({ outcome: event.currentTarget.value as TaskDraft['outcome'] })} />
+      {draft.outcome !== 'not-done' && <TextInput {...place(`${at}minutes`)} label={tell('closing.minutes')} aria-label={tell('closing.minutes-of', { task: task.name })} value={draft.minutes} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ minutes: event.currentTarget.value })} />}
+      <TextInput label={tell(draft.outcome === 'not-done' ? 'closing.why-not' : 'closing.note')} aria-label={tell('closing.note-of', { task: task.name })} value={draft.note} maxLength={500} autoComplete="off" onChange={(event) => onChange({ note: event.currentTarget.value })} />
+    </div>
+  );
+}
+
+function Met({ task, draft, at, place, currency, onChange }: TaskLineProps) {
+  return (
+    <div className={styles.fields}>
+      <Checkbox label={tell('closing.met')} aria-label={tell('closing.met-of', { task: task.name })} checked={draft.met} onChange={(event) => onChange({ met: event.currentTarget.checked })} />
+      {draft.met && <DateField {...place(`${at}lastValidDay`)} label={tell('closing.valid')} description={tell('closing.valid-what')} value={draft.lastValidDay} onChange={(lastValidDay) => onChange({ lastValidDay })} />}
+      {draft.met && <TextInput {...place(`${at}paid`)} label={tell('closing.paid', { currency })} value={draft.paid} inputMode="decimal" autoComplete="off" onChange={(event) => onChange({ paid: event.currentTarget.value })} />}
+    </div>
+  );
+}
+
+function whenWords({ days, distance }: ClosingTask['followUps'][number]): string {
+  const parts = [...(days === null ? [] : [tell('closing.in-days', { n: days })]), ...(distance === null ? [] : [`${distance.value} ${distance.unit}`])];
+  return parts.join(tell('closing.or'));
+}
