@@ -7,9 +7,11 @@ import { composeHost, type ComposedHost } from './host/compose-host.ts';
 import { paperFinder } from './host/find-paper.ts';
 import { realWorld } from './host/real-world.ts';
 import { serveContract } from './host/serve-contract.ts';
+import { tellReminders } from './host/tell-reminders.ts';
 import { pageFiles } from './loopback/page-files.ts';
 import { denyAll, guardContents } from './shell/guard-contents.ts';
 import { openWindow } from './shell/open-window.ts';
+import { remindDaily } from './shell/remind-daily.ts';
 import { PRIVILEGED_SCHEME, servePage } from './shell/serve-page.ts';
 import { REFUSED_STATUS } from './start/window-status.ts';
 import { readStartOptions } from './start/start-options.ts';
@@ -30,10 +32,13 @@ async function start(): Promise<void> {
     void host.close();
   });
   const window = await openWindow(PRELOAD, ({ webContents }) => windows.add(webContents));
-  app.on('second-instance', () => {
+  const toFront = () => {
     if (window.isMinimized()) window.restore();
     window.focus();
-  });
+  };
+  app.on('second-instance', toFront);
+  const stopReminding = remindDaily({ next: () => tellReminders(host.context), onClick: toFront, onFault: report });
+  app.on('will-quit', stopReminding);
 }
 
 /** The household's host; where it cannot be opened, the reason is shown and the program ends. */
@@ -46,9 +51,14 @@ function openHost(): ComposedHost | null {
   return null;
 }
 
+/** What went wrong beside the work in hand. */
+function report(error: unknown): void {
+  process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+}
+
 /** What went wrong before there was a window to show it in. */
 function fail(error: unknown): void {
-  process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+  report(error);
   app.exit(1);
 }
 

@@ -41,7 +41,7 @@ export function requestText(head: RequestHead, car: Omit<RequestCar, 'subject' |
 export function aboutLines({ day, booking }: RequestHead, { carName, description, registration, odometer }: Pick<RequestCar, 'carName' | 'description' | 'registration' | 'odometer'>): string[] {
   const booked = booking?.booked ?? null;
   return [
-    booked === null ? say({ key: 'request-day-wanted', values: { day } }) : say({ key: 'request-day-booked', values: { day: booked.day, time: booked.time === null ? '' : `, ${booked.time}` } }),
+    booked === null ? say({ key: 'request-day-wanted', values: { day } }) : say(booked.time === null ? { key: 'request-day-booked', values: { day: booked.day } } : { key: 'request-hour-booked', values: { day: booked.day, time: booked.time } }),
     ...(booked === null || booked.reference === '' ? [] : [say({ key: 'request-reference', values: { reference: booked.reference } })]),
     say({ key: 'request-car', values: { car: description === null ? carName : `${carName}, ${description}` } }),
     ...(registration === null ? [] : [say({ key: 'request-registration', values: { registration } })]),

@@ -13,6 +13,7 @@ import { showNeeds } from './needs-view.ts';
 import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
 import { tryPlan } from './plan-try.ts';
+import { showReminders } from './reminders-view.ts';
 import { showSessions } from './sessions-view.ts';
 import { showSheetEditing } from './sheet-editing-view.ts';
 import { showYard } from './yard-view.ts';
@@ -36,6 +37,7 @@ export const viewOperations = {
   'parts.show': showParts,
   'plan.try': tryPlan,
   'planning.show': showPlanning,
+  'reminders.show': showReminders,
   'sessions.show': showSessions,
   'booking.show': showBooking,
 } as const;

@@ -34,6 +34,16 @@ CREATE TABLE seal_given (
   at TEXT NOT NULL
 ) STRICT;
 
+CREATE TABLE told (
+  occurrence TEXT PRIMARY KEY,
+  day TEXT NOT NULL REFERENCES told_day (day)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE told_day (
+  day TEXT PRIMARY KEY,
+  at TEXT NOT NULL
+) STRICT;
+
 CREATE TABLE touch (
   family TEXT NOT NULL,
   id TEXT NOT NULL,

@@ -39,6 +39,19 @@ export class StandInWindow extends EventEmitter {
   }
 }
 
+/** The notifications that were made, with how often each was shown. */
+export class StandInNotification extends EventEmitter {
+  static readonly made: StandInNotification[] = [];
+  static readonly isSupported = () => true;
+  readonly options: { readonly title: string; readonly body: string };
+  readonly show = noting(undefined);
+  constructor(options: { readonly title: string; readonly body: string }) {
+    super();
+    this.options = options;
+    StandInNotification.made.push(this);
+  }
+}
+
 /** In what order the program was set up. */
 export const order: string[] = [];
 
@@ -71,4 +84,5 @@ export const standIn = {
   ipcMain: { handle: (channel: string, handler: Handler) => handlers.set(channel, handler), removeHandler: (channel: string) => handlers.delete(channel) },
   dialog: { showErrorBox: noting(undefined) },
   BrowserWindow: StandInWindow,
+  Notification: StandInNotification,
 };

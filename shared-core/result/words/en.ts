@@ -15,6 +15,7 @@ import { PLACED_ORDER_WORDS } from './en-placed-order.ts';
 import { PLAN_INSTANCE_WORDS } from './en-plan-instance.ts';
 import { PLAN_WORDS } from './en-plan.ts';
 import { REFUSAL_WORDS } from './en-refusals.ts';
+import { REMINDER_WORDS } from './en-reminder.ts';
 import { SET_WORDS } from './en-sets.ts';
 import { SHEET_WORDS } from './en-sheet.ts';
 import { SHELF_WORDS } from './en-shelf.ts';
@@ -24,6 +25,7 @@ import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
 export const EN: Readonly<Record<string, string>> = {
+  ...REMINDER_WORDS,
   ...ALLOWANCE_WORDS,
   ...BOOKING_WORDS,
   ...CALENDAR_WORDS,
