@@ -32,7 +32,7 @@ describe.skipIf(chromiumHere === null)('the data card', () => {
   const openForm = () => page.getByRole('form').getByRole('heading').textContent();
 
   test('shows each figure in its unit and in others, with where it stands', async () => {
-    await page.getByText('38 figures entered, 6 not yet, 1 without a source.').waitFor();
+    await expect.poll(() => page.getByText('figures entered').first().textContent()).toBe('38 figures entered, 8 not yet, 1 without a source.');
     await row('Cold pressure, front').getByText('2.3 bar').waitFor();
     await row('Cold pressure, front').getByText('= 33.4 psi, 230 kPa').waitFor();
     await row('Cold pressure, front').getByRole('link', { name: 'Sample sheet of tyre pressures, Pip.pdf' }).waitFor();
