@@ -10,6 +10,7 @@ export type CarSheet =
   | { readonly kind: 'renew'; readonly obligation: string }
   | { readonly kind: 'pack' }
   | { readonly kind: 'observation' }
+  | { readonly kind: 'follow-up' }
   | { readonly kind: 'close'; readonly observation: string };
 
 /** Lays an entry over the screen. */

@@ -5,6 +5,7 @@ import { tell } from '../ui/words/tell.ts';
 import type { CarSheet } from './car-sheet.ts';
 import { CarForm } from './forms/car-form.tsx';
 import { CloseForm } from './forms/close-form.tsx';
+import { FollowUpForm } from './forms/follow-up-form.tsx';
 import { ItemForm } from './forms/item-form.tsx';
 import { ObligationForm } from './forms/obligation-form.tsx';
 import { ObservationForm } from './forms/observation-form.tsx';
@@ -63,6 +64,8 @@ function contentOf(view: CarView, sheet: CarSheet, onClose: () => void): Content
       return { title: tell('pack.title', { car }), form: <PackForm {...common} /> };
     case 'observation':
       return { title: tell('observation-form.title', { car }), form: <ObservationForm {...common} /> };
+    case 'follow-up':
+      return { title: tell('follow-up-form.title', { car }), form: <FollowUpForm {...common} /> };
     case 'close':
       return { title: tell('close-form.title'), form: <CloseForm {...common} observation={sheet.observation} /> };
   }

@@ -1,6 +1,7 @@
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import { CostsSection } from './costs-section.tsx';
+import { FollowUpsSection } from './follow-ups-section.tsx';
 import { IntakeLine } from './intake/intake-line.tsx';
 import { ItemsSection } from './items-section.tsx';
 import { ObligationsSection } from './obligations-section.tsx';
@@ -27,6 +28,7 @@ export function CareLeaf({ view, open }: CareLeafProps) {
       <div className={styles.column}>
         <ObligationsSection view={view} open={open} />
         <RecallsSection view={view} open={open} />
+        <FollowUpsSection view={view} open={open} />
         <ReadingsSection view={view} open={open} />
         <ObservationsSection view={view} open={open} />
         <CostsSection view={view} />

@@ -34,6 +34,7 @@ const LEAST_WIDTH = 10;
 /** So much of a name, in pixels, is left of it where its words are cut. */
 const LEAST_NAME = 64;
 const PIN_RADIUS = 7;
+const EYE_RADIUS = 11;
 /** What has no last edge in sight runs this far past the paper. */
 const BEYOND = 400;
 
@@ -57,7 +58,8 @@ export function layLane(marks: readonly YardMark[], scale: TimeScale, room: Lane
   return {
     placed: placed.sort((a, b) => a.left - b.left || a.row - b.row),
     folded: known.filter((mark) => !shapes.has(mark.id) || out.has(mark.id)),
-    unknown: marks.filter((mark) => mark.state === 'unknown'),
+    // A follow-up that nobody can place is told in the list: it has no history to be asked for.
+    unknown: marks.filter((mark) => mark.state === 'unknown' && mark.kind !== 'follow-up'),
     rows,
   };
 }
@@ -71,6 +73,7 @@ function shapeOn(mark: YardMark, scale: TimeScale): Shaped | null {
   const x = (date: LocalDate | null) => (date === null ? scale.width + BEYOND : scale.x(date));
   const likelyX = x(mark.likely);
   if (mark.shape === 'pin') return shape(mark, scale, { fromX: likelyX - PIN_RADIUS, likelyX, toX: likelyX + PIN_RADIUS });
+  if (mark.shape === 'eye') return shape(mark, scale, { fromX: likelyX - EYE_RADIUS, likelyX, toX: likelyX + EYE_RADIUS });
   const toX = x(mark.to);
   return shape(mark, scale, { fromX: Math.min(x(mark.from), toX - LEAST_WIDTH), likelyX, toX });
 }

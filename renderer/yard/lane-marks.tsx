@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Lane } from '../../shared-core/views/yard-view.ts';
+import { Eye } from '../ui/marks/eye.tsx';
 import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath, wornPath } from '../ui/marks/mark-paths.ts';
 import markStyles from '../ui/marks/marks.module.css';
 import { tell } from '../ui/words/tell.ts';
@@ -90,6 +91,8 @@ function drawn({ mark, fromX, likelyX, toX }: PlacedMark) {
       return <path className={kind} d={flagPath(toX)} />;
     case 'pin':
       return <path className={kind} d={pinPath(likelyX)} />;
+    case 'eye':
+      return <Eye x={likelyX} />;
     case 'wedge':
       return <path className={kind} d={wedgePath(fromX, toX)} />;
     case 'worn':

@@ -14,6 +14,7 @@ export function Legend() {
         <li><MarkGlyph shape="bar" filled={false} tone="later" /> {tell('legend.outlined')}, {tell('legend.filled')}</li>
         <li><MarkGlyph shape="flag" filled tone="late" /> {tell('legend.flag')}</li>
         <li><MarkGlyph shape="pin" filled={false} tone="later" /> {tell('legend.pin')}</li>
+        <li><MarkGlyph shape="eye" filled={false} tone="later" /> {tell('legend.eye')}</li>
         <li><span className={postStyles.sample} data-kept="true" /> <span className={postStyles.sample} data-kept="false" /> {tell('legend.post')}</li>
         <li><span className={styles.hatch} /> {tell('legend.hatch')}</li>
       </ul>

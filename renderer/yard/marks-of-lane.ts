@@ -3,6 +3,7 @@ import type { Lane } from '../../shared-core/views/yard-view.ts';
 import type { HouseholdWords } from '../ui/household-words.ts';
 import { marksOfAllowance } from './allowance-mark.ts';
 import { markOfObligation, markOfRecall } from './duty-mark.ts';
+import { markOfFollowUp } from './follow-up-mark.ts';
 import { markOfWindow } from './window-mark.ts';
 import type { YardMark } from './yard-mark.ts';
 
@@ -12,7 +13,8 @@ export function marksOfLane(lane: Lane, today: LocalDate, words: HouseholdWords)
   const duties = lane.obligations.map((duty) => markOfObligation(lane, duty, today, words));
   const recalls = lane.recalls.map((recall) => markOfRecall(lane, recall, today, words));
   const allowances = lane.allowances.flatMap((allowance) => marksOfAllowance(lane, allowance, today, words));
-  return [...windows, ...duties, ...recalls, ...allowances].sort((a, b) => rank(a) - rank(b) || compare(a, b));
+  const followUps = lane.followUps.map((one) => markOfFollowUp(lane, one, today, words));
+  return [...windows, ...duties, ...recalls, ...allowances, ...followUps].sort((a, b) => rank(a) - rank(b) || compare(a, b));
 }
 
 const RANK: Readonly<Record<YardMark['state'], number>> = { late: 0, 'probably-due': 1, open: 2, ahead: 3, unknown: 4 };

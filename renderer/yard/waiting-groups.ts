@@ -16,6 +16,8 @@ export interface WaitingGroups {
   readonly measured: readonly { readonly lane: Lane; readonly told: Lane['measured'][number] }[];
   /** Obligations, recalls and distance allowances. */
   readonly obligations: readonly YardMark[];
+  /** What is to be looked at after a work, by its id, until it is ticked. */
+  readonly followUps: readonly { readonly followUp: Lane['followUps'][number]['followUp']; readonly mark: YardMark }[];
   readonly today: readonly YardMark[];
   readonly probably: readonly YardMark[];
   readonly soon: readonly YardMark[];
@@ -30,7 +32,7 @@ const OBLIGATION_DAYS = 90;
 /** Sorts everything that waits in the yard. */
 export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate): WaitingGroups {
   const marks = lanes.flatMap((one) => one.marks);
-  const duties = marks.filter((mark) => mark.kind !== 'item' && mark.likely !== null && mark.likely <= addDays(today, OBLIGATION_DAYS));
+  const duties = marks.filter((mark) => mark.kind !== 'item' && mark.kind !== 'follow-up' && mark.likely !== null && mark.likely <= addDays(today, OBLIGATION_DAYS));
   const items = marks.filter((mark) => mark.kind === 'item');
   const now = items.filter((mark) => mark.state === 'probably-due');
   const seen = lanes.flatMap(({ lane }) => lane.observations.map((one) => ({ lane, seen: one })));
@@ -39,6 +41,7 @@ export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate)
     late: [...items.filter((mark) => mark.state === 'late'), ...duties.filter((mark) => mark.state === 'late')],
     questions: lanes.flatMap(({ lane }) => lane.doubtful.map((doubtful) => ({ lane, doubtful }))),
     measured: lanes.flatMap(({ lane }) => lane.measured.map((told) => ({ lane, told }))),
+    followUps: followUpsOf(lanes),
     today: now.filter(isDated),
     obligations: byDate(duties.filter((mark) => mark.state !== 'late')),
     probably: byDate(now.filter((mark) => !isDated(mark))),
@@ -46,6 +49,14 @@ export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate)
     seen: seen.filter((one) => one.seen.severity !== 'unsafe'),
     next: byDate(marks.filter((mark) => mark.state === 'ahead'))[0] ?? null,
   };
+}
+
+/** Late ones first, then by their day; those without one last. */
+function followUpsOf(lanes: readonly LaneWithMarks[]): WaitingGroups['followUps'] {
+  const key = ({ mark }: WaitingGroups['followUps'][number]) => `${mark.state === 'late' ? 0 : 1} ${mark.likely ?? mark.from ?? '9999'}`;
+  return lanes
+    .flatMap(({ lane, marks }) => lane.followUps.flatMap(({ followUp }) => marks.filter((mark) => mark.kind === 'follow-up' && mark.id.endsWith(`/${followUp.id}`)).map((mark) => ({ followUp, mark }))))
+    .sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
 }
 
 /** Whether nothing waits at all. */

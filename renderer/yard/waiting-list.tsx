@@ -6,6 +6,7 @@ import { recheckWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { ReadingQuestion } from '../ui/reading-question.tsx';
+import { tickFollowUp } from '../ui/tick-follow-up.ts';
 import { tell, type WordKey } from '../ui/words/tell.ts';
 import type { LaneWithMarks } from './lane-with-marks.ts';
 import { nothingWaits, waitingGroups, type WaitingGroups } from './waiting-groups.ts';
@@ -50,6 +51,7 @@ export function WaitingList({ today, lanes }: WaitingListProps) {
         ))}
       </Group>
       <MarkGroup title="waiting.obligations" marks={groups.obligations} second={(mark) => [mark.state === 'probably-due' ? mark.standing : mark.when, ...(mark.kind === 'recall' ? [mark.why] : [])]} />
+      <FollowUpGroup rows={groups.followUps} />
       <MarkGroup title="waiting.today" marks={groups.today} second={(mark) => mark.effort} />
       <MarkGroup title="waiting.probably" marks={groups.probably} second={(mark) => [tell('waiting.probably-what'), ...mark.effort]} />
       <MarkGroup title="waiting.soon" marks={groups.soon} second={(mark) => [mark.when, ...mark.effort]} />
@@ -95,6 +97,23 @@ function MarkGroup({ title, marks, second }: MarkGroupProps) {
             <Link href={mark.href}>{tell('waiting.row', { car: mark.carName, name: mark.name })}</Link>
             <p className={styles.soft}>{second(mark).join(' · ')}</p>
           </div>
+        </li>
+      ))}
+    </Group>
+  );
+}
+
+function FollowUpGroup({ rows }: { readonly rows: WaitingGroups['followUps'] }) {
+  return (
+    <Group title="waiting.follow-ups" show={rows.length > 0}>
+      {rows.map(({ followUp, mark }) => (
+        <li key={mark.id} className={styles.ticked}>
+          <MarkGlyph {...mark} />
+          <div className={styles.words}>
+            <Link href={mark.href}>{tell('waiting.row', { car: mark.carName, name: followUp.text })}</Link>
+            <p className={styles.soft}>{mark.state === 'unknown' ? mark.why : mark.late ?? (mark.state === 'probably-due' ? mark.standing : mark.when)}</p>
+          </div>
+          <Button size="compact-sm" variant="default" aria-label={tell('follow-ups.tick-for', { text: followUp.text })} onClick={() => void tickFollowUp(followUp)}>{tell('follow-ups.tick')}</Button>
         </li>
       ))}
     </Group>

@@ -4,7 +4,7 @@ import type { MarkShape } from '../ui/marks/mark-shape.ts';
 
 /** One thing that falls due on one car, as lanes, list and table show it. */
 export interface YardMark extends MarkShape {
-  readonly kind: 'item' | 'obligation' | 'recall' | 'allowance';
+  readonly kind: 'item' | 'obligation' | 'recall' | 'allowance' | 'follow-up';
   readonly id: string;
   readonly car: string;
   readonly carName: string;

@@ -3,7 +3,7 @@ import { cardSteps, serviceSteps } from './card-steps.ts';
 import { dutySteps } from './duty-steps.ts';
 import { obligationSteps } from './obligation-steps.ts';
 import { readingSteps } from './reading-steps.ts';
-import { observationSteps, recordSteps } from './record-steps.ts';
+import { followUpSteps, observationSteps, recordSteps } from './record-steps.ts';
 import type { SampleCar } from './sample-car.ts';
 import { sampleInstrument } from './sample-instrument.ts';
 import { call, type SampleRequest, type SampleStep } from './sample-step.ts';
@@ -27,6 +27,7 @@ export function carSteps(car: SampleCar, currency: string): readonly SampleStep[
     ...dutySteps(car),
     ...recordSteps(car, currency, instrument),
     ...observationSteps(car),
+    ...followUpSteps(car),
     ...cardSteps(car),
     ...serviceSteps(car),
   ];

@@ -42,6 +42,14 @@ export function observationSteps(car: SampleCar): readonly SampleStep[] {
   });
 }
 
+/** What is to be looked at again after a work, ticked or not. */
+export function followUpSteps({ car, followUps }: SampleCar): readonly SampleStep[] {
+  return followUps.flatMap(({ on, done, ...fields }) => [
+    call(on, 'follow-up.add', { ...(fields as SampleRequest), car: car.id }),
+    ...(done === undefined ? [] : [call(done.on, 'follow-up.done', { followUp: fields.id, note: done.note })]),
+  ]);
+}
+
 function photographStep(car: SampleCar, seen: SampleObservation, { subject, wear }: Photograph): PaperStep {
   const seed = must(seen.id.codePointAt(seen.id.length - 1), 'id of an observation');
   return {

@@ -98,6 +98,9 @@ const observationSchema = z.looseObject({
 });
 export type SampleObservation = z.infer<typeof observationSchema>;
 
+/** A follow-up: the fields of the operation, and when and how it was ticked. */
+const sampleFollowUpSchema = z.looseObject({ id: idSchema, on: dateSchema, done: z.strictObject({ on: dateSchema, note: z.string() }).optional() });
+
 /** A figure of the data card: the fields of the operation; entered soon after the car unless given. */
 const sampleFigureSchema = z.looseObject({
   key: idSchema,
@@ -125,6 +128,7 @@ export const sampleCarSchema = z.strictObject({
   recalls: z.array(sampleRecallSchema).default([]),
   records: z.array(recordSchema),
   observations: z.array(observationSchema).default([]),
+  followUps: z.array(sampleFollowUpSchema).default([]),
   cardSheet: cardSheetSchema.optional(),
   card: z.array(sampleFigureSchema).default([]),
   services: z.array(sampleServiceSchema).default([]),

@@ -47,7 +47,7 @@ function checkNew(facts: Facts, car: Car, one: FollowUp, today: LocalDate): Resu
   if (facts.get(followUps, one.id) !== null) return refuse('id-taken', { id: one.id }, ['id']);
   if (one.madeOn > today) return refuse('date-in-future', { date: one.madeOn }, ['madeOn']);
   if (car.firstRegistered !== null && one.madeOn < car.firstRegistered) return refuse('before-registration', { date: one.madeOn, registered: car.firstRegistered }, ['madeOn']);
-  if (one.dueOn === null && one.after === null) return refuse('follow-up-without-when', {}, ['dueOn']);
+  if (one.dueOn === null && one.after === null) return refuse('follow-up-without-when', {}, ['days']);
   if (one.dueOn !== null && one.dueOn < one.madeOn) return refuse('follow-up-before-work', { on: one.dueOn, made: one.madeOn }, ['dueOn']);
   if (one.after !== null && one.after.value === 0) return refuse('follow-up-no-distance', {}, ['after', 'value']);
   if (one.item !== null && facts.get(serviceItems, one.item)?.car !== car.id) return refuse('unknown-item', { item: one.item }, ['item']);

@@ -1,4 +1,5 @@
 import type { MarkShape } from './mark-shape.ts';
+import { Eye } from './eye.tsx';
 import { bandPath, flagPath, MARK_HEIGHT, pinPath, wedgePath, wornPath } from './mark-paths.ts';
 import styles from './marks.module.css';
 
@@ -14,7 +15,6 @@ export function MarkGlyph({ shape, filled, tone }: MarkShape) {
 }
 
 function drawn(shape: MarkShape['shape'], filled: boolean) {
-  const middle = MARK_HEIGHT / 2;
   const kind = filled ? styles.filled : styles.outlined;
   switch (shape) {
     case 'flag':
@@ -35,11 +35,6 @@ function drawn(shape: MarkShape['shape'], filled: boolean) {
     case 'question':
       return <text className={styles.letter} x={WIDTH / 2} y={MARK_HEIGHT - 1} textAnchor="middle">?</text>;
     case 'eye':
-      return (
-        <>
-          <path className={styles.outlined} d={`M3 ${middle} Q${WIDTH / 2} ${-3} ${WIDTH - 3} ${middle} Q${WIDTH / 2} ${MARK_HEIGHT + 3} 3 ${middle} Z`} />
-          <circle className={styles.filled} cx={WIDTH / 2} cy={middle} r={2.5} />
-        </>
-      );
+      return <Eye x={WIDTH / 2} />;
   }
 }

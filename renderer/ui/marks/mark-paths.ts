@@ -75,6 +75,11 @@ export function pinPath(x: number): string {
   return `M${x} ${head + radius} a${radius} ${radius} 0 1 0 -0.01 0 Z M${x} ${head + radius} V${MARK_HEIGHT + 1}`;
 }
 
+/** An eye over a day: its rim, and the middle of its pupil. */
+export function eyePath(x: number): { readonly rim: string; readonly pupil: { readonly cx: number; readonly cy: number; readonly r: number } } {
+  return { rim: `M${x - 10} ${MIDDLE} Q${x} -3 ${x + 10} ${MIDDLE} Q${x} ${MARK_HEIGHT + 3} ${x - 10} ${MIDDLE} Z`, pupil: { cx: x, cy: MIDDLE, r: 2.5 } };
+}
+
 /** A pennant flying from the today line into the past. */
 export function flagPath(pole: number): string {
   const tail = pole - FLAG_LENGTH;

@@ -8,6 +8,7 @@ import { DISTANCE_WORDS } from './distance-words.ts';
 import { DOING_SCREEN_WORDS } from './doing-words.ts';
 import { DUE_WORDS } from './due-words-list.ts';
 import { FAULT_WORDS } from './fault-words.ts';
+import { FOLLOW_UP_SCREEN_WORDS } from './follow-up-words.ts';
 import { FORM_WORDS } from './form-words.ts';
 import { IMPORT_SCREEN_WORDS } from './import-words.ts';
 import { INTAKE_LEAF_WORDS } from './intake-words.ts';
@@ -37,6 +38,7 @@ const WORDS = {
   ...DOING_SCREEN_WORDS,
   ...DUE_WORDS,
   ...FAULT_WORDS,
+  ...FOLLOW_UP_SCREEN_WORDS,
   ...FORM_WORDS,
   ...IMPORT_SCREEN_WORDS,
   ...INTAKE_LEAF_WORDS,

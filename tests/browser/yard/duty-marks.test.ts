@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { must } from '../../../shared-core/result/assert.ts';
 import type { YardView } from '../../../shared-core/views/yard-view.ts';
 import { householdWords } from '../../../renderer/ui/household-words.ts';
+import { layLane } from '../../../renderer/yard/lane-layout.ts';
 import { marksOfLane } from '../../../renderer/yard/marks-of-lane.ts';
+import { timeScale } from '../../../renderer/yard/time-scale.ts';
 import { waitingGroups } from '../../../renderer/yard/waiting-groups.ts';
 import type { YardMark } from '../../../renderer/yard/yard-mark.ts';
 import { day } from '../../shared-core/calendar/day.ts';
@@ -103,5 +105,35 @@ describe('an item on its exact day', () => {
     expect(marks).toMatchObject([{ state: 'probably-due', standing: 'due today', rest: ', due today' }]);
     const groups = waitingGroups([{ lane: must(view.lanes[0], 'a lane'), marks }], view.today);
     expect([groups.today.length, groups.probably.length]).toEqual([1, 0]);
+  });
+});
+
+/** Dates by hand: 25 November is today; 20 miles a day. */
+describe('a follow-up in the yard', () => {
+  test.each([
+    { case: 'dated ahead', when: { days: 10 }, mark: { kind: 'follow-up', shape: 'eye', filled: false, state: 'ahead', name: 'look again: Bolts', rest: ', 5 Dec', standing: 'later', when: 'by 5 Dec 2026' } },
+    { case: 'dated today', when: { days: 0 }, mark: { shape: 'eye', filled: true, state: 'probably-due', rest: ', due today', standing: 'due today' } },
+    { case: 'past its day', when: { madeOn: day('2026-11-01'), dueOn: day('2026-11-20') }, mark: { shape: 'flag', state: 'late', late: '5 days late', rest: ', 5 days late' } },
+    { case: 'by distance', when: { after: { value: 2000, unit: 'mi' } }, mark: { shape: 'bar', filled: false, state: 'ahead' } },
+    { case: 'by distance, reached', when: { madeOn: day('2026-08-01'), after: { value: 1840, unit: 'mi' } }, mark: { shape: 'flag', state: 'late' } },
+  ] as const)('$case', ({ when, mark }) => {
+    const household = pip();
+    household.must('follow-up.add', { id: 'f', car: 'pip', text: 'Bolts', ...when });
+    const view = household.must('yard.show', {});
+    expect(marksOf(view)).toMatchObject([{ ...mark, id: 'pip/follow-up/f', href: '/car/pip/follow-up/f' }]);
+    const lanes = view.lanes.map((lane) => ({ lane, marks: marksOfLane(lane, view.today, WORDS) }));
+    const groups = waitingGroups(lanes, view.today);
+    expect([groups.followUps.map((one) => one.followUp.id), groups.late, groups.obligations, groups.probably]).toEqual([['f'], [], [], []]);
+  });
+
+  test('of which nobody knows how far the car had gone is listed, and not among items of unknown history', () => {
+    const household = memoryHousehold();
+    household.must('car.add', { id: 'pip', name: 'Pip' });
+    household.must('follow-up.add', { id: 'f', car: 'pip', text: 'Bolts', after: { value: 50, unit: 'km' } });
+    const view = household.must('yard.show', {});
+    const marks = marksOf(view);
+    expect(marks).toMatchObject([{ shape: 'question', state: 'unknown', when: '' }]);
+    expect(layLane(marks, timeScale(view.today, 12, 900), { rows: 4, marks: 9 }, (text) => text.length * 7)).toMatchObject({ placed: [], unknown: [] });
+    expect(waitingGroups(view.lanes.map((lane) => ({ lane, marks })), view.today).followUps.length).toBe(1);
   });
 });
