@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { disposalSchema } from '../work/disposal.ts';
 import { recordLineSchema } from '../records/work-record.ts';
-import { followUpRuleSchema } from '../work/task-sheet.ts';
 import { stepValueSchema } from '../work/doing.ts';
 import { jobSheetSchema } from './job-sheet-view-schema.ts';
 import { saidSchema } from './plan-said.ts';
@@ -21,7 +20,7 @@ export const closingTaskSchema = z.object({
   minutes: z.int().nullable(),
   /** Torques given and steps left out, for the line's note. */
   note: z.string(),
-  followUps: z.array(followUpRuleSchema),
+  followUps: jobSheetSchema.shape.cars.element.shape.tasks.element.shape.followUps,
 });
 export type ClosingTask = z.infer<typeof closingTaskSchema>;
 

@@ -15,7 +15,7 @@ import { disposalsInOrder, type Disposal } from '../work/disposal.ts';
 import { closingSchema, type ClosingCar, type ClosingTask } from './closing-schema.ts';
 import { noteOfTask } from './closing-note.ts';
 import type { Doing } from './doing-schema.ts';
-import { doingOf } from './doing-view.ts';
+import { doingOfSheet } from './doing-view.ts';
 import { jobParts } from './job-parts.ts';
 import type { CarJob, JobSheet } from './job-sheet-view-schema.ts';
 import { showJobSheet } from './job-sheet-view.ts';
@@ -31,18 +31,17 @@ export const showClosing = ask({
   answer: (facts, request, moment) => {
     const session = keptSession(facts, request.session);
     if (!session.ok) return session;
-    const doing = doingOf(facts, request.session, moment);
-    if (!doing.ok) return doing;
     const sheet = showJobSheet.answer(facts, request, moment);
     if (!sheet.ok) return sheet;
-    const told = sheet.value.cars.map((job) => carOf(facts, job, doing.value));
+    const doing = doingOfSheet(facts, sheet.value, moment);
+    const told = sheet.value.cars.map((job) => carOf(facts, job, doing));
     const done = new Set(told.flatMap((car) => car.tasks.filter(isDone).map((task) => task.key)));
     return ok({
       today: moment.today,
-      session: doing.value.session,
+      session: doing.session,
       date: dayOfLastTick(facts, session.value) ?? earliest(session.value.day, moment.today) ?? moment.today,
       cars: told.map((car) => ({ ...car, ...partsOf(facts, session.value, sheet.value.partsFrom, car, moment.today) })),
-      sharedSeconds: doing.value.sharedSeconds,
+      sharedSeconds: doing.sharedSeconds,
       wastes: disposalsInOrder(sheet.value.disposal.filter((one) => one.tasks.some((task) => done.has(task))).map((one) => one.what)).map((what) => ({ what, name: say({ key: `waste-${what}`, values: {} }), kept: KEPT.includes(what) })),
     });
   },
@@ -75,7 +74,7 @@ function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing): Clos
     outcome: item === null ? null : ticked === 0 ? 'not-done' : item.work === 'check' ? (foundAt(task.key, doing) ? 'watch' : 'good') : 'done',
     minutes: seconds === 0 ? null : Math.max(1, Math.round(seconds / 60)),
     note: noteOfTask(task.key, doing.steps),
-    followUps: task.followUps.map(({ text, days, distance }) => ({ text, days, distance })),
+    followUps: task.followUps,
   };
 }
 

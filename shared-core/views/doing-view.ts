@@ -3,7 +3,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask, type Moment } from '../journal/operation.ts';
 import { observations } from '../records/observation.ts';
 import { idSchema } from '../result/id.ts';
-import { ok, type Result } from '../result/result.ts';
+import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { begunWork, finds } from '../work/doing.ts';
 import { valuesOf } from '../work/read-at-step.ts';
@@ -19,16 +19,14 @@ import { showJobSheet } from './job-sheet-view.ts';
 export const showDoing = ask({
   request: z.strictObject({ session: idSchema }),
   reply: doingSchema,
-  answer: (facts, request, moment) => doingOf(facts, request.session, moment),
+  answer: (facts, request, moment) => {
+    const sheet = showJobSheet.answer(facts, request, moment);
+    return sheet.ok ? ok(doingOfSheet(facts, sheet.value, moment)) : sheet;
+  },
 });
 
-/** As `showDoing`. */
-export function doingOf(facts: Facts, session: string, moment: Moment): Result<Doing> {
-  const sheet = showJobSheet.answer(facts, { session }, moment);
-  return sheet.ok ? ok(doingOfSheet(facts, sheet.value, moment)) : sheet;
-}
-
-function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Moment): Doing {
+/** A session as it is worked, by its job sheet. */
+export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Moment): Doing {
   const { id } = sheet.session;
   const taken = spansOf(facts, id);
   const seconds = secondsByTask(taken, now);

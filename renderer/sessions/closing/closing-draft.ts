@@ -86,7 +86,7 @@ function carRequest(car: ClosingCar, told: CarDraft, at: string, read: FieldsRea
       reference: textOrNull(told.reference),
     })),
     measured: car.values.flatMap((value, index) => (value.read.kind === 'measured' && told.values[index]?.keep === true ? [{ value: value.id, fresh: told.values[index].fresh }] : [])),
-    followUps: tasks.flatMap(({ task, told: { outcome, met, followUps } }) => ((task.outcome === null ? met : outcome !== 'not-done') ? task.followUps.filter((_, index) => followUps[index] === true).map((rule) => ({ ...rule, item: task.task.kind === 'item' ? task.task.id : null })) : [])),
+    followUps: tasks.flatMap(({ task, told: { outcome, met, followUps } }) => ((task.outcome === null ? met : outcome !== 'not-done') ? task.followUps.filter((_, index) => followUps[index] === true).map(({ text, days, distance }) => ({ text, days, distance, item: task.task.kind === 'item' ? task.task.id : null })) : [])),
     costs: readCosts(told.costs, read, currency, at),
     printedTotalMinor: read.moneyOrNull(`${at}printedTotalMinor`, told.printedTotal, currency),
     doneBy: textOrNull(told.doneBy),

@@ -14,6 +14,7 @@ import { tell } from '../../ui/words/tell.ts';
 import { CarClosing } from './car-closing.tsx';
 import { closingDraft } from './closing-draft.ts';
 import styles from './closing.module.css';
+import waysStyles from '../ways.module.css';
 import { sendClosing } from './send-closing.ts';
 import { WasteLines } from './waste-lines.tsx';
 
@@ -26,7 +27,7 @@ export function ClosingScreen({ session }: { readonly session: string }) {
   return (
     <div className={styles.screen}>
       <div className={styles.top}>
-        <p className={styles.ways}>{back} <Link href={`/sessions/${session}/work`}>{tell('closing.to-work')}</Link></p>
+        <p className={waysStyles.ways}>{back} <Link href={`/sessions/${session}/work`}>{tell('closing.to-work')}</Link></p>
         <ScreenTitle>{title}</ScreenTitle>
       </div>
       <Asked answer={answer} onward={back}>{(closing) => <ClosingForm closing={closing} />}</Asked>

@@ -31,7 +31,7 @@ export function TaskLine(props: TaskLineProps) {
       </div>
       {task.outcome === null ? <Met {...props} /> : <Done {...props} />}
       {told && task.followUps.map((rule, index) => (
-        <Checkbox key={rule.text} label={tell('closing.follow-up', { text: rule.text, when: whenWords(rule) })} checked={draft.followUps[index] ?? false} onChange={(event) => onChange({ followUps: draft.followUps.map((one, own) => (own === index ? event.currentTarget.checked : one)) })} />
+        <Checkbox key={rule.text} label={tell('closing.follow-up', { text: rule.text, when: rule.when.text })} checked={draft.followUps[index] ?? false} onChange={(event) => onChange({ followUps: draft.followUps.map((one, own) => (own === index ? event.currentTarget.checked : one)) })} />
       ))}
     </div>
   );
@@ -55,9 +55,4 @@ function Met({ task, draft, at, place, currency, onChange }: TaskLineProps) {
       {draft.met && <TextInput {...place(`${at}paid`)} label={tell('closing.paid', { currency })} value={draft.paid} inputMode="decimal" autoComplete="off" onChange={(event) => onChange({ paid: event.currentTarget.value })} />}
     </div>
   );
-}
-
-function whenWords({ days, distance }: ClosingTask['followUps'][number]): string {
-  const parts = [...(days === null ? [] : [tell('closing.in-days', { n: days })]), ...(distance === null ? [] : [`${distance.value} ${distance.unit}`])];
-  return parts.join(tell('closing.or'));
 }

@@ -8,6 +8,7 @@ import { useAsk } from '../../ui/use-ask.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { BeforeWork } from './before-work.tsx';
 import styles from './doing.module.css';
+import waysStyles from '../ways.module.css';
 import { StepByStep } from './step-by-step.tsx';
 
 /** A session as it is worked, with dirty hands: one thing at a time, each tick written at once. */
@@ -19,7 +20,7 @@ export function DoingScreen({ session }: { readonly session: string }) {
   return (
     <div className={styles.screen}>
       <div className={styles.top}>
-        <p className={styles.ways}>{back} <Link href={`/sessions/${session}/sheet`}>{tell('job.open')}</Link></p>
+        <p className={waysStyles.ways}>{back} <Link href={`/sessions/${session}/sheet`}>{tell('job.open')}</Link></p>
         <ScreenTitle>{title}</ScreenTitle>
       </div>
       <Asked answer={answer} onward={back}>{(doing) => <Body doing={doing} />}</Asked>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import { change } from '../../ui/change.ts';
+import { FieldsRead } from '../../ui/form/read-fields.ts';
 import { sayFault } from '../../ui/form/say-fault.ts';
 
 type Request = RequestOf<'work.read'>;
@@ -19,6 +20,7 @@ export function useReading(start: string) {
 
 /** A number as a hand types it; null where it is none. @example numberOf('5,5') //=> 5.5 */
 export function numberOf(text: string): number | null {
-  const plain = text.trim().replace(',', '.');
-  return /^-?\d+(\.\d+)?$/.test(plain) ? Number(plain) : null;
+  const read = new FieldsRead();
+  const whole = read.whole(read.number('value', text));
+  return whole.ok ? whole.value : null;
 }

@@ -20,8 +20,6 @@ export const CLOSING_WORDS = {
   'closing.valid-what': 'as printed; worked out where it is left empty',
   'closing.paid': 'Paid ({currency})',
   'closing.follow-up': 'To be looked at again: {text}, {when}',
-  'closing.in-days': { one: 'after {n} day', other: 'after {n} days' },
-  'closing.or': ' or ',
   'closing.shelf': 'Taken off the shelf',
   'closing.lot': '{part}, {unit}',
   'closing.lot-for': 'for {task}',

@@ -21,7 +21,7 @@ function proposed(household: MemoryHousehold, session: string): RequestOf<'sessi
       lines: car.tasks.flatMap(({ task, outcome, minutes, note }) => (outcome === null ? [] : [{ item: task.id, outcome, minutes, note }])),
       lotsUsed: car.lots.map(({ lot, quantity }) => ({ lot, quantity })),
       measured: car.values.flatMap((value) => (value.read.kind === 'measured' ? [{ value: value.id }] : [])),
-      followUps: car.tasks.filter((task) => task.outcome !== 'not-done').flatMap((task) => task.followUps.map((rule) => ({ ...rule, item: task.task.id }))),
+      followUps: car.tasks.filter((task) => task.outcome !== 'not-done').flatMap((task) => task.followUps.map(({ text, days, distance }) => ({ text, days, distance, item: task.task.id }))),
     })),
     wastes: closing.wastes.filter((one) => one.kept).map(({ name }) => ({ what: name })),
   };
