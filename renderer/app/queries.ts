@@ -1,4 +1,4 @@
-import { QueryClient, type QueryKey } from '@tanstack/react-query';
+import { QueryClient, type QueryFilters, type QueryKey } from '@tanstack/react-query';
 import type { Result } from '../../shared-core/result/result.ts';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import type { PagePush } from '../bridge/pushes.ts';
@@ -16,8 +16,13 @@ export const queries = new QueryClient({
 
 /** Asks again for what is on screen once something has changed, or may have while the host could not be heard. */
 export function dropWhatChanged(push: PagePush): void {
-  if (push.kind === 'heard-again') void queries.invalidateQueries();
-  if (push.kind === 'changed') void queries.invalidateQueries({ predicate: ({ queryKey, state }) => mayHaveChanged(queryKey, state.data, push.cars) });
+  if (push.kind === 'heard-again') askAgain({});
+  if (push.kind === 'changed') askAgain({ predicate: ({ queryKey, state }) => mayHaveChanged(queryKey, state.data, push.cars) });
+}
+
+/** An answer still on its way may be older than the change, and the cache would take it as fresh: it is dropped, and asked for anew. */
+function askAgain(which: QueryFilters): void {
+  void queries.cancelQueries(which).then(() => queries.invalidateQueries(which));
 }
 
 /**

@@ -1,0 +1,46 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { chromiumHere } from './launch-chromium.ts';
+import { openSamplePage, type SamplePage } from './sample-page.ts';
+
+/** A change that falls between a question of the page and its answer, or before the page hears what changes. */
+describe.skipIf(chromiumHere === null)('a change while the page is asking', { timeout: 90_000 }, () => {
+  let sample: SamplePage;
+  beforeAll(async () => void (sample = await openSamplePage()));
+  afterAll(() => sample.close());
+
+  const keep = (id: string, day: string) =>
+    sample.must('session.keep', { sessions: [{ id, day: day as never, place: 'corner', tasks: [{ kind: 'item', id: id === 'first' ? 'pip-oil' : 'pip-brake-fluid' }] }] });
+  const shown = (day: RegExp) => sample.page.getByRole('list', { name: 'Sessions' }).getByRole('button', { name: day }).waitFor();
+
+  test('the answer from before a session was kept does not stay on the yard', async () => {
+    const { page } = sample;
+    let asked = 0;
+    await page.route('**/operations/sessions.show', async (route) => {
+      asked += 1;
+      const reply = await route.fetch();
+      if (asked === 1) await keep('first', '2026-12-17');
+      await route.fulfill({ response: reply });
+    });
+    await page.reload();
+    await shown(/Thu 17 Dec/);
+    await page.unroute('**/operations/sessions.show');
+    expect(asked).toBeGreaterThan(1);
+  });
+
+  test('nothing is asked before what changes can be heard', async () => {
+    const { page } = sample;
+    const order: string[] = [];
+    page.on('request', (request) => order.push(new URL(request.url()).pathname));
+    await page.route('**/pushes', async (route) => {
+      await new Promise((wait) => setTimeout(wait, 500));
+      await route.continue();
+      order.push('heard');
+    });
+    await page.reload();
+    await page.getByRole('heading', { name: 'The yard' }).waitFor();
+    await keep('second', '2026-12-18');
+    await shown(/Fri 18 Dec/);
+    expect(order.indexOf('heard')).toBeGreaterThan(-1);
+    expect(order.findIndex((path) => path.startsWith('/operations/'))).toBeGreaterThan(order.indexOf('heard'));
+  });
+});
