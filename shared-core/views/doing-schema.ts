@@ -23,7 +23,7 @@ export const doingStepSchema = z.object({
   text: z.string(),
   ...jobStepSchema.pick({ torques: true, fluids: true, figures: true, tools: true, measure: true, hazards: true, disposal: true }).shape,
   /** The cautions of its hazards in full. */
-  cautions: z.array(cautionSchema.pick({ by: true, said: true }).extend({ name: z.string() })),
+  cautions: z.array(cautionSchema.pick({ name: true, by: true, said: true })),
   tick: tickSchema.nullable(),
   values: z.array(stepValueSchema),
 });

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { Car } from '../fleet/car.ts';
+import { say } from '../result/words/say.ts';
 import { disposalsInOrder } from '../work/disposal.ts';
 import { hazardSchema, whoMay, type Hazard } from '../work/hazard.ts';
 import { hasHighVoltage, hazardsOf } from '../work/job-hazards.ts';
@@ -28,14 +29,14 @@ export function jobCautions(cars: readonly CarTasks[]): Caution[] {
       if (hasHighVoltage(car) && !hazards.includes('high-voltage')) nearHighVoltage.push(task.key);
     }
   }
-  const general = (key: string, tasks: readonly string[], values = {}): Caution => ({ hazard: null, by: 'anyone', said: said({ key, values }), tasks: [...tasks].sort() });
+  const general = (key: string, tasks: readonly string[], values = {}): Caution => ({ hazard: null, name: null, by: 'anyone', said: said({ key, values }), tasks: [...tasks].sort() });
   return [
     general('caution-maker-first', []),
     ...(unwritten.length === 0 ? [] : [general('caution-unknown', unwritten.map((one) => one.key), { tasks: unwritten.map((one) => one.name).sort().join(', ') })]),
     ...(nearHighVoltage.length === 0 ? [] : [general('caution-high-voltage-near', nearHighVoltage)]),
     ...hazardSchema.options.flatMap((hazard): Caution[] => {
       const tasks = found.get(hazard);
-      return tasks === undefined ? [] : [{ hazard, by: whoMay(hazard), said: said({ key: `caution-${hazard}`, values: {} }), tasks: [...tasks].sort() }];
+      return tasks === undefined ? [] : [{ hazard, name: say({ key: `hazard-${hazard}`, values: {} }), by: whoMay(hazard), said: said({ key: `caution-${hazard}`, values: {} }), tasks: [...tasks].sort() }];
     }),
   ];
 }

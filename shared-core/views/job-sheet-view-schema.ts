@@ -107,6 +107,7 @@ export const jobTaskSchema = z.object({
 export const cautionSchema = z.object({
   /** Null for what holds for all work. */
   hazard: hazardSchema.nullable(),
+  name: z.string().nullable(),
   by: z.enum(['licensed', 'skilled', 'anyone']),
   said: saidSchema,
   /** The tasks it is for; empty for what holds for all. */

@@ -101,8 +101,8 @@ describe.skipIf(chromiumHere === null)('a whole session', { timeout: 180_000 }, 
     await page.getByRole('heading', { name: 'Sessions', level: 1 }).waitFor();
     await keys.press(/^Work through it: /);
     const before = page.getByRole('region', { name: 'Before the first step' });
-    await before.getByText('A car that falls kills.').waitFor();
-    await before.getByText('Lives hang on the brakes.').waitFor();
+    await before.getByText('Lifting: A car that falls kills.').waitFor();
+    await before.getByText('Brakes, skilled person: Lives hang on the brakes.').waitFor();
     expect(await page.getByText('Let the oil out.').count()).toBe(0);
     await soundAtEverySize(page, 'before the work');
     await keys.press('I have read them: begin');

@@ -1,5 +1,6 @@
 import { Link } from 'wouter';
 import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
+import { CautionText } from '../../ui/caution-text.tsx';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import sectionStyles from '../../ui/section.module.css';
@@ -8,7 +9,6 @@ import styles from './editor.module.css';
 /** What stands before the first step, and what is still wanting, as the sheet was saved last. */
 export function Beside({ shown, dirty }: { readonly shown: ReplyOf<'sheet.show'>; readonly dirty: boolean }) {
   const { cautions, job, tools, car } = shown;
-  const names = new Map([...job.tasks, ...job.blocks.flatMap((block): readonly { readonly hazards: typeof job.tasks[number]['hazards'] }[] => block.steps)].flatMap((one) => one.hazards).map(({ hazard, name }) => [hazard, name]));
   const gaps = job.blocks.flatMap((block) => (block.access !== null && block.gap !== null ? [block.gap] : []));
   const lacking = tools.filter((tool) => tool.lacking);
   return (
@@ -16,10 +16,7 @@ export function Beside({ shown, dirty }: { readonly shown: ReplyOf<'sheet.show'>
       <div className={styles.cautions}>
         <Section title={tell('job.cautions')} hint={tell(dirty ? 'sheet-edit.beside-dirty' : 'sheet-edit.beside')}>
           <ul className={styles.plain}>
-            {cautions.map(({ hazard, by, said }) => {
-              const title = [hazard === null ? null : (names.get(hazard) ?? null), by === 'anyone' ? null : tell(`job.by-${by}`)].filter((one) => one !== null).join(', ');
-              return <li key={said.code}>{title !== '' && <strong>{title}: </strong>}{said.text}</li>;
-            })}
+            {cautions.map((one) => <li key={one.said.code}><CautionText name={one.name} by={one.by} said={one.said} /></li>)}
           </ul>
         </Section>
       </div>

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import type { Doing } from '../../../shared-core/views/doing-schema.ts';
+import { CautionText } from '../../ui/caution-text.tsx';
 import { change } from '../../ui/change.ts';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { tell } from '../../ui/words/tell.ts';
@@ -19,9 +20,9 @@ export function BeforeWork({ doing }: { readonly doing: Doing }) {
     <section className={styles.before} aria-labelledby={id}>
       <h2 id={id}>{tell('job.cautions')}</h2>
       <ul className={styles.cautions}>
-        {doing.cautions.map(({ by, said, tasks: of }) => (
+        {doing.cautions.map(({ name, by, said, tasks: of }) => (
           <li key={said.code}>
-            {by !== 'anyone' && <strong>{tell(`job.by-${by}`)}: </strong>}{said.text}
+            <CautionText name={name} by={by} said={said} />
             {of.length > 0 && tasks.size > 1 && <span className={styles.soft}> {tell('job.caution-for', { tasks: of.map((key) => tasks.get(key) ?? key).join('; ') })}</span>}
           </li>
         ))}

@@ -1,5 +1,6 @@
 import { useId, type ReactNode, type RefObject } from 'react';
 import type { Doing, DoingStep } from '../../../shared-core/views/doing-schema.ts';
+import { CautionText } from '../../ui/caution-text.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { figureText, torqueText, torqueTyped } from '../sheet/figure-words.ts';
 import { useSheetUnit, type SheetUnit } from '../sheet/sheet-choices.ts';
@@ -24,7 +25,7 @@ export function StepCard({ doing, step, cardRef, children }: StepCardProps) {
       <p id={`${id}-place`} className={styles.place}>{tell('doing.place', { n: step.place, of: doing.steps.length, car: step.carName, block: step.block })}</p>
       {step.cautions.length > 0 && (
         <ul className={styles.cautions}>
-          {step.cautions.map(({ name, by, said }) => <li key={name}><strong>{[name, by === 'anyone' ? null : tell(`job.by-${by}`)].filter((one) => one !== null).join(', ')}:</strong> {said.text}</li>)}
+          {step.cautions.map(({ name, by, said }) => <li key={said.code}><CautionText name={name} by={by} said={said} /></li>)}
         </ul>
       )}
       <h2 id={`${id}-text`} className={styles.text}>{step.text}</h2>

@@ -1,5 +1,5 @@
 import type { CarJob, JobSheet } from '../../../shared-core/views/job-sheet-view-schema.ts';
-import type { JobStep, Task } from './sheet-types.ts';
+import type { Task } from './sheet-types.ts';
 
 /** What of a session's sheet is for one car. */
 export interface CarPart {
@@ -38,10 +38,4 @@ export function fluidsInHand(fluids: CarJob['fluids']): CarJob['fluids'] {
 /** Names of a car's tasks by their keys; tasks of other cars are left out. */
 export function taskNames(job: CarJob, keys: readonly string[]): string {
   return job.tasks.filter((task) => keys.includes(task.key)).map((task) => task.name).join(', ');
-}
-
-/** What a hazard is called, as the tasks and steps of the car name it. */
-export function hazardName(job: CarJob, hazard: string): string | null {
-  const all = [...job.tasks, ...job.blocks.flatMap((block): readonly JobStep[] => block.steps)].flatMap((one) => one.hazards);
-  return all.find((one) => one.hazard === hazard)?.name ?? null;
 }
