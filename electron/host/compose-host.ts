@@ -5,6 +5,7 @@ import type { Ask, Do, HostServed } from '../../shared-core/journal/operation.ts
 import { must } from '../../shared-core/result/assert.ts';
 import { parseRequest } from '../../shared-core/result/parse-request.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { paperDesk } from '../papers/paper-desk.ts';
 import { failure } from './failure.ts';
 import { momentOf, type HostContext, type World } from './host-context.ts';
 import { databaseFile, openHouseholdFolder, type HouseholdFolder } from './household-folder.ts';
@@ -53,6 +54,7 @@ function hostOver(home: string, opened: HouseholdFolder, world: World): Composed
     },
     compose: composeHost,
     push: (push) => listeners.forEach((listener) => tell(listener, push)),
+    papers: paperDesk(),
   };
   const stopWatching = watchOtherWriters(context);
   return {
@@ -62,10 +64,10 @@ function hostOver(home: string, opened: HouseholdFolder, world: World): Composed
       listeners.add(listener);
       return () => void listeners.delete(listener);
     },
-    close: () => {
+    close: async () => {
       stopWatching();
       current.store.close();
-      return Promise.resolve();
+      await context.papers.close();
     },
   };
 }

@@ -1,13 +1,19 @@
 import { papers } from '../../shared-core/records/paper.ts';
+import type { FindPaper } from '../loopback/paper-answer.ts';
 import { readPaper } from '../papers/read-paper.ts';
 import type { ComposedHost } from './compose-host.ts';
 
-/** Finds a kept paper for showing: only one that is in the household, and only whole. */
-export function paperFinder(host: ComposedHost): (id: string) => Promise<{ bytes: Uint8Array; mediaType: string } | null> {
-  return (id) => {
-    const { facts, folder } = host.context.household();
-    const paper = facts.get(papers, id);
-    const read = paper === null ? null : readPaper(folder, id);
-    return Promise.resolve(paper !== null && read?.state === 'whole' ? { bytes: read.bytes, mediaType: paper.media } : null);
+/** Finds a kept paper for showing: only one that is in the household, and only whole. What is drawn of it is always a WebP of our own. */
+export function paperFinder({ context }: ComposedHost): FindPaper {
+  return async ({ sha256, part }) => {
+    const { facts, folder } = context.household();
+    const paper = facts.get(papers, sha256);
+    if (paper === null) return null;
+    if (part === 'whole') {
+      const read = readPaper(folder, sha256);
+      return read.state === 'whole' ? { bytes: read.bytes, mediaType: paper.media } : null;
+    }
+    const bytes = part === 'thumbnail' ? await context.papers.thumbnail(folder, paper) : await context.papers.page(folder, paper, part.page);
+    return bytes === null ? null : { bytes, mediaType: 'image/webp' };
   };
 }

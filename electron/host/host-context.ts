@@ -3,6 +3,7 @@ import type { Host } from '../../shared-core/contract/host.ts';
 import type { Push } from '../../shared-core/contract/push.ts';
 import type { Moment } from '../../shared-core/journal/operation.ts';
 import type { Result } from '../../shared-core/result/result.ts';
+import type { PaperDesk } from '../papers/paper-desk.ts';
 import type { RowMaking } from '../store/journal-table.ts';
 import type { HouseholdFolder } from './household-folder.ts';
 
@@ -29,6 +30,8 @@ export interface HostContext {
   /** Another host, over a folder of its own. */
   compose(folder: string, world: World): Result<Host & { readonly context: HostContext }>;
   push(push: Push): void;
+  /** Where papers are looked into. */
+  readonly papers: PaperDesk;
 }
 
 /** The moment that an operation is given. */

@@ -2,7 +2,8 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import { answerOperation, operationInPath, type OperationServer } from './answer-operation.ts';
 import type { LinkTokens } from './link-tokens.ts';
 import type { PageFiles } from './page-files.ts';
-import { digestInPath, paperHeaders, type FindPaper } from './paper-answer.ts';
+import { paperHeaders, type FindPaper } from './paper-answer.ts';
+import { paperInPath } from './paper-path.ts';
 import type { PushStreams } from './push-streams.ts';
 import { give, say } from './replies.ts';
 import { guardRequest } from './request-guard.ts';
@@ -60,10 +61,10 @@ async function operate({ operations }: Routes, { request, response, path }: Exch
 }
 
 async function givePaper(routes: Routes, { response, path }: Exchange): Promise<void> {
-  const sha256 = digestInPath(path);
-  const paper = sha256 === null ? null : await routes.paper(sha256);
-  if (sha256 === null || paper === null) return say(response, 404, 'There is no such paper here.');
-  return give(response, 200, paperHeaders(sha256, paper.mediaType), paper.bytes);
+  const asked = paperInPath(path);
+  const paper = asked === null ? null : await routes.paper(asked);
+  if (asked === null || paper === null) return say(response, 404, 'There is no such paper here.');
+  return give(response, 200, paperHeaders(asked.sha256, paper.mediaType), paper.bytes);
 }
 
 function givePage({ files }: Routes, { response, path }: Exchange): void {

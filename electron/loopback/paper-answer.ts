@@ -1,15 +1,11 @@
 import { COMMON_HEADERS, PAPER_POLICY } from './page-policy.ts';
+import type { PaperAsked } from './paper-path.ts';
 
-/** A kept paper's bytes and kind; null where there is none by that digest. */
-export type FindPaper = (sha256: string) => Promise<{ readonly bytes: Uint8Array; readonly mediaType: string } | null>;
+/** A kept paper's bytes or picture, with its kind; null where there is none of that paper. */
+export type FindPaper = (asked: PaperAsked) => Promise<{ readonly bytes: Uint8Array; readonly mediaType: string } | null>;
 
 /** Kinds that a browser draws by itself without running anything in them. */
 const SHOWN: Readonly<Record<string, string | undefined>> = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp', 'image/gif': 'gif', 'text/plain': 'txt' };
-
-/** The digest an address of a paper names; null for any other address. @example digestInPath('/papers/ab') //=> null */
-export function digestInPath(urlPath: string): string | null {
-  return /^\/papers\/([0-9a-f]{64})$/.exec(urlPath)?.[1] ?? null;
-}
 
 /**
  * The headers a paper goes out with: a picture is shown, in a sandbox; anything else, PDF and kinds not known here included, is

@@ -1,6 +1,7 @@
 import type { Protocol } from 'electron';
 import type { PageFiles } from '../loopback/page-files.ts';
-import { digestInPath, paperHeaders, type FindPaper } from '../loopback/paper-answer.ts';
+import { paperHeaders, type FindPaper } from '../loopback/paper-answer.ts';
+import { paperInPath } from '../loopback/paper-path.ts';
 import { isOwnPage, PAGE_SCHEME } from './page-address.ts';
 
 /** What must be known of our scheme before the program is ready: a standard, secure one, so that the page has an origin. */
@@ -16,8 +17,8 @@ export async function answerPage(request: Pick<Request, 'method' | 'url'>, files
   if (request.method !== 'GET' && request.method !== 'HEAD') return new Response(null, { status: 405 });
   if (!isOwnPage(request.url)) return new Response(null, { status: 421 });
   const { pathname } = new URL(request.url);
-  const sha256 = digestInPath(pathname);
-  if (sha256 !== null) return answerPaper(sha256, await paper(sha256));
+  const asked = paperInPath(pathname);
+  if (asked !== null) return answerPaper(asked.sha256, await paper(asked));
   const found = pathname.startsWith('/papers/') ? null : files.answer(pathname);
   return found === null ? new Response(null, { status: 404 }) : new Response(asBody(found.body), { headers: { ...found.headers } });
 }

@@ -82,4 +82,4 @@ function writePage(folder: string): void {
   writeFileSync(path.join(folder, 'page', 'assets', 'odd.exe'), 'MZ');
 }
 
-const findPaper: LoopbackOptions['paper'] = (sha256) => Promise.resolve(sha256 === PAPER ? { bytes: Buffer.from('<script>1</script>'), mediaType: 'text/html' } : null);
+const findPaper: LoopbackOptions['paper'] = ({ sha256, part }) => Promise.resolve(sha256 === PAPER && part === 'whole' ? { bytes: Buffer.from('<script>1</script>'), mediaType: 'text/html' } : null);

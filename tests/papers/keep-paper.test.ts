@@ -121,7 +121,7 @@ describe('the same bytes twice', () => {
 describe('a paper that stands upon nothing', () => {
   test('is shown only while it is kept and whole', async () => {
     const host = await openHouseholdWithPip();
-    const find = paperFinder(host.composed);
+    const find = (sha256: string) => paperFinder(host.composed)({ sha256, part: 'whole' });
     const { paper, undo } = await host.must('paper.keep', { name: 'p.png', base64: png(2, 2).toString('base64') });
     expect(await find(paper.id)).toMatchObject({ mediaType: 'image/png' });
     writeFileSync(paperPath(host.folder, paper.id), 'other');

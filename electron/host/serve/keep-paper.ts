@@ -28,7 +28,9 @@ export async function keepPaper(context: HostContext, request: { readonly name: 
   const known = household.facts.get(papers, id);
   if (known !== null) return ok({ paper: known });
   const paper: Paper = { id, name: fileNameOnly(request.name), media: judged.value, bytes: bytes.length };
-  return writeDecision(context, () => ok({ entries: [newEntry(paperKept, paper)], reply: { paper } })) as Result<{ paper: Paper }>;
+  const written = writeDecision(context, () => ok({ entries: [newEntry(paperKept, paper)], reply: { paper } })) as Result<{ paper: Paper }>;
+  if (written.ok) context.papers.soon(household.folder, paper, () => context.push({ kind: 'changed', stages: ['records'], cars: [] }));
+  return written;
 }
 
 /** The last part of a path, for some programs hand over the whole; the bytes are kept by digest, never by this name. */

@@ -110,6 +110,10 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'paper-too-large': 'That file is larger than 25 MB. Make it smaller first.',
   'paper-not-base64': 'The bytes of the paper did not arrive whole.',
   'paper-broken': 'That {kind} is cut short or broken. Get it again.',
+  'pdf-broken': 'That PDF cannot be read. It may be broken.',
+  'pdf-locked': 'That PDF is behind a password.',
+  'pdf-too-slow': 'That PDF takes too long to read.',
+  'no-such-page': 'There is no such page.',
   'image-too-large': 'That image is larger than {most} points on a side or {all} in all. Make it smaller first.',
 
   'sample-open': 'The sample household is already open.',
