@@ -30,8 +30,15 @@ export function householdKey(which: 0 | 1 = 0) {
   return { publicKey, fingerprint: keyFingerprint(publicKey, sha256), sign: ed25519Signer(keyOf(which)) };
 }
 
+/** What an entry of a made-up journal says. */
+export interface FixtureEntry {
+  readonly subject: string;
+  readonly kind: string;
+  readonly values: Readonly<Record<string, Json>>;
+}
+
 /** Six entries: four of car pip, two of another car between them. */
-const ENTRIES: readonly { subject: string; kind: string; values: Record<string, Json> }[] = [
+const ENTRIES: readonly FixtureEntry[] = [
   { subject: 'car/pip', kind: 'car-set', values: { id: 'pip', name: 'Pip', year: 2022 } },
   { subject: 'car/moth', kind: 'car-set', values: { id: 'moth', name: 'Moth', year: 1972 } },
   { subject: 'car/pip', kind: 'reading-recorded', values: { id: 'r1', car: 'pip', date: '2026-03-01', shown: 40_000_000 } },
@@ -40,14 +47,14 @@ const ENTRIES: readonly { subject: string; kind: string; values: Record<string, 
   { subject: 'car/pip', kind: 'work-recorded', values: { id: 'w1', car: 'pip', date: '2026-03-03', title: 'Oil and filter', costs: [{ amountMinor: 4250 }], papers: [PHOTO_DIGEST] } },
 ];
 
-/** The journal of the entries above, the values and salts beside each row. */
-export function journal(): KeptEntry[] {
+/** The journal of the entries above, or of others, the values and salts beside each row. */
+export function journal(entries: readonly FixtureEntry[] = ENTRIES): KeptEntry[] {
   const kept: KeptEntry[] = [];
-  ENTRIES.forEach(({ subject, kind, values }, seq) => {
+  entries.forEach(({ subject, kind, values }, seq) => {
     const names = Object.keys(values);
     const salts = Object.fromEntries(names.map((name, at) => [name, (seq * 100 + at + 1).toString(16).padStart(32, '0')]));
     const before = kept.at(-1)?.row;
-    const at = `2026-03-0${seq + 1}T09:00:00.000Z`;
+    const at = `2026-03-${String(seq + 1).padStart(2, '0')}T09:00:00.000Z`;
     const row = composeRow({ seq, at, kind, version: 1, subject, values, salts, prev: before === undefined ? null : rowHash(before, sha256) }, sha256);
     kept.push({ row, kept: Object.fromEntries(names.map((name) => [name, { value: values[name] ?? null, salt: salts[name] ?? '' }])) });
   });
