@@ -1,6 +1,4 @@
 import { keepSessions, proposeSessions } from './keep-sessions.ts';
-import { endSession, moveSession } from './move-session.ts';
-import { releaseTasks } from './release-tasks.ts';
 import { removeAccessGroup, setAccessGroup } from './set-access-group.ts';
 import { removeCarDays, setCarDays } from './set-car-days.ts';
 import { removePlaceDays, setPlaceDays } from './set-place-days.ts';
@@ -8,7 +6,7 @@ import { removePlace, setPlace } from './set-place.ts';
 import { setPlanSettings } from './set-plan-settings.ts';
 import { removeWorthWhile, setWorthWhile } from './set-worth-while.ts';
 
-/** What can be asked of the sessions by name. */
+/** What can be asked of the sessions by name; to move or end one looks at the work in hand, and stands there. */
 export const sessionsOperations = {
   'place.set': setPlace,
   'place.remove': removePlace,
@@ -23,7 +21,4 @@ export const sessionsOperations = {
   'worth-while.remove': removeWorthWhile,
   'session.keep': keepSessions,
   'session.propose': proposeSessions,
-  'session.move': moveSession,
-  'session.release': releaseTasks,
-  'session.end': endSession,
 } as const;

@@ -45,6 +45,8 @@ export const doingSchema = z.object({
   running: z.object({ task: z.string().nullable(), name: z.string(), from: instantSchema }).nullable(),
   /** When somebody last ticked, measured, or ran or paused the time. */
   lastSign: instantSchema.nullable(),
+  /** The time runs, and nobody gave a sign for so long that it is asked about. */
+  leftRunning: z.boolean(),
   found: z.array(observationSchema),
   /** Where each of them was found. */
   finds: z.array(findSchema),

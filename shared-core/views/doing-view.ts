@@ -6,9 +6,10 @@ import { idSchema } from '../result/id.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { begunWork, finds } from '../work/doing.ts';
+import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
 import { photosOf } from '../work/take-photo.ts';
-import { lastSign, secondsByTask, spansOf } from '../work/take-time.ts';
+import { lastSign, LEFT_ALONE_SECONDS, secondsByTask, spansOf } from '../work/take-time.ts';
 import { ticksOf } from '../work/tick-step.ts';
 import { doingSchema, type Doing } from './doing-schema.ts';
 import { doingSteps } from './doing-steps.ts';
@@ -33,6 +34,7 @@ export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Mome
   const steps = doingSteps(sheet.cars, ticksOf(facts, id), valuesOf(facts, id));
   const tasks = sheet.cars.flatMap((job) => job.tasks.filter((task) => !task.done).map((task) => ({ job, task })));
   const found = facts.all(finds).filter((one) => one.session === id);
+  const sign = lastSign(facts, id);
   const running = taken.find((span) => span.to === null);
   return {
     today, now,
@@ -46,7 +48,8 @@ export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Mome
     }),
     sharedSeconds: seconds.get(null) ?? 0,
     running: running === undefined ? null : { task: running.task, name: tasks.find(({ task }) => task.key === running.task)?.task.name ?? say({ key: 'doing-shared', values: {} }), from: running.from },
-    lastSign: lastSign(facts, id),
+    lastSign: sign,
+    leftRunning: running !== undefined && sign !== null && secondsBetween(sign, now) > LEFT_ALONE_SECONDS,
     found: found.flatMap((one) => facts.get(observations, one.id) ?? []),
     finds: found,
     photos: [...photosOf(facts, id)],

@@ -5,10 +5,10 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { moveSession } from '../sessions/move-session.ts';
 import { isPinned, sessionSchema, type Session } from '../sessions/session.ts';
 import { bookings, bookingSchema, type Booking } from './booking.ts';
 import { bookingEntries, garageSession, type GarageSession } from './find-booking.ts';
+import { moveWithWork } from './move-with-work.ts';
 import { numberedLines } from './numbered-lines.ts';
 import { wantedOfTasks } from './wanted-of-tasks.ts';
 
@@ -76,6 +76,6 @@ interface MovedThere {
 function movedThere(facts: Facts, session: Session, { day, moveSession: move }: Wanted, moment: Moment): Result<MovedThere> {
   if (day === session.day) return ok({ session, entries: [], notes: [] });
   if (!move || !isPinned(session)) return refuse('booking-other-day', { day, session: session.day }, ['day']);
-  const moved = moveSession.decide(facts, { session: session.id, day }, moment);
+  const moved = moveWithWork.decide(facts, { session: session.id, day }, moment);
   return moved.ok ? ok({ session: moved.value.reply.session, entries: moved.value.entries, notes: moved.value.reply.notes }) : moved;
 }

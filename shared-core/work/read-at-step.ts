@@ -60,7 +60,8 @@ function checkRead(facts: Facts, car: string, read: StepValue['read']): Result<u
   return named.ok ? checkMeasuredValue(facts, car, read, read.typed) : named;
 }
 
-function sameRead(a: StepValue['read'], b: StepValue['read']): boolean {
+/** Whether two readings are of one thing. */
+export function sameRead(a: StepValue['read'], b: StepValue['read']): boolean {
   if (a.kind === 'torque') return b.kind === 'torque' && a.name === b.name;
   return b.kind === 'measured' && a.what === b.what && a.name === b.name && a.place === b.place;
 }

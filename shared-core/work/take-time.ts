@@ -8,6 +8,9 @@ import { begunSession } from './begin-work.ts';
 import { spans, spanSchema, stepValues, ticks, timeTaken, type Span } from './doing.ts';
 import { instantSchema, secondsBetween } from './instant.ts';
 
+/** So long without a sign of work, and time that runs is not vouched for: ours, no source. */
+export const LEFT_ALONE_SECONDS = 600;
+
 /**
  * Runs the time of a task, or pauses it: one runs at a time, and starting one ends the other. `upTo`: until when the running one counts,
  * where it was left running; now unless given.
@@ -38,6 +41,13 @@ export function spansOf(facts: Facts, session: string): readonly Span[] {
 /** Entries that end what runs in a session. */
 export function endedSpans(facts: Facts, session: string, now: string): readonly NewEntry[] {
   return spansOf(facts, session).flatMap((span) => (span.to === null ? [newEntry(timeTaken, { ...span, to: span.from > now ? span.from : now })] : []));
+}
+
+/** Until when a stretch counts that is ended for its task moves away: now, or the last sign of work where nobody gave one for long. */
+export function vouchedUntil(facts: Facts, span: Span, now: string): string {
+  const sign = lastSign(facts, span.session) ?? span.from;
+  const end = secondsBetween(sign, now) > LEFT_ALONE_SECONDS ? sign : now;
+  return end < span.from ? span.from : end;
 }
 
 /** Seconds of each task (null: shared ones) by an instant, what runs included. */

@@ -3,9 +3,11 @@ import { askBooking } from './ask-booking.ts';
 import { bookSession } from './book-session.ts';
 import { cameBack } from './came-back.ts';
 import { dropBooking } from './drop-booking.ts';
+import { endWithWork, releaseWithWork } from './end-with-work.ts';
 import { doFollowUp, dropFollowUp } from './end-follow-up.ts';
 import { copySheet } from './copy-sheet.ts';
 import { beginWork } from './begin-work.ts';
+import { moveWithWork } from './move-with-work.ts';
 import { readAtStep, unreadAtStep } from './read-at-step.ts';
 import { quoteBooking, removeQuote } from './quote-booking.ts';
 import { removeSheet, setSheet } from './set-sheet.ts';
@@ -15,7 +17,7 @@ import { dropPhoto, takePhoto } from './take-photo.ts';
 import { takeTime } from './take-time.ts';
 import { tickStep, untickStep } from './tick-step.ts';
 
-/** What can be asked of the work itself by name. */
+/** What can be asked of the work itself by name, and of sessions where it concerns the work in hand. */
 export const workOperations = {
   'sheet.set': setSheet,
   'sheet.start': startSheet,
@@ -25,6 +27,9 @@ export const workOperations = {
   'follow-up.add': addFollowUp,
   'follow-up.done': doFollowUp,
   'follow-up.drop': dropFollowUp,
+  'session.move': moveWithWork,
+  'session.release': releaseWithWork,
+  'session.end': endWithWork,
   'work.begin': beginWork,
   'work.tick': tickStep,
   'work.untick': untickStep,

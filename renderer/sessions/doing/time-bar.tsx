@@ -6,9 +6,6 @@ import { tell } from '../../ui/words/tell.ts';
 import { BigButton } from './big-button.tsx';
 import styles from './doing.module.css';
 
-/** So long without a tick, and the time that runs is asked about when one comes back: ours, no source. */
-const LEFT_ALONE_SECONDS = 600;
-
 interface TimeBarProps {
   readonly doing: Doing;
   /** The task of the step in hand; null where several share it. */
@@ -19,7 +16,7 @@ interface TimeBarProps {
 export function TimeBar({ doing, task }: TimeBarProps) {
   const { running, session } = doing;
   const seconds = useSecondsSince(doing.now, running !== null);
-  const [asked, setAsked] = useState(() => running !== null && doing.lastSign !== null && secondsFrom(doing.lastSign, doing.now) > LEFT_ALONE_SECONDS);
+  const [asked, setAsked] = useState(doing.leftRunning);
   const time = (run: boolean, upTo: string | null = null) => void change('work.time', { session: session.id, task: run ? task : null, run, upTo });
   const own = doing.tasks.find((one) => one.key === task);
   const spent = (own?.seconds ?? doing.sharedSeconds) + (running !== null && running.task === task ? seconds : 0);

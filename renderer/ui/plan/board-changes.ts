@@ -21,19 +21,19 @@ export function keepSession(session: Standing): Undoable {
   return change('session.keep', { sessions: [wanted(session)] });
 }
 
-/** Takes a session away; its tasks are free again. */
-export function dropSession({ id }: Pick<Standing, 'id'>): Undoable {
-  return change('session.end', { session: id, as: 'cancelled' });
+/** Takes a session away; its tasks are free again. `sure`: although work on it is in hand, here and below. */
+export function dropSession({ id }: Pick<Standing, 'id'>, sure = false): Undoable {
+  return change('session.end', { session: id, as: 'cancelled', sure });
 }
 
 /** Takes one task out of a session; it is free again. */
-export function takeTaskOut({ id }: Pick<Standing, 'id'>, task: Standing['tasks'][number]['task']): Undoable {
-  return change('session.release', { session: id, tasks: [task] });
+export function takeTaskOut({ id }: Pick<Standing, 'id'>, task: Standing['tasks'][number]['task'], sure = false): Undoable {
+  return change('session.release', { session: id, tasks: [task], sure });
 }
 
 /** Says that a kept session was held. */
-export function endSession({ id }: Pick<Standing, 'id'>): Undoable {
-  return change('session.end', { session: id, as: 'done' });
+export function endSession({ id }: Pick<Standing, 'id'>, sure = false): Undoable {
+  return change('session.end', { session: id, as: 'done', sure });
 }
 
 function wanted({ day, place, tasks }: Standing) {

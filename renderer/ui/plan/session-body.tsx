@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import type { StandingSession } from '../../../shared-core/views/sessions-view-schema.ts';
 import { minutesWords } from '../due-words.ts';
@@ -15,6 +15,7 @@ import tones from '../tones.module.css';
 import styles from './session.module.css';
 import { TaskRow } from './task-row.tsx';
 import type { MoveSubject } from './move-store.ts';
+import { WorkAsked } from './work-asked.tsx';
 
 interface SessionBodyProps {
   readonly session: StandingSession;
@@ -64,11 +65,15 @@ interface TakeOutProps extends Pick<SessionBodyProps, 'session' | 'onDone'> {
 /** Takes a task out of its session without giving it another day. */
 function TakeOutButton({ session, task, onDone }: TakeOutProps) {
   const named = { task: tell('session.task', { car: task.carName, name: task.name }) };
-  const takeOut = async () => {
-    const reply = await takeTaskOut(session, task.task);
+  const [asked, setAsked] = useState<string | null>(null);
+  const takeOut = async (sure = false) => {
+    const reply = await takeTaskOut(session, task.task, sure);
+    if (!reply.ok && reply.refusal.code === 'work-in-hand-on-task') return setAsked(sayFault(reply.refusal));
+    setAsked(null);
     note(reply.ok ? tell('session.task-taken-out', named) : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
     if (reply.ok) onDone();
   };
+  if (asked !== null) return <WorkAsked said={asked} sure={tell('session.task-out-sure')} onSure={() => void takeOut(true)} onLeave={() => setAsked(null)} />;
   return <Button size="compact-sm" variant="default" aria-label={tell('session.task-out-of', named)} onClick={() => void takeOut()}>{tell('session.task-out')}</Button>;
 }
 

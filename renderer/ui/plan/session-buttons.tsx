@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import type { StandingSession } from '../../../shared-core/views/sessions-view-schema.ts';
@@ -7,6 +8,7 @@ import { note } from '../notices/notice-store.ts';
 import { tell, type WordKey } from '../words/tell.ts';
 import { dropSession, endSession, keepSession } from './board-changes.ts';
 import styles from './session.module.css';
+import { WorkAsked } from './work-asked.tsx';
 
 interface SessionButtonsProps {
   readonly session: StandingSession;
@@ -18,11 +20,18 @@ interface SessionButtonsProps {
 
 /** What can be done with a session: kept, moved, dropped, its job sheet read; one whose day has come was done. */
 export function SessionButtons({ session, title, today, onMove, onDone }: SessionButtonsProps) {
-  const run = async (send: typeof keepSession, done: WordKey) => {
-    const reply = await send(session);
+  const [asked, setAsked] = useState<{ readonly said: string; readonly sure: () => void } | null>(null);
+  const run = async (send: (one: StandingSession, sure?: boolean) => ReturnType<typeof dropSession>, done: WordKey, sure = false) => {
+    const reply = await send(session, sure);
+    setAsked(!reply.ok && reply.refusal.code === 'work-in-hand' ? { said: sayFault(reply.refusal), sure: () => void run(send, done, true) } : null);
+    if (!reply.ok && reply.refusal.code === 'work-in-hand') return;
     note(reply.ok ? [tell(done, { title }), ...(reply.value.notes ?? [])].join(' ') : sayFault(reply.refusal), reply.ok ? reply.value.undo : []);
     if (reply.ok) onDone();
   };
+  if (asked !== null) {
+    const record = session.day <= today && session.tasks.some((one) => !one.done) ? `/sessions/${session.id}/close` : undefined;
+    return <WorkAsked said={asked.said} sure={tell('session.end-sure')} onSure={asked.sure} onLeave={() => setAsked(null)} record={record} />;
+  }
   return (
     <div className={styles.buttons}>
       {session.state === 'proposed' && <Button size="compact-md" aria-label={tell('session.keep-of', { title })} onClick={() => void run(keepSession, 'session.kept')}>{tell('session.keep')}</Button>}

@@ -115,6 +115,8 @@ describe('the time of a session', () => {
     household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
     household.at('09:20:00');
     tick(household, session, 'Drain the oil.');
+    expect(household.at('09:30:00').must('work.show', { session }).leftRunning).toBe(false);
+    expect(household.at('09:30:01').must('work.show', { session }).leftRunning).toBe(true);
     household.at('12:00:00');
     const { lastSign } = household.must('work.show', { session });
     expect(lastSign).toBe(`${SESSION_DAY}T09:20:00.000Z`);

@@ -1,0 +1,91 @@
+import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
+import type { Moment } from '../journal/operation.ts';
+import { findTask, taskKey, type TaskRef } from '../sessions/task-ref.ts';
+import { findMade, finds, photoRemoved, photoTaken, stepKey, stepTicked, stepValueRead, stepValueRemoved, tickRemoved, timeTaken, type StepRef, type Tick } from './doing.ts';
+import { sameRead, valuesOf } from './read-at-step.ts';
+import { photosOf } from './take-photo.ts';
+import { spansOf, vouchedUntil } from './take-time.ts';
+import { ticksOf } from './tick-step.ts';
+
+/** Work that goes from one session to another: all of it, or that of the tasks that go while others stay. */
+export interface CarriedWork {
+  readonly from: string;
+  readonly to: string;
+  readonly goes: readonly TaskRef[];
+  /** The tasks that stay; none: the session goes whole. */
+  readonly stays: readonly TaskRef[];
+}
+
+/**
+ * The entries by which ticks, values, times, photographs and finds follow their tasks into another session. Where one step was ticked or
+ * read in both, the later counts; what ran is paused when it was last vouched for. Whether work there was begun stays as it is: cautions
+ * that nobody has read are read first.
+ */
+export function carryWork(facts: Facts, carried: CarriedWork, moment: Moment): readonly NewEntry[] {
+  const scope = scopeOf(facts, carried);
+  return [...carryTicks(facts, carried, scope, moment), ...carryValues(facts, carried, scope), ...carryTimes(facts, carried, scope, moment), ...carryPhotos(facts, carried, scope), ...carryFinds(facts, carried, scope)];
+}
+
+/** Whether what is of a task, or of a car alone, goes along. */
+interface Scope {
+  readonly task: (key: string | null) => boolean;
+  readonly at: (at: StepRef | null, car: string) => boolean;
+}
+
+function scopeOf(facts: Facts, { goes, stays }: CarriedWork): Scope {
+  if (stays.length === 0) return { task: () => true, at: () => true };
+  const going = new Set(goes.map(taskKey));
+  const carsLeft = new Set(stays.flatMap((task) => {
+    const found = findTask(facts, task);
+    return found.ok ? [found.value.car] : [];
+  }));
+  return { task: (key) => key !== null && going.has(key), at: (at, car) => (at === null ? !carsLeft.has(car) : going.has(at.task)) };
+}
+
+function carryTicks(facts: Facts, { from, to }: CarriedWork, scope: Scope, { newId }: Moment): readonly NewEntry[] {
+  const there = ticksOf(facts, to);
+  const later = (ref: StepRef, tick: Tick) => there.some((one) => one.at > tick.at && one.of.some((own) => stepKey(own) === stepKey(ref)));
+  const won = new Set<string>();
+  const moved = ticksOf(facts, from).flatMap((tick) => {
+    const [going, staying] = [tick.of.filter((ref) => scope.task(ref.task)), tick.of.filter((ref) => !scope.task(ref.task))];
+    if (going.length === 0) return [];
+    const of = going.filter((ref) => !later(ref, tick));
+    for (const ref of of) won.add(stepKey(ref));
+    if (staying.length > 0) return [newEntry(stepTicked, { ...tick, of: staying }), ...tickEntries({ ...tick, id: newId(), session: to, of }, null)];
+    return tickEntries({ ...tick, session: to, of }, tick.id);
+  });
+  const given = there.filter((tick) => tick.of.some((ref) => won.has(stepKey(ref)))).flatMap((tick) => tickEntries({ ...tick, of: tick.of.filter((ref) => !won.has(stepKey(ref))) }, tick.id));
+  return [...given, ...moved];
+}
+
+/** A tick that is of nothing any more is taken away, where it stands at all. */
+function tickEntries(tick: Tick, standing: string | null): readonly NewEntry[] {
+  if (tick.of.length > 0) return [newEntry(stepTicked, tick)];
+  return standing === null ? [] : [newEntry(tickRemoved, { id: standing, car: null })];
+}
+
+function carryValues(facts: Facts, { from, to }: CarriedWork, scope: Scope): readonly NewEntry[] {
+  const there = valuesOf(facts, to);
+  return valuesOf(facts, from).filter((one) => scope.at(one.at, one.car)).flatMap((value) => {
+    const twin = there.find((one) => stepKey(one.at) === stepKey(value.at) && sameRead(one.read, value.read));
+    if (twin !== undefined && twin.written > value.written) return [newEntry(stepValueRemoved, { id: value.id, car: null })];
+    return [...(twin === undefined ? [] : [newEntry(stepValueRemoved, { id: twin.id, car: null })]), newEntry(stepValueRead, { ...value, session: to })];
+  });
+}
+
+function carryTimes(facts: Facts, { from, to }: CarriedWork, scope: Scope, { now }: Moment): readonly NewEntry[] {
+  return spansOf(facts, from).filter((span) => scope.task(span.task)).map((span) => newEntry(timeTaken, { ...span, session: to, to: span.to ?? vouchedUntil(facts, span, now) }));
+}
+
+function carryPhotos(facts: Facts, { from, to }: CarriedWork, scope: Scope): readonly NewEntry[] {
+  const there = photosOf(facts, to);
+  return photosOf(facts, from).filter((one) => scope.at(one.at, one.car)).map((photo) => {
+    const twin = there.some((one) => one.paper === photo.paper && one.car === photo.car);
+    return twin ? newEntry(photoRemoved, { id: photo.id, car: null }) : newEntry(photoTaken, { ...photo, session: to });
+  });
+}
+
+function carryFinds(facts: Facts, { from, to }: CarriedWork, scope: Scope): readonly NewEntry[] {
+  return facts.all(finds).filter((one) => one.session === from && scope.at(one.at, one.car)).map((one) => newEntry(findMade, { ...one, session: to }));
+}
