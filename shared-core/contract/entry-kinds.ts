@@ -36,6 +36,8 @@ import { wasteKept } from '../parts/waste.ts';
 import { importKept } from '../records/import.ts';
 import { intakeAnswered } from '../records/intake-answer.ts';
 import { observationNoted } from '../records/observation.ts';
+import { paperDescribed } from '../records/paper-note.ts';
+import { paperTied, paperUntied } from '../records/paper-tie.ts';
 import { paperKept } from '../records/paper.ts';
 import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
@@ -51,6 +53,8 @@ import { findMade, photoRemoved, photoTaken, stepTicked, stepValueRead, stepValu
 import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
+const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted];
+
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
   householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
@@ -61,7 +65,7 @@ const ALL: readonly AnyEntryKind[] = [
   followUpSet, followUpRemoved,
   workBegun, stepTicked, tickRemoved, stepValueRead, stepValueRemoved, timeTaken, photoTaken, photoRemoved, findMade,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
-  importKept, paperKept, workRecorded, workAmended, observationNoted, withdrawnKind,
+  ...RECORD_KINDS, withdrawnKind,
 ];
 
 /** Every kind of entry that a journal may hold. */

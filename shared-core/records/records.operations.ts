@@ -3,6 +3,7 @@ import { amendRecord } from './amend-record.ts';
 import { answerIntake } from './answer-intake.ts';
 import { closeSession } from './close-session.ts';
 import { disposeWaste, keepWaste } from './keep-waste.ts';
+import { describePaper, setPapersAside } from './describe-paper.ts';
 import { noteFind } from './note-find.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
 import { refundReturn } from './return-order-refund.ts';
@@ -10,6 +11,7 @@ import { returnOrder } from './return-order.ts';
 import { setLot } from './set-lot.ts';
 import { discardLot, useLot } from './take-from-shelf.ts';
 import { takeStock } from './take-stock.ts';
+import { tiePaper, untiePaper } from './tie-paper.ts';
 
 /** What can be asked of the records by name, and of the shelf that they take from; keeping a paper's bytes is the host's. */
 export const recordsOperations = {
@@ -18,6 +20,10 @@ export const recordsOperations = {
   'intake.answer': answerIntake,
   'observation.note': noteObservation,
   'observation.close': closeObservation,
+  'paper.tie': tiePaper,
+  'paper.untie': untiePaper,
+  'paper.describe': describePaper,
+  'papers.set-aside': setPapersAside,
   'work.find': noteFind,
   'session.close': closeSession,
   'lot.set': setLot,

@@ -10,7 +10,8 @@ import { dueDates, type DueSpan } from '../fleet/odometer-forecast.ts';
 import { wheels } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
 import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';
-import { workRecords, type WorkRecord } from '../records/work-record.ts';
+import { recordsWithPapers } from '../records/tied-papers.ts';
+import type { WorkRecord } from '../records/work-record.ts';
 import { toKilometres, type Metres } from '../units/distance.ts';
 import { dueReason } from './due-reason.ts';
 import { measuredWear, wearOfItem, type ItemWear, type SeriesWear } from './measured-wear.ts';
@@ -41,7 +42,7 @@ export interface CarCare {
 /** The care of one car on a day. */
 export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTimes): CarCare {
   const use = carUse(facts, car);
-  const records = facts.ofCar(workRecords, car.id);
+  const records = recordsWithPapers(facts, car.id);
   const known: KnownDistance = { points: use.points, usage: use.usage, firstRegistered: car.firstRegistered };
   const at: DistanceAtReading = new Map(use.points.map((point) => [point.reading.id, point]));
   const byItem = recordsByItem(records);

@@ -17,8 +17,9 @@ import { vinChecks } from '../fleet/vin.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { costByYear, totalOf } from '../ledger/cost-by-year.ts';
-import { observations, observationSchema } from '../records/observation.ts';
+import { observationSchema } from '../records/observation.ts';
 import { papers, paperSchema } from '../records/paper.ts';
+import { observationsWithPapers } from '../records/tied-papers.ts';
 import { workRecords, workRecordSchema } from '../records/work-record.ts';
 import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { ok } from '../result/result.ts';
@@ -113,7 +114,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     curve: odometerCurve(car, use, today),
     units: [...unitsShown(facts, car)],
     records: recordsOf(facts, care),
-    observations: latestFirst(facts.ofCar(observations, car.id)),
+    observations: latestFirst(observationsWithPapers(facts, car.id)),
     followUpsDone: facts.ofCar(followUps, car.id).filter((one) => one.doneOn !== null).sort((a, b) => (a.doneOn === b.doneOn ? (a.id < b.id ? 1 : -1) : (a.doneOn ?? '') < (b.doneOn ?? '') ? 1 : -1)),
     measured: wearViews(facts, care.wear, car.unit),
     wheels: wheelViews(facts, car.id, today),

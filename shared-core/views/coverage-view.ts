@@ -8,7 +8,8 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { coverageOf, type Coverage, type CoverageVisit } from '../records/coverage.ts';
 import { observations, observationSchema } from '../records/observation.ts';
-import { recordLineSchema, workRecords, workRecordSchema, type WorkRecord } from '../records/work-record.ts';
+import { recordsWithPapers } from '../records/tied-papers.ts';
+import { recordLineSchema, workRecordSchema, type WorkRecord } from '../records/work-record.ts';
 import { compareNames } from '../result/compare-names.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
@@ -82,7 +83,7 @@ export const showCoverage = ask({
     const to = request.to ?? plan.value?.to ?? later(from, moment.today);
     if (to < from) return refuse('service-ends-before', { from, to }, ['to']);
     const lines = plan.value?.lines ?? linesOfItems(facts, car.value.id);
-    const records = facts.ofCar(workRecords, car.value.id);
+    const records = recordsWithPapers(facts, car.value.id);
     const { id, name } = car.value;
     return ok({ today: moment.today, car: { id, name }, plans: plansOf(facts, id, records, moment.today), plan: plan.value, from, to, ...viewOf(facts, id, coverageOf(lines, records, from, to)) });
   },

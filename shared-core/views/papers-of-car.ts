@@ -5,23 +5,23 @@ import { renewals } from '../care/renewal.ts';
 import { cardFigures } from '../fleet/card-figure.ts';
 import { readings } from '../fleet/reading.ts';
 import type { Facts } from '../journal/facts.ts';
-import { observations } from '../records/observation.ts';
-import { workRecords } from '../records/work-record.ts';
+import { observationsWithPapers, recordsWithPapers, tiedTo } from '../records/tied-papers.ts';
 
 /**
  * The ids of a car's papers, each once, in order of the date they belong to: of its work records, of what was seen, of the
- * renewals, of the readings and of what was measured.
+ * renewals, of the readings and of what was measured; those tied to any of these among them.
  */
 export function papersOfCar(facts: Facts, car: string): readonly string[] {
   const held: { readonly date: LocalDate; readonly papers: readonly string[] }[] = [
-    ...facts.ofCar(workRecords, car),
-    ...facts.ofCar(observations, car),
+    ...recordsWithPapers(facts, car),
+    ...observationsWithPapers(facts, car),
     ...facts.ofCar(renewals, car).map((renewal) => ({ date: renewal.on, papers: renewal.papers })),
     ...facts.ofCar(readings, car).map((reading) => ({ date: reading.date, papers: reading.paper === null ? [] : [reading.paper] })),
     ...facts.ofCar(measurements, car).map((one) => ({ date: one.date, papers: one.paper === null ? [] : [one.paper] })),
   ];
   const dated = held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
-  // Sheets that figures of the data card stand on, and letters of recalls, have no day of their own.
+  // Sheets that figures of the data card stand on, letters of recalls, and what is tied to an obligation or to the whole car have no day of their own.
   const sheets = [...facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []), ...facts.ofCar(recalls, car).flatMap((recall) => recall.papers)];
-  return [...new Set([...dated, ...sheets])];
+  const others = (['obligation', 'car'] as const).flatMap((kind) => [...tiedTo(facts, car, kind).values()].flat());
+  return [...new Set([...dated, ...sheets, ...others])];
 }

@@ -10,6 +10,7 @@ import { DOING_WORDS } from './en-doing.ts';
 import { IMPORT_WORDS } from './en-import.ts';
 import { INTAKE_WORDS } from './en-intake.ts';
 import { ORDER_WORDS } from './en-order.ts';
+import { PAPER_WORDS } from './en-papers.ts';
 import { PARTS_WORDS } from './en-parts.ts';
 import { PLACED_ORDER_WORDS } from './en-placed-order.ts';
 import { PLAN_INSTANCE_WORDS } from './en-plan-instance.ts';
@@ -38,6 +39,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...IMPORT_WORDS,
   ...INTAKE_WORDS,
   ...ORDER_WORDS,
+  ...PAPER_WORDS,
   ...PARTS_WORDS,
   ...PLACED_ORDER_WORDS,
   ...PLAN_INSTANCE_WORDS,
