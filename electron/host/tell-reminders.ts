@@ -29,7 +29,8 @@ export function tellReminders(context: HostContext): Told | null {
       const fresh = new Set(untold(store, standing.value.reminders.map((one) => one.occurrence)));
       const told = standing.value.reminders.filter((one) => fresh.has(one.occurrence));
       if (told.length === 0) return null;
-      noteTold(store, moment.today, moment.now, [...fresh]);
+      // What is only counted is named on a day to come.
+      noteTold(store, moment.today, moment.now, told.slice(0, MOST_NAMED).map((one) => one.occurrence));
       return wordsOf(told, household.name);
     })
     .immediate();

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import ical, { ICalAlarmRelatesTo, ICalAlarmType, ICalCalendarMethod, ICalEventTransparency } from 'ical-generator';
+import ical, { ICalAlarmRelatesTo, ICalAlarmType, ICalCalendarMethod, ICalEventStatus, ICalEventTransparency } from 'ical-generator';
 import { addDays, daysBetween, type LocalDate } from '../../shared-core/calendar/local-date.ts';
 import type { CalendarEvent, CalendarView } from '../../shared-core/views/calendar-schema.ts';
 
@@ -9,7 +9,7 @@ export interface CalendarStamp {
   readonly household: string;
   /** The present instant, as the journal writes it. */
   readonly now: string;
-  /** Entries in the journal: never falling, so that a later file replaces an earlier one. */
+  /** Never falling, and higher with every entry and every day: what is late moves with the day, and a later file replaces an earlier one. */
   readonly revision: number;
 }
 
@@ -19,13 +19,14 @@ const SECONDS_AN_HOUR = 3600;
 
 /**
  * A calendar file of whole days, in UTF-8 with lines of 75 octets at most. An event keeps its UID for as long as what it
- * stands for, and a reminder rings at nine in the morning.
+ * stands for, and a reminder rings at nine in the morning. What an earlier file held and is called off is told as cancelled.
  *
- * Source: RFC 5545 s3.6.1 (the end is the day after the last), s3.6.6, s3.8.4.7, s3.8.7.4; RFC 7986 s5.3 (from memory).
+ * Source: RFC 5545 s3.6.1 (the end is the day after the last), s3.6.6, s3.8.1.11, s3.8.4.7, s3.8.7.4; RFC 7986 s5.3 (from memory).
  */
-export function calendarText({ name, events }: CalendarView, stamp: CalendarStamp): string {
-  const calendar = ical({ name, prodId: { company: 'Trunnion', product: 'Trunnion', language: 'EN' }, method: ICalCalendarMethod.PUBLISH });
-  for (const event of events) {
+export function calendarText({ name, events }: CalendarView, stamp: CalendarStamp, calledOff: readonly CalendarEvent[] = []): string {
+  // The writer escapes the text of events and not the calendar's own name.
+  const calendar = ical({ name: name.replace(/[\\;,]/g, '\\$&'), prodId: { company: 'Trunnion', product: 'Trunnion', language: 'EN' }, method: ICalCalendarMethod.PUBLISH });
+  for (const event of [...events, ...calledOff]) {
     const made = calendar.createEvent({
       id: uidOf(stamp.household, event),
       stamp: new Date(stamp.now),
@@ -35,6 +36,7 @@ export function calendarText({ name, events }: CalendarView, stamp: CalendarStam
       allDay: true,
       summary: event.title,
       description: event.text,
+      ...(calledOff.includes(event) ? { status: ICalEventStatus.CANCELLED } : {}),
       transparency: event.busy ? ICalEventTransparency.OPAQUE : ICalEventTransparency.TRANSPARENT,
     });
     // Said by its method: the option of that name is not heeded.

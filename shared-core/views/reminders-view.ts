@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
+import { serviceItems } from '../care/service-item.ts';
 import { addDays, type LocalDate } from '../calendar/local-date.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask, type Moment } from '../journal/operation.ts';
@@ -53,11 +54,17 @@ function ofCar(facts: Facts, car: CarDue, today: LocalDate): Reminder[] {
   ];
 }
 
-/** An item of unknown history is asked about, not reminded of. */
+/** An item of unknown history is asked about, not reminded of. Under another interval it is another occurrence: what was told held for the one before. */
 function ofWindow(facts: Facts, car: CarDue, { item, name, arrangeFrom, lateBy, state }: WindowView): Reminder[] {
   if (arrangeFrom === null || state === 'unknown') return [];
   const text = lateBy === null ? words('reminder-item', { car: car.name, name }) : words('reminder-item-late', { car: car.name, name, late: sayLateBy(lateBy) });
-  return [{ occurrence: `item ${item} ${lastDone(facts, car.id, item) ?? 'never'}`, kind: 'item', late: lateBy !== null, from: arrangeFrom, text }];
+  return [{ occurrence: `item ${item} ${lastDone(facts, car.id, item) ?? 'never'} ${intervalOf(facts, item)}`, kind: 'item', late: lateBy !== null, from: arrangeFrom, text }];
+}
+
+/** The interval in a few signs, as it was entered. */
+function intervalOf(facts: Facts, item: string): string {
+  const limits = facts.get(serviceItems, item)?.interval;
+  return [limits?.first, limits?.repeat].map((limit) => `${limit?.months ?? '-'}/${limit?.distance == null ? '-' : `${limit.distance.value}${limit.distance.unit}`}`).join(' ');
 }
 
 /** The day on which an item was last done: what names the occurrence that comes after it. */

@@ -8,9 +8,11 @@ import { parts } from '../parts/part.ts';
 import { idSchema } from '../result/id.ts';
 import { refusedBy } from '../result/refused-by.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { standingPlaces } from '../sessions/place.ts';
 import { isPinned } from '../sessions/session.ts';
 import { findTask, taskKey } from '../sessions/task-ref.ts';
 import { bookingSchema, broughtPartSchema, unwantedLineSchema, wantedLineSchema, type Booking } from './booking.ts';
+import { isUnderway } from './booking-state.ts';
 import { bookingEntries, garageSession, type GarageSession } from './find-booking.ts';
 import { numberedLines } from './numbered-lines.ts';
 
@@ -34,7 +36,7 @@ export const bookingReplySchema = z.object({ booking: bookingSchema });
 
 /**
  * Writes what is asked of the garage of a kept session, or writes it anew: lines with an id that stands stay the same lines. After it
- * came to nothing, or where the session has moved to another garage, it begins afresh.
+ * came to nothing it begins afresh. Where another garage was asked and still counts on the keeper, that one is told and dropped first.
  */
 export const askBooking = change({
   request,
@@ -46,6 +48,8 @@ export const askBooking = change({
     if (place.kind !== 'garage') return refuse('booking-not-garage', { place: place.name }, ['session']);
     if (!isPinned(session)) return refuse(session.state === 'proposed' ? 'booking-not-kept' : 'session-ended', { day: session.day }, ['session']);
     if (asked.askedOn !== null && asked.askedOn > today) return refuse('booking-asked-ahead', { day: asked.askedOn }, ['askedOn']);
+    const other = found.value.booking;
+    if (other !== null && other.place !== session.place && isUnderway(other)) return refuse('booking-stands-elsewhere', { asked: placeName(facts, other.place), place: place.name }, ['session']);
     const standing = standingRequest(found.value);
     const sound = [() => checkLines(facts, found.value, standing, asked), () => checkBrought(facts, asked), () => checkGone(standing, asked)].map((check) => check()).find((one) => !one.ok);
     if (sound !== undefined && !sound.ok) return sound;
@@ -59,6 +63,10 @@ export const askBooking = change({
     return ok({ entries: bookingEntries(found.value.booking, booking), reply: { booking } });
   },
 });
+
+function placeName(facts: Facts, id: string): string {
+  return standingPlaces(facts).find((one) => one.place.id === id)?.place.name ?? id;
+}
 
 /** The request that goes on; null where one begins afresh. */
 function standingRequest({ session, booking }: GarageSession): Booking | null {

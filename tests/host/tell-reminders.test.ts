@@ -59,6 +59,25 @@ describe('a reminder on the desktop', () => {
     expect(told?.body.split('\n')).toEqual(['Pip: Item 1, 1 day late', 'Pip: Item 2, time to arrange it', 'Pip: Item 3, time to arrange it', `and ${5 - MOST} more in the yard`]);
   });
 
+  test('what was only counted is named on the next day', async () => {
+    const folder = await household();
+    await toldOn(folder, '2027-03-02');
+    expect((await toldOn(folder, '2027-03-03'))?.body.split('\n')).toEqual(['Pip: Item 4, time to arrange it', 'Pip: Item 5, time to arrange it']);
+    expect(await toldOn(folder, '2027-03-04')).toBeNull();
+  });
+
+  test('under a mended interval it is told again when its time comes', async () => {
+    const folder = await household();
+    expect((await toldOn(folder, '2027-02-15'))?.body).toBe('Pip: Item 1, time to arrange it');
+    const host = opened(folder, '2027-02-15');
+    const changed = await host.call('item.change', { id: 'i1', interval: { first: { months: 36, distance: null }, repeat: { months: 36, distance: null } } } as never);
+    expect(changed).toMatchObject({ ok: true });
+    await host.close();
+    for (const date of ['2027-02-16', '2027-02-17', '2027-02-19']) await toldOn(folder, date);
+    expect(await toldOn(folder, '2029-02-01')).toBeNull();
+    expect((await toldOn(folder, '2029-02-15'))?.body).toBe('Pip: Item 1, time to arrange it');
+  });
+
   test('with two hosts open on one folder only one of them tells', async () => {
     const folder = await household();
     const [one, other] = [opened(folder, '2027-02-15'), opened(folder, '2027-02-15')];

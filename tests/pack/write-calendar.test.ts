@@ -28,6 +28,21 @@ describe('a calendar file', () => {
     expect(new Set(events.map((one) => value(one, 'uid'))).size).toBe(2);
   });
 
+  // Source: RFC 5545 s3.3.11 (from memory): a name is text and its commas and semicolons are escaped.
+  test('bears its name whole', () => {
+    const text = calendarText({ name: 'Ours, theirs; all \\ cars', events: [] }, STAMP);
+    expect(text).toContain('NAME:Ours\\, theirs\\; all \\\\ cars\r\n');
+  });
+
+  // Source: RFC 5545 s3.8.1.11 (from memory).
+  test('tells what is called off as cancelled, under the same UID', () => {
+    const off = event({ kind: 'session', id: 'visit' });
+    const [before] = read(written(off)).getAllSubcomponents('vevent').map((one) => value(one, 'uid'));
+    const after = only(calendarText({ name: 'Cars', events: [] }, STAMP, [off]));
+    expect([value(after, 'uid'), value(after, 'status')]).toEqual([before, 'CANCELLED']);
+    expect(only(written(off)).getFirstPropertyValue('status')).toBeNull();
+  });
+
   // Source: RFC 5545 s3.6.1, the example of 28 June to 8 July 2007 (seen); the others by the calendar.
   test.each([
     { from: '2007-06-28', to: '2007-07-08', start: '20070628', end: '20070709' },

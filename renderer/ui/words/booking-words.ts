@@ -125,4 +125,7 @@ export const BOOKING_SCREEN_WORDS = {
 
   'garages.title': 'At garages',
   'garages.open': 'Open: {day}, {place}',
+  'garages.told': 'The garage knows: take it off',
+  'garages.told-of': 'The garage knows: take off {day}, {place}',
+  'booking.taken-off': 'The booking is taken off.',
 } as const;

@@ -16,6 +16,7 @@ export const BOOKING_WORDS: Readonly<Record<string, string>> = {
   'booking-dropped-ahead': '{day} is still to come. Say the day on which it ended.',
   'booking-done': 'The work was done on {day}. There is nothing to drop.',
   'booking-other-day': 'The garage gives {day}, the session stands on {session}. Move the session there as well, or correct the day.',
+  'booking-stands-elsewhere': '{asked} was asked and still counts on you. Tell {asked} and drop what was asked there; then ask {place}.',
   'booking-two-there': 'On {day} another session at this garage is booked already. Choose which of the two stands.',
   'booked-ahead': '{day} is still to come. Say the day on which it was booked.',
   'not-a-time': 'The time in {field} is no time of day. Write hours and minutes, like 08:30.',
@@ -46,6 +47,7 @@ export const BOOKING_WORDS: Readonly<Record<string, string>> = {
   'booking-state-declined': 'declined by the garage',
   'booking-state-cancelled': 'taken back',
 
+  'booking-note-session-gone': 'Its session joined another one, which has a booking of its own. Tell {place} if it still counts on you, and take this off.',
   'booking-note-other-day': 'It is booked for {booked}, and the session stands on {day}. Agree on one day with the garage, or move the session.',
   'booking-note-asked-day': 'It was asked for before the session was moved to {day}.',
   'booking-note-other-place': '{asked} was asked; the session now stands at {place}. Tell {asked} if it still counts on you, and drop what was asked there.',

@@ -15,6 +15,7 @@ export const CALENDAR_WORDS: Readonly<Record<string, string>> = {
   'calendar-follow-up-of': 'After: {name}',
   'calendar-session-home': 'Work at home: {cars}',
   'calendar-session-garage': '{place}: {cars}',
+  'calendar-session-off': 'Called off: work on the cars',
   'calendar-session-task': '- {car}: {name}',
   'calendar-session-task-done': '- {car}: {name} (done)',
   'calendar-session-minutes': 'About {minutes} minutes of work.',

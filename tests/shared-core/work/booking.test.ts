@@ -77,6 +77,20 @@ describe('a booking', () => {
     expect(household.facts().all(bookings).map((one) => one.id)).toEqual(['other']);
   });
 
+  test('whose session joined one with a booking of its own is told apart, until the garage knows', () => {
+    const household = withAsked();
+    household.must('session.keep', { sessions: [{ id: 'other', day: day('2026-12-22'), place: 'corner', tasks: [{ kind: 'item', id: 'oil' }] }] });
+    household.must('booking.ask', { session: 'other', askedOn: day('2026-11-25'), wanted: [{ car: 'pip', text: 'oil', task: { kind: 'item', id: 'oil' } }] });
+    household.must('booking.book', { session: 'other', day: day('2026-12-22') });
+    household.must('booking.book', { session: 'visit', day: day('2026-12-16') });
+    expect(household.must('sessions.show', {}).bookings).toEqual([]);
+    household.must('session.move', { session: 'visit', day: day('2026-12-22') });
+    expect(household.must('sessions.show', {}).bookings).toMatchObject([{ session: 'visit', gone: true, day: '2026-12-16', waits: true, notes: [{ code: 'booking-note-session-gone' }] }]);
+    household.must('booking.drop', { session: 'visit', why: 'cancelled' });
+    expect(household.must('sessions.show', {}).bookings).toEqual([]);
+    expect(household.must('booking.show', { session: 'other' }).booking?.booked?.day).toBe('2026-12-22');
+  });
+
   test('of a session that went to another garage is not asked there, and the first garage is to be told', () => {
     const household = withAsked();
     household.must('session.move', { session: 'visit', day: day('2026-12-16'), place: 'hill' });
@@ -85,6 +99,8 @@ describe('a booking', () => {
     expect(household.call('booking.quote', { session: 'visit', quote: { on: day('2026-11-25'), totalMinor: 1 } })).toMatchObject({ ok: false, refusal: { code: 'booking-not-asked' } });
     const listed = household.must('sessions.show', {}).bookings;
     expect(listed).toMatchObject([{ session: 'visit', placeName: 'the corner garage', waits: true, state: 'asked' }]);
+    expect(household.call('booking.ask', ASKED)).toMatchObject({ ok: false, refusal: { code: 'booking-stands-elsewhere', values: { asked: 'the corner garage' } } });
+    household.must('booking.drop', { session: 'visit', why: 'cancelled' });
     expect(household.must('booking.ask', ASKED).booking).toMatchObject({ place: 'hill', quotes: [] });
   });
 
