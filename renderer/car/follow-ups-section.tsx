@@ -4,6 +4,7 @@ import type { CarView } from '../../shared-core/views/car-view.ts';
 import { useWords } from '../ui/household.tsx';
 import { shapeOfFollowUp } from '../ui/marks/follow-up-shape.ts';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { PutOffButton } from '../ui/put-off-button.tsx';
 import { Section } from '../ui/section.tsx';
 import { dropFollowUp, tickFollowUp } from '../ui/tick-follow-up.ts';
 import { tell } from '../ui/words/tell.ts';
@@ -25,7 +26,7 @@ export function FollowUpsSection({ view, open }: FollowUpsSectionProps) {
     <Section title={tell('follow-ups.title')} add={{ label: tell('follow-ups.add'), onAdd: () => open({ kind: 'follow-up' }) }}>
       {followUps.length + done.length === 0 && <p className={sectionStyles.soft}>{tell('follow-ups.none')}</p>}
       <ul className={sectionStyles.list}>
-        {followUps.map((one) => <FollowUpRow key={one.followUp.id} one={one} today={view.today} />)}
+        {followUps.map((one) => <FollowUpRow key={one.followUp.id} one={one} today={view.today} unit={view.car.unit} />)}
         {all && done.map(({ id, text, doneOn, note }) => (
           <li key={id} className={styles.row}>
             <MarkGlyph shape="eye" filled={false} tone="plain" />
@@ -41,7 +42,7 @@ export function FollowUpsSection({ view, open }: FollowUpsSectionProps) {
   );
 }
 
-function FollowUpRow({ one, today }: { readonly one: CarView['due']['followUps'][number]; readonly today: CarView['today'] }) {
+function FollowUpRow({ one, today, unit }: { readonly one: CarView['due']['followUps'][number]; readonly today: CarView['today']; readonly unit: CarView['car']['unit'] }) {
   const { followUp, itemName, text } = one;
   return (
     <li id={`follow-up-${followUp.id}`} tabIndex={-1} data-place className={styles.row}>
@@ -49,10 +50,12 @@ function FollowUpRow({ one, today }: { readonly one: CarView['due']['followUps']
       <div className={styles.rowWords}>
         <strong>{followUp.text}</strong>
         <p>{itemName === null ? text : tell('follow-ups.after', { item: itemName, text })}</p>
+        {one.putOff !== '' && <p className={sectionStyles.small}>{one.putOff}</p>}
         {followUp.note !== '' && <p className={sectionStyles.small}>{followUp.note}</p>}
       </div>
       <div className={styles.rowActions}>
         <Button size="compact-sm" variant="default" aria-label={tell('follow-ups.tick-for', { text: followUp.text })} onClick={() => void tickFollowUp(followUp)}>{tell('follow-ups.tick')}</Button>
+        <PutOffButton followUp={followUp} unit={unit} />
         <Button size="compact-sm" variant="subtle" aria-label={tell('follow-ups.drop-for', { text: followUp.text })} onClick={() => void dropFollowUp(followUp)}>{tell('follow-ups.drop')}</Button>
       </div>
     </li>

@@ -17,7 +17,7 @@ export interface WaitingGroups {
   /** Obligations, recalls and distance allowances. */
   readonly obligations: readonly YardMark[];
   /** What is to be looked at after a work, by its id, until it is ticked. */
-  readonly followUps: readonly { readonly followUp: Lane['followUps'][number]['followUp']; readonly mark: YardMark }[];
+  readonly followUps: readonly { readonly followUp: Lane['followUps'][number]['followUp']; readonly putOff: string; readonly unit: Lane['unit']; readonly mark: YardMark }[];
   readonly today: readonly YardMark[];
   readonly probably: readonly YardMark[];
   readonly soon: readonly YardMark[];
@@ -55,7 +55,7 @@ export function waitingGroups(lanes: readonly LaneWithMarks[], today: LocalDate)
 function followUpsOf(lanes: readonly LaneWithMarks[]): WaitingGroups['followUps'] {
   const key = ({ mark }: WaitingGroups['followUps'][number]) => `${mark.state === 'late' ? 0 : 1} ${mark.likely ?? mark.from ?? '9999'}`;
   return lanes
-    .flatMap(({ lane, marks }) => lane.followUps.flatMap(({ followUp }) => marks.filter((mark) => mark.kind === 'follow-up' && mark.id.endsWith(`/${followUp.id}`)).map((mark) => ({ followUp, mark }))))
+    .flatMap(({ lane, marks }) => lane.followUps.flatMap(({ followUp, putOff }) => marks.filter((mark) => mark.kind === 'follow-up' && mark.id.endsWith(`/${followUp.id}`)).map((mark) => ({ followUp, putOff, unit: lane.unit, mark }))))
     .sort((a, b) => (key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0));
 }
 

@@ -5,6 +5,7 @@ import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { recheckWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
+import { PutOffButton } from '../ui/put-off-button.tsx';
 import { ReadingQuestion } from '../ui/reading-question.tsx';
 import { tickFollowUp } from '../ui/tick-follow-up.ts';
 import { tell, type WordKey } from '../ui/words/tell.ts';
@@ -106,14 +107,16 @@ function MarkGroup({ title, marks, second }: MarkGroupProps) {
 function FollowUpGroup({ rows }: { readonly rows: WaitingGroups['followUps'] }) {
   return (
     <Group title="waiting.follow-ups" show={rows.length > 0}>
-      {rows.map(({ followUp, mark }) => (
+      {rows.map(({ followUp, putOff, unit, mark }) => (
         <li key={mark.id} className={styles.ticked}>
           <MarkGlyph {...mark} />
           <div className={styles.words}>
             <Link href={mark.href}>{tell('waiting.row', { car: mark.carName, name: followUp.text })}</Link>
             <p className={styles.soft}>{mark.state === 'unknown' ? mark.why : mark.late ?? (mark.state === 'probably-due' ? mark.standing : mark.when)}</p>
+            {putOff !== '' && <p className={styles.soft}>{putOff}</p>}
           </div>
           <Button size="compact-sm" variant="default" aria-label={tell('follow-ups.tick-for', { text: followUp.text })} onClick={() => void tickFollowUp(followUp)}>{tell('follow-ups.tick')}</Button>
+          <PutOffButton followUp={followUp} unit={unit} />
         </li>
       ))}
     </Group>

@@ -21,14 +21,15 @@ export interface FollowUpTarget {
  *
  * @example followUpTarget({ ...one, madeOn: '2026-11-20', after: { value: 50, unit: 'km' } }, use, known)?.metres //=> 53_050_000
  */
-export function followUpTarget({ madeOn, after }: Pick<FollowUp, 'madeOn' | 'after'>, use: CarUse, known: KnownDistance): FollowUpTarget | null {
+export function followUpTarget({ madeOn, countedFrom, after }: Pick<FollowUp, 'madeOn' | 'countedFrom' | 'after'>, use: CarUse, known: KnownDistance): FollowUpTarget | null {
   if (after === null) return null;
-  const begun = distanceOn(known, madeOn);
+  const since = countedFrom ?? madeOn;
+  const begun = distanceOn(known, since);
   if (begun === null) return null;
   const typed = fromTyped(after);
   assert(typed.ok, 'the distance of a follow-up was checked');
   const metres = addMetres(begun.metres, typed.value);
-  return { metres, estimated: begun.estimated, span: spanOf(madeOn, begun.metres, metres, use) };
+  return { metres, estimated: begun.estimated, span: spanOf(since, begun.metres, metres, use) };
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { LocalDate } from '../calendar/local-date.ts';
-import { say } from '../result/words/say.ts';
+import { say, sayDate } from '../result/words/say.ts';
 import type { DistanceAsTyped } from '../units/distance.ts';
 import type { FollowUp } from '../work/follow-up.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
@@ -16,7 +16,7 @@ interface Said {
   readonly lateBy: { readonly days: number; readonly months: number; readonly distance: DistanceAsTyped | null } | null;
 }
 
-type When = Pick<FollowUp, 'madeOn' | 'dueOn' | 'after'>;
+type When = Pick<FollowUp, 'madeOn' | 'dueOn' | 'after' | 'countedFrom' | 'putOff'>;
 
 /**
  * When a follow-up is to be looked at, as sentences: what comes first, then the other.
@@ -55,14 +55,31 @@ function distanceKey(said: Said, today: LocalDate): string {
 }
 
 /** An odometer that nobody read is told as one. */
-function valuesOf({ madeOn, dueOn, after }: When, said: Said): Readonly<Record<string, string | number | null>> {
+function valuesOf({ madeOn, countedFrom, dueOn, after }: When, said: Said): Readonly<Record<string, string | number | null>> {
   const { target, estimated } = said;
   const at = target === null ? null : say({ key: estimated ? 'follow-up-about' : 'follow-up-exactly', values: { value: target.value, unit: target.unit } });
-  return { on: dueOn, made: madeOn, after: after?.value ?? null, afterUnit: after?.unit ?? null, at, unit: target?.unit ?? null, when: whenOf(said) };
+  return { on: dueOn, made: countedFrom ?? madeOn, after: after?.value ?? null, afterUnit: after?.unit ?? null, at, unit: target?.unit ?? null, when: whenOf(said) };
 }
 
 /** No finer than the forecast allows. */
 function whenOf({ earliest, likely, latest }: Said): string {
   const when = sayWindow({ earliest, likely, latest, limb: 'distance' });
   return when.startsWith('week') ? `in the ${when}` : when;
+}
+
+/** How a follow-up was put off, the last time last; empty where it never was. @example sayPutOff(one) //=> 'Put off from 5 Dec 2026 to 12 Dec 2026.' */
+export function sayPutOff({ putOff = [], madeOn, ...now }: When): string {
+  const stands = { dueOn: now.dueOn, after: now.after, countedFrom: now.countedFrom ?? madeOn };
+  return putOff.map((before, at) => {
+    const values = { from: sayWhen(before), to: sayWhen(putOff[at + 1] ?? stands), note: before.note };
+    return say({ key: before.note === '' ? 'follow-up-put-off' : 'follow-up-put-off-for', values });
+  }).join(' ');
+}
+
+type Limits = Pick<NonNullable<FollowUp['putOff']>[number], 'dueOn' | 'after' | 'countedFrom'>;
+
+function sayWhen({ dueOn, after, countedFrom }: Limits): string {
+  const way = after === null ? null : say({ key: 'follow-up-put-off-way', values: { after: after.value, unit: after.unit, since: countedFrom } });
+  if (dueOn === null) return way ?? '';
+  return way === null ? sayDate(dueOn) : say({ key: 'follow-up-put-off-either', values: { on: dueOn, way } });
 }

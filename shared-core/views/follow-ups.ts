@@ -12,7 +12,7 @@ import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { METRES_IN } from '../units/distance.ts';
 import { followUps, followUpSchema, type FollowUp } from '../work/follow-up.ts';
 import { followUpTarget, type FollowUpTarget } from './follow-up-span.ts';
-import { sayFollowUp } from './follow-up-words.ts';
+import { sayFollowUp, sayPutOff } from './follow-up-words.ts';
 import { shownWhenReached } from './odometer-shown.ts';
 
 const date = dateSchema.nullable();
@@ -37,6 +37,8 @@ export const followUpViewSchema = z.object({
   estimated: z.boolean(),
   lateBy: z.object({ days: z.int(), months: z.int(), distance }).nullable(),
   text: z.string(),
+  /** How it was put off; empty where it never was. */
+  putOff: z.string(),
 });
 export type FollowUpView = z.infer<typeof followUpViewSchema>;
 
@@ -68,7 +70,7 @@ function followUpView(followUp: FollowUp, car: Car, use: CarUse, itemName: strin
     estimated: target?.estimated ?? false,
     lateBy: lateBy === null ? null : { days: lateBy.days ?? 0, months: lateBy.months ?? 0, distance: past === null ? null : { value: Math.round(past / METRES_IN[car.unit]), unit: car.unit } },
   };
-  return { followUp, itemName, ...shown, text: sayFollowUp(followUp, shown, today) };
+  return { followUp, itemName, ...shown, text: sayFollowUp(followUp, shown, today), putOff: sayPutOff(followUp) };
 }
 
 /** Its day needs no arranging, so nothing is drawn from the day but the day itself. */

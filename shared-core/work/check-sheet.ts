@@ -6,6 +6,7 @@ import { ok, refuse, type Result } from '../result/result.ts';
 import { torqueFromTyped } from '../units/torque.ts';
 import { figuresOf, type AskedFigure } from './figure-refs.ts';
 import type { SheetStep } from './sheet-step.ts';
+import type { FollowUpRule } from './task-sheet.ts';
 
 /** Refuses steps that could not be done in their order, or that name a figure which the car's card cannot hold. */
 export function checkSteps(car: Car, card: readonly CardFigure[], steps: readonly SheetStep[]): Result<unknown> {
@@ -16,6 +17,13 @@ export function checkSteps(car: Car, card: readonly CardFigure[], steps: readonl
     if (sound !== undefined) return sound;
   }
   return ok(null);
+}
+
+/** Refuses what is to be looked at again after no days or no distance: it would be due before the work is put down. */
+export function checkFollowUpRules(rules: readonly FollowUpRule[]): Result<unknown> {
+  const [noDays, noWay] = [rules.findIndex((one) => one.days === 0), rules.findIndex((one) => one.distance?.value === 0)];
+  if (noDays >= 0) return refuse('follow-up-rule-no-days', {}, ['followUps', noDays, 'days']);
+  return noWay >= 0 ? refuse('follow-up-no-distance', {}, ['followUps', noWay, 'distance', 'value']) : ok(null);
 }
 
 /** What a task has closed it does not open again, and what it opens it has not closed before. */

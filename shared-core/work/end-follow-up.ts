@@ -37,12 +37,13 @@ export const dropFollowUp = change({
   },
 });
 
-function findFollowUp(facts: Facts, id: string): Result<FollowUp> {
+/** A follow-up that stands. */
+export function findFollowUp(facts: Facts, id: string): Result<FollowUp> {
   const found = facts.get(followUps, id);
   return found === null ? refuse('unknown-follow-up', { followUp: id }, ['followUp']) : ok(found);
 }
 
 /** A session may have been laid anew since: then nothing is referred to any more. */
-function standingSession(facts: Facts, { session }: FollowUp): string | null {
+export function standingSession(facts: Facts, { session }: FollowUp): string | null {
   return session !== null && facts.get(sessions, session) === null ? null : session;
 }

@@ -14,6 +14,9 @@ import { sessions } from '../sessions/session.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
 import type { FollowUpRule } from './task-sheet.ts';
 
+/** When a follow-up was to be looked at before it was put off, and on which day that was decided. */
+const putOffSchema = z.strictObject({ on: dateSchema, dueOn: dateSchema.nullable(), after: typedDistanceSchema.nullable(), countedFrom: dateSchema, note: longText(300) });
+
 /** Something to be looked at again after a work, by a date, after a distance, or whichever comes first; shown until it is ticked. */
 export const followUpSchema = z
   .strictObject({
@@ -27,11 +30,15 @@ export const followUpSchema = z
     madeOn: dateSchema,
     /** The day on which it is to be looked at; null: by distance alone. */
     dueOn: dateSchema.nullable(),
-    /** Counted from the car's whole distance on the day it was made; null: by date alone. */
+    /** Counted from the car's whole distance on the day it was made, or put off; null: by date alone. */
     after: typedDistanceSchema.nullable(),
     /** The day on which it was ticked; null while it is open. */
     doneOn: dateSchema.nullable(),
     note: longText(1000),
+    /** From when its distance counts since it was put off; absent: from the day it was made. */
+    countedFrom: dateSchema.optional(),
+    /** How often it was put off, the first time first. */
+    putOff: z.array(putOffSchema).max(50).optional(),
   })
   .refine((one) => one.dueOn !== null || one.after !== null, refusedBy('follow-up-without-when'));
 export type FollowUp = z.infer<typeof followUpSchema>;

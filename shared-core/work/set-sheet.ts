@@ -9,7 +9,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Decision } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { checkSteps } from './check-sheet.ts';
+import { checkFollowUpRules, checkSteps } from './check-sheet.ts';
 import { numberedSteps } from './numbered-steps.ts';
 import { newStepSchema, type SheetStep } from './sheet-step.ts';
 import { taskSheetRemoved, taskSheets, taskSheetSchema, taskSheetSet, type TaskSheet } from './task-sheet.ts';
@@ -61,6 +61,8 @@ export function writeSheet(facts: Facts, item: ServiceItem, rest: Omit<TaskSheet
   const sheet: TaskSheet = { ...rest, id: item.id, car: item.car };
   const sound = checkSteps(car.value, facts.ofCar(cardFigures, item.car), sheet.steps);
   if (!sound.ok) return sound;
+  const rules = checkFollowUpRules(sheet.followUps);
+  if (!rules.ok) return rules;
   return ok({ entries: [newEntry(taskSheetSet, sheet)], reply: { sheet, questions: sheet.steps.flatMap(questionsOf) } });
 }
 

@@ -9,6 +9,7 @@ import { copySheet } from './copy-sheet.ts';
 import { beginWork } from './begin-work.ts';
 import { moveWithWork } from './move-with-work.ts';
 import { readAtStep, unreadAtStep } from './read-at-step.ts';
+import { putOffFollowUp } from './put-off-follow-up.ts';
 import { quoteBooking, removeQuote } from './quote-booking.ts';
 import { removeSheet, setSheet } from './set-sheet.ts';
 import { showStartingSheets } from './show-starting-sheets.ts';
@@ -26,6 +27,7 @@ export const workOperations = {
   'sheets.starting': showStartingSheets,
   'follow-up.add': addFollowUp,
   'follow-up.done': doFollowUp,
+  'follow-up.put-off': putOffFollowUp,
   'follow-up.drop': dropFollowUp,
   'session.move': moveWithWork,
   'session.release': releaseWithWork,

@@ -47,6 +47,26 @@ describe.skipIf(chromiumHere === null)('follow-ups', () => {
     await sample.axeAtEverySize('follow-ups-care');
   });
 
+  test('one is put off on the yard and on its car, which say so; one undo puts it back', async () => {
+    const { page } = sample;
+    await page.getByRole('navigation').getByRole('link', { name: 'Yard' }).click();
+    await page.getByRole('button', { name: 'Put off: Wheel bolts: torque once more' }).press('Enter');
+    const dialog = page.getByRole('dialog', { name: 'Put off: Wheel bolts: torque once more' });
+    await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent)).toBe('To this day');
+    await page.keyboard.press('Enter');
+    await dialog.getByText('Say to which day it is put off, or after what distance from today.').first().waitFor();
+    await page.keyboard.type('2026-12-10');
+    await dialog.getByRole('textbox', { name: 'Why (may stay empty)' }).fill('no torque wrench');
+    await sample.axeAtEverySize('follow-up-put-off');
+    await page.keyboard.press('Enter');
+    await said('"Wheel bolts: torque once more" is put off.');
+    await page.getByText(/^Put off from .* to 10 Dec 2026: no torque wrench\.$/).waitFor();
+    await sample.goTo('Pip', 'Care');
+    await page.getByText(/^Put off from .* to 10 Dec 2026: no torque wrench\.$/).waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText(/^Put off from/).waitFor({ state: 'detached' });
+  });
+
   test('without a time is refused at its field; what is ticked is folded away', async () => {
     const { page } = sample;
     await sample.goTo('Alder', 'Care');

@@ -19,6 +19,8 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
 
   const said = (text: string | RegExp) => page.getByRole('status').filter({ hasText: text }).first().waitFor();
   const dialog = () => page.getByRole('dialog');
+  /** What has the focus as a sheet opens is its first field, and not what closes it. */
+  const firstField = (label: string) => expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent ?? '')).toBe(label);
   const part = (title: string) => page.getByRole('group', { name: title, exact: true });
 
   test('says on Sessions and on the yard by when it is to be asked, and is opened by the keyboard', async () => {
@@ -41,6 +43,7 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
     const keys = new Keyboard(page);
     await keys.press('Write the request');
     await dialog().waitFor();
+    await firstField('Asked on (empty: not yet)');
     await sample.axeAtEverySize('the form of a request');
     await keys.press('Add a line to Pip: not wanted');
     await keys.fill('Pip: not wanted, Line 1', 'no flush');
@@ -70,6 +73,7 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
     await dialog().getByRole('button', { name: 'Keep the price' }).click();
     await page.getByText('together £120.00').waitFor();
     await page.getByRole('button', { name: 'It is booked' }).click();
+    await firstField('Day given');
     await dialog().getByLabel('Day given', { exact: true }).fill('2026-12-18');
     await dialog().getByRole('button', { name: 'Book it' }).click();
     await dialog().getByRole('alert').filter({ hasText: 'The garage gives 18 Dec 2026, the session stands on 17 Dec 2026.' }).waitFor();
@@ -85,6 +89,7 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
 
   test('what came back is held against what was asked: less for less work is no saving', async () => {
     await page.getByRole('button', { name: 'Say what came back' }).click();
+    await firstField('Done on');
     await dialog().getByLabel('brake fluid', { exact: true }).selectOption('not done');
     await dialog().getByLabel('Charged in all, in GBP').fill('80');
     await dialog().getByRole('button', { name: 'Add something done unasked' }).click();

@@ -59,6 +59,8 @@ function composeRef(read: FieldsRead, { figure, name }: RefDraft, path: string) 
 function composeFollowUp(read: FieldsRead, { text, days, distance, unit }: FollowUpDraft, path: string) {
   const [inDays, after] = [read.wholeOrNull(`${path}.days`, days), read.distanceOrNull(`${path}.distance`, distance, unit === 'mi' ? 'mi' : 'km')];
   if (inDays === null && after === null) read.refuse(`${path}.days`, 'follow-up-without-when');
+  if (inDays === 0) read.refuse(`${path}.days`, 'follow-up-rule-no-days');
+  if (after?.value === 0) read.refuse(`${path}.distance.value`, 'follow-up-no-distance');
   return { text, days: inDays, distance: after };
 }
 

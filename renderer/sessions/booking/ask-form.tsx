@@ -28,7 +28,7 @@ export function AskForm({ view, onClose }: AskFormProps) {
   });
   return (
     <EntryForm entry={entry} submit={tell('booking.save')} onCancel={onClose}>
-      <DateField {...bindDate(entry, 'askedOn')} max={view.today} label={tell('booking.asked-on')} />
+      <DateField {...bindDate(entry, 'askedOn')} data-autofocus max={view.today} label={tell('booking.asked-on')} />
       {view.cars.map((car) => <CarFields key={car.car} entry={entry} car={car} />)}
       <Checkbox {...bindTick(entry, 'digitalRecord')} label={tell('booking.digital')} />
       <Textarea {...bindText(entry, 'note')} label={tell('booking.note-field')} rows={2} />

@@ -60,7 +60,7 @@ export function BackForm({ view, onClose }: { readonly view: BookingView; readon
   const charge = (list: 'asked' | 'against' | 'more', one: Said, at: number) => <TextInput {...entry.at(`${list}.${at}`)} label={tell('back.charge-of', { text: one.text, currency })} value={one.charge} onChange={(event) => put(list, at, { charge: event.currentTarget.value })} inputMode="decimal" autoComplete="off" />;
   return (
     <EntryForm entry={entry} submit={tell('back.save')} onCancel={onClose}>
-      <DateField {...bindDate(entry, 'doneOn')} max={today} label={tell('back.day')} />
+      <DateField {...bindDate(entry, 'doneOn')} data-autofocus max={today} label={tell('back.day')} />
       {entry.draft.asked.map((one, at) => (
         <FieldRow key={`asked ${at}`}>
           <NativeSelect label={one.text} value={one.as} onChange={(event) => put('asked', at, { as: event.currentTarget.value })} data={choices('back.as-', ['done', 'not-done', 'unsaid'])} />

@@ -33,7 +33,7 @@ export function BookForm({ view, onClose }: { readonly view: BookingView; readon
   return (
     <EntryForm entry={entry} submit={tell('booked.save')} onCancel={onClose}>
       <FieldRow>
-        <DateField {...bindDate(entry, 'day')} label={tell('booked.day')} />
+        <DateField {...bindDate(entry, 'day')} data-autofocus label={tell('booked.day')} />
         <TextInput {...bindText(entry, 'time')} label={tell('booked.time')} autoComplete="off" />
       </FieldRow>
       {entry.draft.day !== session.day && <Checkbox {...bindTick(entry, 'moveSession')} label={tell('booked.move')} />}

@@ -6,6 +6,15 @@ export const FOLLOW_UP_WORDS: Readonly<Record<string, string>> = {
   'follow-up-no-distance': 'A distance after which to look again must be above 0. Without one, give a day.',
   'follow-up-done': '"{text}" is ticked already, on {on}. Undo that first, if it was not so.',
 
+  'follow-up-put-off-to-nothing': 'Say to which day it is put off, or after what distance from today.',
+  'follow-up-put-off-back': '{on} is not a day to come. Put it off to a later one, or tick it.',
+  'follow-up-not-later': '{on} is no later than {now}, when it is to be looked at as it stands.',
+  'follow-up-put-off-often': 'It was put off {n} times. Look at it now, or drop it.',
+  'follow-up-put-off': 'Put off from {from} to {to}.',
+  'follow-up-put-off-for': 'Put off from {from} to {to}: {note}.',
+  'follow-up-put-off-way': '{after} {unit} after {since}',
+  'follow-up-put-off-either': '{on} or {way}',
+
   'follow-up-state-late': 'late',
   'follow-up-state-due': 'due',
   'follow-up-state-ahead': 'ahead',

@@ -40,6 +40,35 @@ describe('a follow-up by date', () => {
   });
 });
 
+describe('a follow-up that was put off', () => {
+  const putOff = (household: MemoryHousehold, request: Omit<RequestOf<'follow-up.put-off'>, 'followUp'>) => {
+    household.must('follow-up.put-off', { followUp: views(household)[0]?.followUp.id ?? '', ...request });
+    return views(household)[0];
+  };
+
+  test('is late by its new day alone, and says from when to when', () => {
+    const household = withPip();
+    add(household, { madeOn: day('2026-11-01'), dueOn: day('2026-11-24') });
+    expect(putOff(household, { dueOn: day('2026-12-05') })).toMatchObject({ state: 'ahead', lateBy: null, text: 'On 5 Dec 2026.', putOff: 'Put off from 24 Nov 2026 to 5 Dec 2026.' });
+    household.on('2026-12-06');
+    expect(views(household)[0]).toMatchObject({ state: 'late', lateBy: { days: 1, months: 0, distance: null }, text: 'Its day was 5 Dec 2026: 1 day late.' });
+    expect(putOff(household, { dueOn: day('2026-12-08'), note: 'snow' })).toMatchObject({ state: 'ahead', putOff: 'Put off from 24 Nov 2026 to 5 Dec 2026. Put off from 5 Dec 2026 to 8 Dec 2026: snow.' });
+  });
+
+  test('by a distance counts it from the day on which that was decided', () => {
+    const household = withPip();
+    add(household, { madeOn: day('2026-11-15'), dueOn: day('2026-11-30'), after: km(500) });
+    household.must('reading.record', { car: 'pip', value: 51_000, date: day('2026-11-25') });
+    // By hand: 500 km after the 15th were at 50 500; 300 from today's 51 000 are 51 300.
+    expect(putOff(household, { after: km(300) })).toMatchObject({ state: 'ahead', target: { value: 51_300, unit: 'km' }, putOff: 'Put off from 30 Nov 2026 or 500 km after 15 Nov 2026 to 300 km after 25 Nov 2026.' });
+    expect(views(household)[0]?.text).toMatch(/^300 km after 25 Nov 2026, at 51\u202f300 km: /);
+  });
+
+  test('that never was says nothing of it', () => {
+    expect(viewOf({ days: 3 }).putOff).toBe('');
+  });
+});
+
 describe('a follow-up by distance', () => {
   test('counts from the reading of its day', () => {
     // By hand: read at 50 000 that day, so 52 500, and 2500 km at 100 a day are 25 days: 15 November and 25 days is 10 December.

@@ -68,7 +68,7 @@ describe('a job sheet', () => {
 
   test('a task without a sheet stands with its name and where to write one', () => {
     const [car] = sheetOf(withSession()).cars;
-    expect(car?.tasks.find((one) => one.key === 'item/polish')).toMatchObject({ hasSheet: false, startingSheet: null, gap: { code: 'sheet-none' } });
+    expect(car?.tasks.find((one) => one.key === 'item/polish')).toMatchObject({ hasSheet: false, startingSheet: null, gap: { code: 'sheet-none', text: '"Polish" has no sheet yet. Write its steps on its task sheet, which opens beside it in Car, Care; then they stand here.' } });
     expect(car?.blocks.filter((block) => block.tasks.includes('item/polish'))).toMatchObject([{ kind: 'work', title: 'Polish', steps: [], gap: { code: 'sheet-none' } }]);
   });
 

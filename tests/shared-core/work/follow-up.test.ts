@@ -63,6 +63,31 @@ describe('a follow-up', () => {
     for (const name of ['follow-up.drop', 'follow-up.done'] as const) expect(household.call(name, { followUp: 'a' })).toMatchObject({ ok: false, refusal: { code: 'unknown-follow-up' } });
   });
 
+  test('is put off to a day or by a distance from today, and what it was stays with it', () => {
+    const household = withPip();
+    household.must('follow-up.add', { id: 'a', car: 'pip', text: 'Look for leaks', days: 3, madeOn: '2026-11-20', after: { value: 50, unit: 'km' } });
+    const first = { on: '2026-11-25', dueOn: '2026-11-23', after: { value: 50, unit: 'km' }, countedFrom: '2026-11-20', note: 'raining' };
+    expect(household.must('follow-up.put-off', { followUp: 'a', dueOn: '2026-12-05', note: ' raining ' }).followUp).toMatchObject({ madeOn: '2026-11-20', dueOn: '2026-12-05', after: null, countedFrom: '2026-11-25', putOff: [first] });
+    const again = household.on('2026-12-05').must('follow-up.put-off', { followUp: 'a', after: { value: 100, unit: 'mi' } }).followUp;
+    expect(again).toMatchObject({ dueOn: null, after: { value: 100, unit: 'mi' }, countedFrom: '2026-12-05', putOff: [first, { on: '2026-12-05', dueOn: '2026-12-05', after: null, countedFrom: '2026-11-25', note: '' }] });
+    // It can be ticked for any day since it was made, put off or not.
+    expect(household.must('follow-up.done', { followUp: 'a', on: '2026-11-21' }).followUp).toMatchObject({ doneOn: '2026-11-21', putOff: again.putOff });
+    expect(household.call('follow-up.put-off', { followUp: 'a', dueOn: '2026-12-20' })).toMatchObject({ ok: false, refusal: { code: 'follow-up-done' } });
+  });
+
+  test.each<{ request: Partial<RequestOf<'follow-up.put-off'>>; code: string; path: readonly string[] }>([
+    { request: {}, code: 'follow-up-put-off-to-nothing', path: ['dueOn'] },
+    { request: { dueOn: '2026-11-25' }, code: 'follow-up-put-off-back', path: ['dueOn'] },
+    { request: { dueOn: '2026-11-28' }, code: 'follow-up-not-later', path: ['dueOn'] },
+    { request: { after: { value: 0, unit: 'km' } }, code: 'follow-up-no-distance', path: ['after', 'value'] },
+    { request: { followUp: 'none', dueOn: '2026-12-28' }, code: 'unknown-follow-up', path: ['followUp'] },
+  ])('is not put off: $code', ({ request, code, path }) => {
+    const household = withPip();
+    household.must('follow-up.add', { id: 'a', car: 'pip', text: 'Look for leaks', days: 3 });
+    expect(household.call('follow-up.put-off', { followUp: 'a', ...request })).toMatchObject({ ok: false, refusal: { code, path } });
+    expect(household.must('follow-up.put-off', { followUp: 'a', dueOn: '2026-11-29' }).followUp.dueOn).toBe('2026-11-29');
+  });
+
   test('of a session that was laid anew since is ticked without it', () => {
     const household = withPip();
     const [session] = household.must('session.propose', { sessions: [{ day: '2026-11-28', place: 'home', tasks: [{ kind: 'item', id: 'oil' }] }] }).sessions;

@@ -93,6 +93,16 @@ describe('the sheet of an item', () => {
     expect(household.facts().all(taskSheets)).toEqual([]);
   });
 
+  test.each([
+    { rule: { text: 'Level', days: 0 }, code: 'follow-up-rule-no-days', path: ['followUps', 1, 'days'] },
+    { rule: { text: 'Bolts', distance: { value: 0, unit: 'km' as const } }, code: 'follow-up-no-distance', path: ['followUps', 1, 'distance', 'value'] },
+  ])('looking again after nothing is refused: $code', ({ rule, code, path }) => {
+    const sheet = { item: 'oil', steps: [{ text: 'Drain' }] };
+    const household = withPip();
+    expect(household.call('sheet.set', { ...sheet, followUps: [{ text: 'Leaks', days: 1 }, rule] })).toMatchObject({ ok: false, refusal: { code, path } });
+    expect(household.must('sheet.set', { ...sheet, followUps: [{ text: 'Leaks', days: 1 }, { text: 'Bolts', distance: { value: 1, unit: 'km' } }] }).sheet.followUps).toHaveLength(2);
+  });
+
   test('an own torque needs its source', () => {
     expect(withPip().call('sheet.set', { item: 'oil', steps: [{ text: 'x', torques: [{ by: 'own', name: 'a', typed: { value: 30, unit: 'Nm' } } as never] }] }).ok).toBe(false);
   });
