@@ -1,0 +1,48 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { openTestHost, temporaryFolder } from '../host/open-test-host.ts';
+import { serveHousehold } from '../browser/serve-household.ts';
+import { jsonOf, runProcess } from '../cli/run-command.ts';
+import { rawRequest } from '../loopback/raw-request.ts';
+
+const ON = '2026-11-25';
+const CARS = ['pip', 'wren'];
+
+/** A pack as the page asks for it, through the real host on the loopback: the answer says where it stands. */
+async function packFromPage(link: string, cookie: string, car: string): Promise<string> {
+  const { host, origin, port } = new URL(link);
+  const headers = [['Host', host], ['Cookie', cookie], ['Origin', origin], ['Content-Type', 'application/json']] as const;
+  const reply = await rawRequest(Number(port), 'POST /operations/pack.write HTTP/1.1', headers, JSON.stringify({ car, withhold: ['price'] }));
+  const { value } = JSON.parse(reply.body.toString()) as { value: { path: string } };
+  return value.path;
+}
+
+async function letIn(link: string): Promise<string> {
+  const { host, pathname, search, port } = new URL(link);
+  return (await rawRequest(Number(port), `GET ${pathname}${search} HTTP/1.1`, [['Host', host]])).headers['set-cookie']?.split(';')[0] ?? '';
+}
+
+test('two packs of one household and one day are the same bytes, by the command and by the loopback host', async () => {
+  const host = openTestHost({ on: ON });
+  await host.must('sample.open', {});
+  const { folder } = host.composed.context.household();
+  const cars = (await host.must('due.show', {})).cars.map((car) => car.id);
+  expect(cars).toEqual(expect.arrayContaining(CARS));
+  await host.composed.close();
+  const out = temporaryFolder();
+  const served = await serveHousehold(folder, ON);
+  try {
+    const cookie = await letIn(served.link);
+    for (const car of CARS) {
+      const ran = await runProcess(['pack', car, '--out', join(out, car), '--withhold', 'price', '--household', folder, '--on', ON, '--json']);
+      expect([ran.status, ran.said]).toEqual([0, '']);
+      const [byCommand, byPage] = [String(jsonOf(ran)['path']), await packFromPage(served.link, cookie, car)];
+      expect(byPage).not.toBe(byCommand);
+      expect(readFileSync(byPage).equals(readFileSync(byCommand))).toBe(true);
+    }
+  } finally {
+    await served.stop();
+  }
+  expect(readdirSync(join(folder, 'packs'))).toHaveLength(CARS.length);
+});
