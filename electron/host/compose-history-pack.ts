@@ -8,13 +8,17 @@ import { historyDocument } from '../../shared-core/handover/history-document.ts'
 import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
 import { bytesFile, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { safeFileName } from '../../shared-core/handover/pack-path.ts';
+import { isWithin, type PackPeriod } from '../../shared-core/handover/pack-period.ts';
+import { rowsOfPeriod } from '../../shared-core/handover/rows-of-period.ts';
+import type { Facts } from '../../shared-core/journal/facts.ts';
 import type { Json } from '../../shared-core/journal/canonical-json.ts';
 import { carSubject } from '../../shared-core/journal/entry-kind.ts';
 import { hexText } from '../../shared-core/journal/hex-text.ts';
 import { merkleTree, treeRoot } from '../../shared-core/journal/merkle-tree.ts';
 import { rowSchema } from '../../shared-core/journal/row.ts';
 import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
-import { papers } from '../../shared-core/records/paper.ts';
+import { papers, type Paper } from '../../shared-core/records/paper.ts';
+import { tiedTo } from '../../shared-core/records/tied-papers.ts';
 import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
 import { must } from '../../shared-core/result/assert.ts';
 import { refuse, type Result } from '../../shared-core/result/result.ts';
@@ -22,7 +26,9 @@ import { papersOfCar } from '../../shared-core/views/papers-of-car.ts';
 import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
 import { drawDocument } from '../pack/draw-document.ts';
 import { diskFile } from '../pack/measure-bytes.ts';
+import { paperPictures } from '../pack/paper-pictures.ts';
 import { tableFiles } from '../pack/table-files.ts';
+import type { PaperDesk } from '../papers/paper-desk.ts';
 import { readPaper } from '../papers/read-paper.ts';
 import { paperPath } from '../papers/write-paper.ts';
 import { readHashes, readRowsOf } from '../store/journal-table.ts';
@@ -34,6 +40,9 @@ import { sha256, sha512 } from './node-digests.ts';
 export interface PackChoice {
   readonly withhold: readonly string[];
   readonly papers: boolean;
+  readonly onlyPapers: readonly string[] | null;
+  readonly cover: string | null;
+  readonly period: PackPeriod;
   readonly paperSize: 'A4' | 'LETTER';
 }
 
@@ -43,22 +52,32 @@ export interface HistoryPack {
   readonly head: JournalHead;
 }
 
+/** What a pack is made from: the household, and where its papers are looked into. */
+export interface PackSource {
+  readonly household: HouseholdFolder;
+  readonly desk: PaperDesk;
+}
+
 const DIGESTS: Digests = { sha256, sha512 };
 
 /** Composes the history pack of a car: same household, same day, same choice, same bytes. */
-export async function composeHistoryPack(household: HouseholdFolder, car: Car, today: LocalDate, choice: PackChoice): Promise<Result<HistoryPack>> {
+export async function composeHistoryPack({ household, desk }: PackSource, car: Car, today: LocalDate, choice: PackChoice): Promise<Result<HistoryPack>> {
   const { store, facts, key } = household;
   const settings = must(facts.get(households, HOUSEHOLD_ID), 'household');
   const tree = merkleTree(readHashes(store), sha256);
   const head = { treeSize: tree.size, root: hexText(treeRoot(tree, sha256)) };
   const withheld = new Set(choice.withhold);
-  const kept = keptEntries(household, car);
-  const chosen = choice.papers ? await paperFiles(household, car) : [];
+  const kept = rowsOfPeriod(keptEntries(household, car), choice.period);
+  const chosen = await paperFiles(household, car, choice);
   const missing = chosen.find((one) => one.file === null);
-  if (missing !== undefined) return refuse('paper-not-whole', { name: missing.name });
+  if (missing !== undefined) return refuse('paper-not-whole', { name: missing.paper.name });
+  const cover = coverOf(facts, chosen.map((one) => one.paper), car, choice.cover);
+  if (cover === null && choice.cover !== null) return refuse('cover-not-in-pack');
   const files = chosen.flatMap((one) => one.file ?? []);
   const input = historyOfCar(facts, car, {
-    today, withheld,
+    today, withheld, cover,
+    period: choice.period,
+    previous: [],
     sample: settings.sample,
     currency: settings.currency,
     amendments: amendmentsIn(kept),
@@ -67,7 +86,8 @@ export async function composeHistoryPack(household: HouseholdFolder, car: Car, t
     keyFingerprint: key.fingerprint,
   });
   const document = historyDocument(input);
-  const pdf = await drawDocument(document, { made: today, size: choice.paperSize, picture: (id) => pictureOf(household, id, choice.papers) });
+  const pictures = await paperPictures({ desk, folder: household.folder }, chosen.map((one) => one.paper), cover);
+  const pdf = await drawDocument(document, { made: today, size: choice.paperSize, pictures });
   const seals = sealsGiven(store).filter((one) => one.treeSize < head.treeSize).map((one) => makeSeal(one, key.fingerprint, key.sign));
   const composed = composePack({
     name: `${safeFileName(car.name.toLowerCase(), 60, 'car')}-history-${today}`,
@@ -76,10 +96,19 @@ export async function composeHistoryPack(household: HouseholdFolder, car: Car, t
     document: document as unknown as Json,
     entries: kept.map((one) => packEntry(one, tree, (_row, field) => !withheld.has(field))),
     seal: sealPart(makeSeal(head, key.fingerprint, key.sign), key.publicKey, seals, tree),
+    period: choice.period,
     papers: files.map((file): HistoryPaper => ({ path: file.path, sha256: file.sha256, redactedFrom: null })),
     files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...files],
   }, DIGESTS, key.sign);
   return composed.ok ? { ok: true, value: { pack: composed.value, head } } : composed;
+}
+
+/** The photograph on the first page: the one chosen, else the first that is tied to the car as a whole or called by its name. */
+function coverOf(facts: Facts, inPack: readonly Paper[], car: Car, chosen: string | null): string | null {
+  const pictures = inPack.filter((paper) => paper.media.startsWith('image/'));
+  const ofCar = new Set([...tiedTo(facts, car.id, 'car').values()].flat());
+  const first = pictures.find((paper) => ofCar.has(paper.id)) ?? pictures.find((paper) => paper.name.toLowerCase().startsWith(car.name.toLowerCase()));
+  return (chosen === null ? first : pictures.find((paper) => paper.id === chosen))?.id ?? null;
 }
 
 function keptEntries({ store }: HouseholdFolder, car: Car): readonly (KeptEntry & { readonly withdrawn: boolean })[] {
@@ -99,19 +128,14 @@ function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string,
   return Map.groupBy(amended, (one) => one.id);
 }
 
-/** The papers of a car as files of the pack, numbered in order of date; null where one is not whole. */
-async function paperFiles(household: HouseholdFolder, car: Car): Promise<readonly { readonly name: string; readonly file: PackFile | null }[]> {
-  const { facts, folder } = household;
-  const ids = papersOfCar(facts, car.id);
+/** The chosen papers of a car as files of the pack, numbered in order of date; null where one is not whole. */
+async function paperFiles({ facts, folder }: HouseholdFolder, car: Car, { papers: wanted, onlyPapers, period }: PackChoice): Promise<readonly { readonly paper: Paper; readonly file: PackFile | null }[]> {
+  const only = onlyPapers === null ? null : new Set(onlyPapers);
+  const ids = wanted ? papersOfCar(facts, car.id, (date) => isWithin(period, date)).filter((id) => only === null || only.has(id)) : [];
   return Promise.all(ids.map(async (id, at) => {
     const paper = must(facts.get(papers, id), 'paper of a record');
     const path = `data/papers/${String(at + 1).padStart(4, '0')}-${safeFileName(paper.name, 80, 'paper')}`;
-    if (readPaper(folder, id).state !== 'whole') return { name: paper.name, file: null };
-    return { name: paper.name, file: await diskFile(path, paperPath(folder, id)) };
+    if (readPaper(folder, id).state !== 'whole') return { paper, file: null };
+    return { paper, file: await diskFile(path, paperPath(folder, id)) };
   }));
-}
-
-function pictureOf({ folder }: HouseholdFolder, id: string, wanted: boolean): Uint8Array | null {
-  const read = wanted ? readPaper(folder, id) : null;
-  return read?.state === 'whole' ? read.bytes : null;
 }

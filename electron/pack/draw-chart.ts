@@ -4,7 +4,7 @@ import { addTagged, INK, LATE, makeRoom, QUIET, REGULAR, RULE, type Drawing } fr
 
 type Chart = Extract<Block, { kind: 'chart' }>;
 
-const HEIGHT = 150;
+const HEIGHT = 190;
 const GUTTER = 58;
 const LABEL_ROOM = 32;
 const STEPS = [1, 2, 5];
@@ -12,17 +12,18 @@ const STEPS = [1, 2, 5];
 /** Draws readings against time as one figure with a text in its place; the numbers stand in the table after it. */
 export function drawChart(drawing: Drawing, chart: Chart): void {
   const { pdf, root, left, width } = drawing;
-  makeRoom(drawing, HEIGHT + 50);
+  makeRoom(drawing, HEIGHT + 60);
   const first = chart.points[0];
   const last = chart.points.at(-1);
   const alt = `${chart.caption}: from ${first?.value ?? 0} ${chart.unit} on ${first?.date ?? ''} to ${last?.value ?? 0} ${chart.unit} on ${last?.date ?? ''}, ${chart.points.length} readings.`;
   const top = pdf.y;
-  addTagged(drawing, root, 'Figure', { alt, bbox: [left, top, left + width, top + HEIGHT + 34] }, () => {
+  addTagged(drawing, root, 'Figure', { alt, bbox: [left, top, left + width, top + HEIGHT + 46] }, () => {
     pdf.font(REGULAR).fontSize(8.5).fillColor(QUIET).text(`${chart.caption} (${chart.unit})`, left, top, { width });
     drawPlot(drawing, chart, top + 16);
+    drawSources(drawing, chart, top + 16 + HEIGHT + 16);
   });
   pdf.x = left;
-  pdf.y = top + HEIGHT + 40;
+  pdf.y = top + HEIGHT + 52;
 }
 
 function drawPlot({ pdf, left, width }: Drawing, chart: Chart, top: number): void {
@@ -40,13 +41,44 @@ function drawPlot({ pdf, left, width }: Drawing, chart: Chart, top: number): voi
     pdf.fillColor(QUIET).text(sayNumber(value), left, y(value) - 5, { width: GUTTER - 6, align: 'right', lineBreak: false });
   }
   drawYears(pdf, from, to, x, top);
-  chart.points.filter((point) => !point.doubtful).forEach((point, at) => {
-    const day = Date.parse(`${point.date}T00:00:00Z`) / 86_400_000;
-    if (at === 0) pdf.moveTo(x(day), y(point.value));
-    else pdf.lineTo(x(day), y(point.value));
+  chart.points.forEach((point, at) => {
+    if (at === 0) pdf.moveTo(x(days[at] ?? from), y(point.value));
+    else pdf.lineTo(x(days[at] ?? from), y(point.value));
   });
-  pdf.lineWidth(1.2).stroke(INK);
-  chart.points.forEach((point, at) => pdf.circle(x(days[at] ?? from), y(point.value), 1.8).fill(point.doubtful ? LATE : INK));
+  pdf.lineWidth(0.8).stroke(QUIET);
+  const sources = sourcesOf(chart);
+  chart.points.forEach((point, at) => drawMark(pdf, sources.indexOf(point.source), x(days[at] ?? from), y(point.value)));
+}
+
+/** The sources of the readings, each once, as they come. */
+function sourcesOf(chart: Chart): readonly string[] {
+  return [...new Set(chart.points.map((point) => point.source))];
+}
+
+/** One mark for each source, told apart by form as well as by colour. */
+function drawMark(pdf: PDFKit.PDFDocument, which: number, x: number, y: number): void {
+  const forms = [
+    () => pdf.circle(x, y, 2.2).fill(INK),
+    () => pdf.rect(x - 2.2, y - 2.2, 4.4, 4.4).fill(LATE),
+    () => pdf.polygon([x, y - 3], [x + 2.8, y + 2.2], [x - 2.8, y + 2.2]).fill(INK),
+    () => pdf.polygon([x, y - 3], [x + 3, y], [x, y + 3], [x - 3, y]).fill(LATE),
+    () => pdf.circle(x, y, 2.2).lineWidth(0.9).fillAndStroke('#ffffff', INK),
+    () => pdf.rect(x - 2.2, y - 2.2, 4.4, 4.4).lineWidth(0.9).fillAndStroke('#ffffff', LATE),
+  ];
+  forms[which % forms.length]?.();
+}
+
+/** What each mark stands for, in a line below the years. */
+function drawSources({ pdf, left, width }: Drawing, chart: Chart, top: number): void {
+  pdf.font(REGULAR).fontSize(8);
+  let at = left + GUTTER;
+  sourcesOf(chart).forEach((source, which) => {
+    const needed = pdf.widthOfString(source) + 24;
+    if (at + needed > left + width) return;
+    drawMark(pdf, which, at + 4, top + 5);
+    pdf.fillColor(QUIET).text(source, at + 11, top, { lineBreak: false });
+    at += needed;
+  });
 }
 
 /** A line for each New Year; its label only where the labels have room. */

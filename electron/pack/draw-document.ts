@@ -1,11 +1,14 @@
 import type { Block, DocumentValue } from '../../shared-core/handover/document-value.ts';
 import { assertNever } from '../../shared-core/result/assert.ts';
 import { drawChart } from './draw-chart.ts';
-import { drawPicture, type FindPicture } from './draw-picture.ts';
+import { drawCover, drawPapers } from './draw-picture.ts';
+import type { PaperPictures } from './paper-pictures.ts';
 import { drawTable } from './draw-table.ts';
 import { addTagged, artifact, BOLD, drawFeet, INK, LATE, makeRoom, newDrawing, openTagged, QUIET, REGULAR, RULE, TEXT_SIZE, WARM, type Drawing } from './paper-page.ts';
 
 const HEADING_SIZE = { 1: 22, 2: 15, 3: 11.5 } as const;
+/** Room that must be left for what follows a heading, so that none stands at the foot of a page. */
+const KEPT_WITH = { 1: 60, 2: 80, 3: 130 } as const;
 const LABEL_SHARE = 0.34;
 
 /** How a document is drawn. */
@@ -13,7 +16,7 @@ export interface DrawOptions {
   /** The document's only date, YYYY-MM-DD. */
   readonly made: string;
   readonly size: 'A4' | 'LETTER';
-  readonly picture: FindPicture;
+  readonly pictures: PaperPictures;
 }
 
 /** Draws a document value as a tagged PDF with bookmarks, page numbers and embedded fonts; same input, same bytes. */
@@ -47,8 +50,10 @@ function drawBlock(drawing: Drawing, block: Block, options: DrawOptions): void {
       return drawTable(drawing, block);
     case 'chart':
       return drawChart(drawing, block);
-    case 'picture':
-      return drawPicture(drawing, block, options.picture);
+    case 'cover':
+      return drawCover(drawing, block, options.pictures);
+    case 'papers':
+      return drawPapers(drawing, block, options.pictures);
     case 'new-page':
       drawing.pdf.addPage();
       return;
@@ -60,7 +65,7 @@ function drawBlock(drawing: Drawing, block: Block, options: DrawOptions): void {
 /** A heading keeps some of what follows with it, and is a bookmark down to the second level. */
 function drawHeading(drawing: Drawing, level: 1 | 2 | 3, text: string): void {
   const { pdf, root, left, width } = drawing;
-  makeRoom(drawing, HEADING_SIZE[level] * 2 + 60);
+  makeRoom(drawing, HEADING_SIZE[level] * 2 + KEPT_WITH[level]);
   if (level > 1 && pdf.y > 60) pdf.y += level === 2 ? 14 : 10;
   if (level < 3) pdf.outline.addItem(text);
   addTagged(drawing, root, `H${level}`, { title: text }, () => void pdf.font(BOLD).fontSize(HEADING_SIZE[level]).fillColor(INK).text(text, left, pdf.y, { width }));

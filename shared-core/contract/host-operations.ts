@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { served } from '../journal/operation.ts';
 import { paperSchema } from '../records/paper.ts';
-import { idSchema } from '../result/id.ts';
+import { idSchema, sha256Schema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
 import { householdSchema } from '../fleet/household.ts';
+import { packPeriodSchema } from '../handover/pack-period.ts';
 import { withholdSchema } from '../handover/withheld-fields.ts';
 import { keepImportRequest, keptImportSchema, previewImportRequest } from '../views/import/import-request.ts';
 import { importViewSchema } from '../views/import/import-view.ts';
@@ -66,6 +67,12 @@ export const hostOperations = {
       out: z.string().min(1).max(4000).nullable().default(null),
       withhold: withholdSchema.default([]),
       papers: z.boolean().default(true),
+      /** Of its papers only these, by their digests; null: all. */
+      onlyPapers: z.array(sha256Schema).max(20_000).nullable().default(null),
+      /** The photograph on the first page; null: one that is called by the car's name, where there is one. */
+      cover: sha256Schema.nullable().default(null),
+      /** What is dated outside these days is left out, and the pack says so. */
+      period: packPeriodSchema.default({ from: null, to: null }),
       paperSize: z.enum(['A4', 'LETTER']).default('A4'),
     }),
     z.object({ path: z.string(), name: z.string(), files: z.int(), bytes: z.int(), seal: z.string() }),

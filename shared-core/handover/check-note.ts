@@ -1,4 +1,4 @@
-import { CHECK_NOTE, HISTORY, PUBLIC_KEY, ROWS, SEAL, SEAL_TEXT, SIGNATURE, SIGNED_CONTENTS } from './pack-files.ts';
+import { CHECK_NOTE, HISTORY, PUBLIC_KEY, ROWS, SEAL, SCHEMA, SEAL_TEXT, SIGNATURE, SIGNED_CONTENTS } from './pack-files.ts';
 import { MANIFEST, TAG_MANIFEST } from './bag.ts';
 
 /** The note that tells how to check a pack with ordinary tools: `data/how-to-check.txt`. */
@@ -43,6 +43,18 @@ that holds bagit.txt.
      {"seal":"trunnion-journal-1","treeSize":...,"root":...,"keyFingerprint":...};
    - the fingerprint is SHA-256 of the public key's 32 bytes;
    - each record of ${HISTORY} shows the values of one row, and "entered" is that row's "at".
+
+What the files are
+------------------
+
+    data/history.pdf          the history for people
+    ${HISTORY}         the same for programs: every entry with its values, the papers, what the PDF was drawn from;
+                              "period" is there where not the whole history is shown, and gives its days
+    data/tables/*.csv         readings, items, recalls, records and costs as tables (RFC 4180, UTF-8); a cell that a
+                              spreadsheet would take for a formula begins with an apostrophe
+    data/papers/              the papers, as they were kept
+    data/previous/*.zip       the packs of earlier keepers, each whole and checked in the same way
+    ${SCHEMA}*.schema.json  the form of each JSON file as JSON Schema (json-schema.org, draft 2020-12)
 
 What this proves, and what it does not
 --------------------------------------

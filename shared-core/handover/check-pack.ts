@@ -40,7 +40,7 @@ export function checkPack(pack: PackToCheck, tools: CheckTools): CheckReport {
     composedOn: listed.contents?.composedOn ?? null,
     faults: [...faults, ...news.filter((fault) => !isExcused(fault, pack.excused)), ...given.faults],
     warnings: [...listed.warnings, ...paperWarnings(parts)],
-    notes: [...given.notes, ...sampleNotes(parts)],
+    notes: [...given.notes, ...historyNotes(parts)],
     rows: parts.rows?.entries.length ?? 0,
     withheld: withheldFields(parts),
     seal: parts.seal?.seal ?? null,
@@ -113,8 +113,11 @@ function paperWarnings({ rows, history }: Parts): Message[] {
   return unprovenPapers(history, rows).map((path) => ({ key: 'warning-paper-unproven', values: { path } }));
 }
 
-function sampleNotes({ history }: Parts): Message[] {
-  return history?.sample === true ? [{ key: 'note-sample', values: {} }] : [];
+function historyNotes({ history }: Parts): Message[] {
+  const { period } = history ?? {};
+  const key = period?.from == null ? 'note-period-to' : period.to === null ? 'note-period-from' : 'note-period';
+  const only = period === undefined ? [] : [{ key, values: { from: period.from, to: period.to } }];
+  return [...only, ...(history?.sample === true ? [{ key: 'note-sample', values: {} }] : [])];
 }
 
 function withheldFields({ rows }: Parts): WithheldField[] {

@@ -11,8 +11,10 @@ import { checkNote } from './check-note.ts';
 import { historyRecord, type HistoryPaper, type HistoryPart } from './history-part.ts';
 import type { PackEntry, RowsPart, SealPart } from './journal-part.ts';
 import { bytesFile, CHECK_NOTE, HISTORY, PUBLIC_KEY, ROWS, SEAL, SEAL_TEXT, SIGNATURE, SIGNED_CONTENTS, textFile, type Digests, type PackFile } from './pack-files.ts';
+import { isWhole, sayPeriod, type PackPeriod } from './pack-period.ts';
 import { packPathFault, pathLikeness } from './pack-path.ts';
 import { publicKeyText } from './public-key-text.ts';
+import { schemaFiles } from './schema-files.ts';
 import { signedContentsText } from './signed-contents.ts';
 
 /** What a pack is composed of. */
@@ -27,6 +29,8 @@ export interface PackInput {
   /** The car's rows, in the order of their numbers. */
   readonly entries: readonly PackEntry[];
   readonly seal: SealPart;
+  /** The days shown. */
+  readonly period: PackPeriod;
   /** The chosen papers, as the receiver gets them; each is also one of `files`. */
   readonly papers: readonly HistoryPaper[];
   /** Everything else under `data/`: the drawn PDF, the tables, the papers, earlier keepers' packs. */
@@ -74,16 +78,18 @@ function programFiles(input: PackInput, digests: Digests): PackFile[] {
     textFile(SEAL_TEXT, `${sealText(input.seal.seal)}\n`, digests),
     textFile(PUBLIC_KEY, publicKeyText(hexBytes(input.seal.publicKey)), digests),
     textFile(CHECK_NOTE, checkNote(input.sample), digests),
+    ...schemaFiles(digests),
   ];
 }
 
-function historyPart({ name, composedOn, sample, document, papers, entries }: PackInput): HistoryPart {
+function historyPart({ name, composedOn, sample, document, period, papers, entries }: PackInput): HistoryPart {
   const records = entries.map(historyRecord);
-  return { format: 'trunnion-history-1', name, composedOn, sample, document: document as HistoryPart['document'], papers: [...papers], records };
+  return { format: 'trunnion-history-1', name, composedOn, sample, document: document as HistoryPart['document'], papers: [...papers], records, ...(isWhole(period) ? {} : { period }) };
 }
 
-function infoLabels({ name, composedOn, sample }: PackInput): BagInfoLabel[] {
-  const labels: BagInfoLabel[] = [['Bagging-Date', composedOn], ['External-Identifier', name]];
+function infoLabels({ name, composedOn, sample, period }: PackInput): BagInfoLabel[] {
+  const shown = sayPeriod(period);
+  const labels: BagInfoLabel[] = [['Bagging-Date', composedOn], ['External-Identifier', name], ...(shown === null ? [] : [['Internal-Sender-Description', shown] as const])];
   return sample ? [...labels, ['External-Description', 'Sample of an invented household, proves nothing']] : labels;
 }
 

@@ -19,9 +19,13 @@ export const blockSchema = z.discriminatedUnion('kind', [
     kind: z.literal('chart'),
     caption: z.string(),
     unit: z.string(),
-    points: z.array(z.strictObject({ date: z.string(), value: z.number(), doubtful: z.boolean() })),
+    /** Points of one source are drawn alike. */
+    points: z.array(z.strictObject({ date: z.string(), value: z.number(), source: z.string() })),
   }),
-  z.strictObject({ kind: z.literal('picture'), caption: z.string(), paper: z.string() }),
+  /** One large picture. */
+  z.strictObject({ kind: z.literal('cover'), caption: z.string(), paper: z.string() }),
+  /** Papers side by side: the first page of each small, with its name; by name alone where it is not in the pack. */
+  z.strictObject({ kind: z.literal('papers'), items: z.array(z.strictObject({ caption: z.string(), paper: z.string(), path: z.string().nullable() })) }),
   z.strictObject({ kind: z.literal('new-page') }),
 ]);
 export type Block = z.infer<typeof blockSchema>;

@@ -4,7 +4,7 @@ import type { Observation } from '../records/observation.ts';
 import type { RecordScore } from '../records/record-score.ts';
 import type { WorkRecord } from '../records/work-record.ts';
 import type { WrittenWhen } from '../records/written-when.ts';
-
+import type { PackPeriod } from './pack-period.ts';
 /** A reading as the history shows it: on the instrument it was read from. */
 export interface HistoryReading {
   readonly date: LocalDate;
@@ -59,13 +59,38 @@ export interface HistoryWork {
   readonly odometer: string | null;
   readonly score: RecordScore;
   readonly withheld: readonly string[];
-  readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string; readonly picture: boolean }[];
+  readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string }[];
+}
+
+/** What was measured of one thing, and what it comes to against its limit. */
+export interface HistoryWear {
+  readonly what: string;
+  readonly times: number;
+  readonly from: LocalDate;
+  readonly newest: string;
+  readonly limit: string;
+  readonly verdict: string;
+}
+
+/** The pack of an earlier keeper that goes along. */
+export interface HistoryPrevious {
+  readonly name: string;
+  readonly composedOn: LocalDate;
+  readonly rows: number;
+  readonly path: string;
 }
 
 /** All that the history of one car says to the next keeper. */
 export interface HistoryInput {
   readonly today: LocalDate;
   readonly sample: boolean;
+  readonly period: PackPeriod;
+  /** Names of the journal's fields that are kept back, and what they are called. */
+  readonly withheld: ReadonlySet<string>;
+  readonly withheldFields: readonly string[];
+  /** The photograph on the first page, by its digest. */
+  readonly cover: string | null;
+  readonly previous: readonly HistoryPrevious[];
   readonly currency: string;
   readonly car: Car;
   readonly odometer: string | null;
@@ -77,6 +102,9 @@ export interface HistoryInput {
   readonly warranties: readonly HistoryWarranty[];
   readonly records: readonly HistoryWork[];
   readonly observations: readonly Observation[];
+  /** What is still to be looked at after a work. */
+  readonly followUps: readonly { readonly text: string; readonly when: string }[];
+  readonly wear: readonly HistoryWear[];
   /** The car's papers; one that is not in the pack has no path. */
   readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string }[];
   readonly treeSize: number;

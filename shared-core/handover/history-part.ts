@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { sha256TextSchema } from '../journal/digest.ts';
+import { packPeriodSchema } from './pack-period.ts';
 import { shownValues, type PackEntry } from './journal-part.ts';
 
 /** One entry as a program reads it: the values of its row that are shown, and the names of those that are not. */
@@ -32,6 +33,8 @@ export const historyPartSchema = z.strictObject({
   sample: z.boolean(),
   document: z.json(),
   papers: z.array(historyPaperSchema),
+  /** Where not the whole history is shown: its days. Rows that tell of other days are left out. */
+  period: packPeriodSchema.optional(),
   records: z.array(historyRecordSchema),
 });
 export type HistoryPart = z.infer<typeof historyPartSchema>;

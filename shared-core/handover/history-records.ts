@@ -2,6 +2,7 @@ import { sayDate } from '../result/words/say.ts';
 import { amountText } from '../units/money.ts';
 import { heading, paragraph, table, type Block } from './document-value.ts';
 import type { HistoryInput, HistoryWork } from './history-input.ts';
+import { withheldWords } from './withheld-words.ts';
 
 const WRITTEN: Readonly<Record<HistoryWork['written'], string>> = {
   'same-day': 'on the same day',
@@ -23,12 +24,19 @@ function recordBlocks(one: HistoryWork, currency: string): Block[] {
   return [
     heading(3, `${sayDate(record.date)}: ${record.title}`),
     { kind: 'facts', rows: factsOf(one) },
-    table(`Lines of ${record.title}`, [['Line', 4], ['Work', 1], ['Outcome', 2], ['Note', 3]], record.lines.map((line) => [line.name, line.work, OUTCOME[line.outcome] ?? line.outcome, line.note])),
+    linesTable(record),
     ...costBlocks(one, currency),
     ...(record.note === '' ? [] : [paragraph(record.note)]),
     ...one.amendments.map((change) => paragraph(`Amended on ${sayDate(change.on)}: ${change.why}`)),
-    ...one.papers.map((paper) => (paper.picture && paper.path !== null ? ({ kind: 'picture', caption: paper.name, paper: paper.sha256 } as const) : paragraph(`Paper: ${paper.name}, ${paper.path ?? 'withheld'}, SHA-256 ${paper.sha256}`))),
+    ...(one.papers.length === 0 ? [] : [{ kind: 'papers', items: one.papers.map(({ name, path, sha256 }) => ({ caption: name, paper: sha256, path })) } as const]),
   ];
+}
+
+/** Notes have a column only where there are any. */
+function linesTable({ title, lines }: HistoryWork['record']): Block {
+  const rows = lines.map((line) => [line.name, line.work, OUTCOME[line.outcome] ?? line.outcome, line.note]);
+  if (lines.every((line) => line.note === '')) return table(`Lines of ${title}`, [['Line', 6], ['Work', 2], ['Outcome', 2]], rows.map((row) => row.slice(0, 3)));
+  return table(`Lines of ${title}`, [['Line', 4], ['Work', 1], ['Outcome', 2], ['Note', 3]], rows);
 }
 
 function factsOf({ record, enteredOn, written, odometer, score, withheld }: HistoryWork): [string, string][] {
@@ -42,7 +50,7 @@ function factsOf({ record, enteredOn, written, odometer, score, withheld }: Hist
     ['By what data', record.method],
     ['Odometer', odometer],
     ['Holds of a full entry', `${score.held} of 4${missing.length === 0 ? '' : `; missing: ${missing.join(', ')}`}`],
-    ['Withheld', withheld.length === 0 ? null : withheld.join(', ')],
+    ['Withheld', withheld.length === 0 ? null : withheld.map(withheldWords).join(', ')],
   ];
   return rows.flatMap(([label, value]) => (value === null ? [] : [[label, value]]));
 }

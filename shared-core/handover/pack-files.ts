@@ -45,5 +45,7 @@ export const PUBLIC_KEY = 'data/journal/household-key.pem';
 export const CHECK_NOTE = 'data/how-to-check.txt';
 /** The folder of the rows, the seal and the key. */
 export const JOURNAL = 'data/journal/';
+/** The folder of the JSON Schemas. */
+export const SCHEMA = 'data/schema/';
 /** The folder of packs that earlier keepers handed over. */
 export const PREVIOUS = 'data/previous/';

@@ -4,8 +4,10 @@ import { obligations } from '../care/obligation.ts';
 import type { Car } from '../fleet/car.ts';
 import { wholeDistance } from '../fleet/continuous-distance.ts';
 import { readings, type Reading } from '../fleet/reading.ts';
-import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWork } from '../handover/history-input.ts';
+import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWear, HistoryWork } from '../handover/history-input.ts';
+import { isWithin, type PackPeriod } from '../handover/pack-period.ts';
 import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
+import { withheldWords } from '../handover/withheld-words.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
 import { papers } from '../records/paper.ts';
@@ -19,12 +21,14 @@ import { allowanceViews, type AllowanceView } from './allowance-view.ts';
 import { roughly } from './allowance-words.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { obligationView, windowView } from './due-view.ts';
+import { followUpViews } from './follow-ups.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { papersOfCar } from './papers-of-car.ts';
 import { recallViews, type RecallView } from './recall-view.ts';
 import { sayGap, sayInterval } from './say-interval.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
+import { wearViews, type WearSeriesView } from './wear-view.ts';
 
 /** What the history of a car is made of beside what stands. */
 export interface HistoryChoice {
@@ -32,6 +36,9 @@ export interface HistoryChoice {
   readonly sample: boolean;
   readonly currency: string;
   readonly withheld: ReadonlySet<string>;
+  readonly period: PackPeriod;
+  readonly cover: string | null;
+  readonly previous: HistoryInput['previous'];
   /** Amendments of each record, by its id, in order. */
   readonly amendments: ReadonlyMap<string, readonly { readonly on: LocalDate; readonly why: string }[]>;
   /** Where each chosen paper stands in the pack, by its digest. */
@@ -43,12 +50,17 @@ export interface HistoryChoice {
 
 /** The history of one car as the pack tells it. */
 export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): HistoryInput {
-  const { today, withheld } = choice;
+  const { today, withheld, period } = choice;
+  const isShown = (date: LocalDate) => isWithin(period, date);
   const care = careOf(facts, car, today, leadTimes(facts));
   const odometer = odometerShown(car, care.use, today);
   return {
     today,
     sample: choice.sample,
+    period, withheld,
+    withheldFields: [...withheld].sort().map(withheldWords),
+    cover: choice.cover,
+    previous: choice.previous,
     currency: choice.currency,
     car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
     odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,
@@ -56,14 +68,16 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
       date, estimated,
       text: `Instrument replaced on ${sayDate(date)}; the new one began at ${sayNumber(Math.round(firstShown / METRES_IN[unit]))} ${unit}${estimated ? '; the distance until then is estimated' : ''}.`,
     })),
-    readings: facts.ofCar(readings, car.id).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
-    items: care.items.map((one) => itemOf(one, care)),
+    readings: facts.ofCar(readings, car.id).filter((one) => isShown(one.date)).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
+    items: care.items.map((one) => itemOf(one, care, period)),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
     recalls: recallViews(facts, car.id, today).map((one) => recallOf(one, withheld)),
     warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
     records: worksOf(facts, care, choice),
-    observations: facts.ofCar(observations, car.id).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
-    papers: papersOfCar(facts, car.id).map((id) => ({ name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id })),
+    observations: facts.ofCar(observations, car.id).filter((one) => isShown(one.date)).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
+    followUps: followUpViews(facts, car, care.use, today).filter((one) => isShown(one.followUp.madeOn)).map((one) => ({ text: withheld.has('text') ? 'what it was is withheld' : one.followUp.text, when: one.text })),
+    wear: wearViews(facts, care.wear, car.unit).flatMap((one) => wearOf(one, isShown)),
+    papers: papersOfCar(facts, car.id, isShown).map((id) => ({ name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id })),
     treeSize: choice.treeSize,
     root: choice.root,
     keyFingerprint: choice.keyFingerprint,
@@ -81,18 +95,41 @@ function readingOf(reading: Reading, { car, use }: CarCare): HistoryReading {
   };
 }
 
-function itemOf(one: ItemCare, { car }: CarCare): HistoryItem {
+/** Where not the whole history is shown, an item tells of the days shown, and that it is not told of those before. */
+function itemOf(one: ItemCare, { car }: CarCare, period: PackPeriod): HistoryItem {
+  const completions = one.completions.filter((done) => isWithin(period, done.date));
+  const gaps = historyGaps(one.item, car, completions);
+  const told = period.from === null ? gaps : gaps.filter((gap) => (gap.kind === 'months' || gap.kind === 'distance') && isWithin(period, gap.from));
+  const before = period.from === null ? [] : [`not shown before ${sayDate(period.from)}`];
   const window = windowView(one, car.unit);
   return {
     name: one.item.name,
     interval: sayInterval(one.item.interval),
-    lastDone: one.completions.at(-1)?.date ?? null,
-    timesDone: one.completions.length,
+    lastDone: completions.at(-1)?.date ?? null,
+    timesDone: completions.length,
     state: say({ key: `state-${window.state}`, values: {} }),
     due: window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
     late: window.state === 'late',
-    gaps: historyGaps(one.item, car, one.completions).map((gap) => sayGap(gap, car.unit)),
+    gaps: [...before, ...told.map((gap) => sayGap(gap, car.unit))],
   };
+}
+
+/** A series by what it measures; what was measured on days that are not shown is not told. */
+function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, isShown: (date: LocalDate) => boolean): HistoryWear[] {
+  const shown = points.filter(({ part, measurement }) => (part === 'counts' || part === 'worse-that-day') && isShown(measurement.date)).map((one) => one.measurement);
+  const [first, newest] = [shown[0], shown.at(-1)];
+  if (first === undefined || newest === undefined) return [];
+  const [limit] = limits;
+  const plain = [name ?? what.replaceAll('-', ' '), wheel?.name ?? null, place?.replaceAll('-', ' ') ?? null].filter((part) => part !== null);
+  const typed = (value: { readonly value: number; readonly unit: string }) => `${value.value} ${value.unit}`;
+  return [{
+    what: [...new Set(plain)].join(', '),
+    times: shown.length,
+    from: first.date,
+    newest: `${typed(newest.typed)}, ${sayDate(newest.date)}`,
+    limit: limit === undefined ? 'none entered' : typed(limit.limit),
+    verdict: limit?.words.text ?? '',
+  }];
 }
 
 function recallOf({ recall, state, late }: RecallView, withheld: ReadonlySet<string>): HistoryRecall {
@@ -118,7 +155,7 @@ function warrantyOf({ name, allowance, state, allowed, unit, left }: AllowanceVi
 function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly HistoryWork[] {
   const stamps = facts.stamps(workRecords, care.car.id);
   const odometers = new Map(facts.ofCar(readings, care.car.id).map((reading) => [reading.id, `${sayNumber(reading.typed.value)} ${reading.typed.unit}${reading.standing === 'accepted' ? '' : ' (doubtful)'}`]));
-  return [...care.records].sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.id < b.id ? 1 : -1)).map((record): HistoryWork => {
+  return care.records.filter((record) => isWithin(choice.period, record.date)).sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.id < b.id ? 1 : -1)).map((record): HistoryWork => {
     const enteredAt = must(stamps.get(record.id), 'stamp of a record').firstAt;
     return {
       record: withoutWithheld(record, choice.withheld),
@@ -136,6 +173,6 @@ function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly H
 function papersOf(facts: Facts, record: WorkRecord, choice: HistoryChoice): HistoryWork['papers'] {
   return record.papers.map((id) => {
     const paper = facts.get(papers, id);
-    return { name: paper?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id, picture: paper?.media === 'image/jpeg' || paper?.media === 'image/png' };
+    return { name: paper?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id };
   });
 }

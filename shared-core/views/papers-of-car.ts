@@ -9,9 +9,9 @@ import { observationsWithPapers, recordsWithPapers, tiedTo } from '../records/ti
 
 /**
  * The ids of a car's papers, each once, in order of the date they belong to: of its work records, of what was seen, of the
- * renewals, of the readings and of what was measured; those tied to any of these among them.
+ * renewals, of the readings and of what was measured; those tied to any of these among them. Where only some days are shown, of those.
  */
-export function papersOfCar(facts: Facts, car: string): readonly string[] {
+export function papersOfCar(facts: Facts, car: string, isShown: (date: LocalDate) => boolean = () => true): readonly string[] {
   const held: { readonly date: LocalDate; readonly papers: readonly string[] }[] = [
     ...recordsWithPapers(facts, car),
     ...observationsWithPapers(facts, car),
@@ -19,7 +19,7 @@ export function papersOfCar(facts: Facts, car: string): readonly string[] {
     ...facts.ofCar(readings, car).map((reading) => ({ date: reading.date, papers: reading.paper === null ? [] : [reading.paper] })),
     ...facts.ofCar(measurements, car).map((one) => ({ date: one.date, papers: one.paper === null ? [] : [one.paper] })),
   ];
-  const dated = held.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
+  const dated = held.filter((one) => isShown(one.date)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
   // Sheets that figures of the data card stand on, letters of recalls, and what is tied to an obligation or to the whole car have no day of their own.
   const sheets = [...facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []), ...facts.ofCar(recalls, car).flatMap((recall) => recall.papers)];
   const others = (['obligation', 'car'] as const).flatMap((kind) => [...tiedTo(facts, car, kind).values()].flat());

@@ -26,8 +26,8 @@ export function sayGap(gap: HistoryGap, unit: DistanceUnit): string {
     case 'never-recorded':
       return 'never recorded since new';
     case 'months':
-      return `${gap.months} months instead of ${gap.limit}, ${sayDate(gap.from)} to ${sayDate(gap.to)}`;
+      return `gap of ${gap.months - gap.limit} month${gap.months - gap.limit === 1 ? '' : 's'} (${gap.months} instead of ${gap.limit}), ${sayDate(gap.from)} to ${sayDate(gap.to)}`;
     case 'distance':
-      return `${sayNumber(Math.round(gap.metres / METRES_IN[unit]))} ${unit} instead of ${sayNumber(Math.round(gap.limit / METRES_IN[unit]))}, ${sayDate(gap.from)} to ${sayDate(gap.to)}`;
+      return `gap of ${sayNumber(Math.round((gap.metres - gap.limit) / METRES_IN[unit]))} ${unit} (${sayNumber(Math.round(gap.metres / METRES_IN[unit]))} instead of ${sayNumber(Math.round(gap.limit / METRES_IN[unit]))}), ${sayDate(gap.from)} to ${sayDate(gap.to)}`;
   }
 }

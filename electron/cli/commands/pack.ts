@@ -1,3 +1,4 @@
+import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import { WITHHOLDABLE, type Withheld } from '../../../shared-core/handover/withheld-fields.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
 
@@ -5,15 +6,24 @@ import { done, refused, wrongUse, type Command } from '../command.ts';
 export const packCommand: Command = {
   name: 'pack',
   does: 'writes the history pack of a car',
-  usage: ['pack CAR --out DIR [--withhold FIELD,...] [--no-papers] [--letter]', '', `FIELD is one of ${WITHHOLDABLE.join(', ')}.`],
-  options: { out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, letter: { type: 'boolean' } },
+  usage: [
+    'pack CAR --out DIR [--from DATE] [--to DATE] [--withhold FIELD,...] [--papers ID,... | --no-papers] [--cover ID] [--letter]',
+    '',
+    '--from and --to: what is dated outside is left out, and the pack says so. ID is the SHA-256 of a paper.',
+    `FIELD is one of ${WITHHOLDABLE.join(', ')}.`,
+  ],
+  options: {
+    out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, letter: { type: 'boolean' },
+    from: { type: 'string' }, to: { type: 'string' }, papers: { type: 'string' }, cover: { type: 'string' },
+  },
   looks: true,
   run: async (input) => {
     const [car] = input.words;
     const { out, withhold } = input.options;
     if (car === undefined || input.words.length !== 1) return wrongUse('pack takes one car.');
     if (typeof out !== 'string') return wrongUse('pack needs --out, the folder to write into.');
-    const fields = typeof withhold === 'string' ? withhold.split(',').filter((field) => field !== '') : [];
+    const fields = listed(withhold) ?? [];
+    const { from, to, papers, cover } = input.options;
     const strange = fields.find((field) => !(WITHHOLDABLE as readonly string[]).includes(field));
     if (strange !== undefined) return wrongUse(`"${strange}" cannot be withheld.`);
     const reply = await (await input.host()).call('pack.write', {
@@ -21,6 +31,9 @@ export const packCommand: Command = {
       out,
       withhold: fields as Withheld[],
       papers: input.options['no-papers'] !== true,
+      onlyPapers: listed(papers),
+      cover: typeof cover === 'string' ? cover : null,
+      period: { from: typeof from === 'string' ? (from as LocalDate) : null, to: typeof to === 'string' ? (to as LocalDate) : null },
       paperSize: input.options['letter'] === true ? 'LETTER' : 'A4',
     });
     if (!reply.ok) return refused(reply.refusal);
@@ -28,3 +41,8 @@ export const packCommand: Command = {
     return done(reply.value, `${path}\n${files} files. The seal of the journal, to be kept apart from the pack:\n${seal}`);
   },
 };
+
+/** Words of a list with commas; null where the option was not given. */
+function listed(option: string | boolean | undefined): string[] | null {
+  return typeof option === 'string' ? option.split(',').filter((word) => word !== '') : null;
+}

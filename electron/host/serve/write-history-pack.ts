@@ -45,7 +45,7 @@ async function composeAtRest(context: HostContext, choice: PackChoice & { readon
   for (;;) {
     const car = findCar(household.facts, choice.car);
     if (!car.ok) return car;
-    const composed = await composeHistoryPack(household, car.value, context.world.today(), choice);
+    const composed = await composeHistoryPack({ household, desk: context.papers }, car.value, context.world.today(), choice);
     if (!composed.ok || countEntries(household.store) === composed.value.head.treeSize) return composed;
   }
 }

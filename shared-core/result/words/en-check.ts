@@ -83,6 +83,9 @@ export const CHECK_WORDS: Readonly<Record<string, string>> = {
   'note-seal-unread': 'The seal you gave could not be compared, for the pack’s own cannot be read.',
   'note-given-agrees': 'The journal begins with the {given} entries that the seal you gave holds, unaltered.',
   'note-given-newer': 'The seal you gave is over {given} entries, this pack over {sealed}: the key is the same, but more cannot be told. Ask for a newer pack.',
+  'note-period': 'This pack shows {from} to {to} only: what is dated outside is left out.',
+  'note-period-from': 'This pack shows what is dated {from} or later only.',
+  'note-period-to': 'This pack shows what is dated up to {to} only.',
   'note-sample': 'This pack is of the sample household and proves nothing.',
 
   'not-a-seal': 'That is not a seal: it does not begin with "TRUNNION SEAL". Copy the whole of it.',

@@ -129,6 +129,8 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'file-refused': 'In {file}: {why}',
   'entry-refused': 'Entry {number} of {of} ({operation}) is refused: {why} The {done} before it are entered.',
 
+  'period-ends-before-it-begins': 'The last day shown is before the first one. Check both.',
+  'cover-not-in-pack': 'The photograph for the first page is not among the papers of this pack. Choose another one, or add it.',
   'pack-not-sound': '{first}\nFaults: {count}.',
   'paper-not-whole': 'The paper {name} is missing or has been altered, so no pack was written. Examine the household.',
 

@@ -4,6 +4,7 @@ import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import { isRead, type FoundFile } from '../../../shared-core/handover/check-fault.ts';
 import { composePack, type Pack, type PackInput } from '../../../shared-core/handover/compose-pack.ts';
 import { packEntry, sealPart, type KeptEntry, type ShowField } from '../../../shared-core/handover/journal-part.ts';
+import { WHOLE_HISTORY } from '../../../shared-core/handover/pack-period.ts';
 import { textFile, type PackFile } from '../../../shared-core/handover/pack-files.ts';
 import { localDate } from '../../../shared-core/calendar/local-date.ts';
 import type { Json } from '../../../shared-core/journal/canonical-json.ts';
@@ -102,6 +103,7 @@ export function pipPack(options: FixtureOptions = {}): Pack {
     document: { title: 'Pip' },
     entries: kept.filter(({ row }) => row.subject === 'car/pip').map((entry) => packEntry(entry, tree, show)),
     seal: sealPart(sealOf(kept, key), key.publicKey, earlier, tree),
+    period: WHOLE_HISTORY,
     papers: [{ path: 'data/papers/receipt.jpg', sha256: PHOTO_DIGEST, redactedFrom: null }],
     files,
   };

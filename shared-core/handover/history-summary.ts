@@ -1,0 +1,84 @@
+import { sayDate } from '../result/words/say.ts';
+import { heading, paragraph, table, type Block } from './document-value.ts';
+import { openRecalls } from './history-duties.ts';
+import type { HistoryInput } from './history-input.ts';
+import { isWhole, sayPeriod } from './pack-period.ts';
+
+const NOTHING_SAID = 'not entered';
+
+/** The first page: what car this is, its photograph, what the pack shows of its history, and how far it can be relied upon. */
+export function coverBlocks(input: HistoryInput, title: string): Block[] {
+  const { car, today, odometer, period } = input;
+  const rows: [string, string][] = [
+    ['Car', [car.description, car.year === null ? null : String(car.year)].filter((part) => part !== null).join(', ') || car.name],
+    ['First registered', car.firstRegistered === null ? NOTHING_SAID : sayDate(car.firstRegistered)],
+    ['With the present keeper since', car.keptSince === null ? NOTHING_SAID : sayDate(car.keptSince)],
+    ['Vehicle identification number', input.withheld.has('vin') ? 'withheld' : (car.vin ?? NOTHING_SAID)],
+    ['Registration', input.withheld.has('registration') ? 'withheld' : (car.registration ?? NOTHING_SAID)],
+    [`Odometer on ${sayDate(today)}`, odometer ?? 'no reading'],
+  ];
+  const shown = sayPeriod(period);
+  return [
+    heading(1, title),
+    ...(input.sample ? [notice('This is the history of an invented car from the sample household. It proves nothing.')] : []),
+    ...(shown === null ? [] : [notice(`${shown} Work, readings, measurements, what was seen and papers of other days are left out.`)]),
+    ...(input.cover === null ? [] : [{ kind: 'cover', caption: car.name, paper: input.cover } as const]),
+    { kind: 'facts', rows },
+    paragraph(`Made on ${sayDate(today)} from what its keeper wrote down. Each record says when it was written; what is missing is named as plainly as what is there; and the last page tells how anyone can check that nothing was altered afterwards.`),
+    ...previousBlocks(input),
+    { kind: 'new-page' },
+  ];
+}
+
+function previousBlocks({ previous }: HistoryInput): Block[] {
+  if (previous.length === 0) return [];
+  const rows = previous.map((one) => [one.name, sayDate(one.composedOn), String(one.rows), one.path]);
+  return [table('Histories of earlier keepers, in this pack as they were handed over', [['Name', 3], ['Made on', 2], ['Entries', 1, 'right'], ['In the pack', 4]], rows)];
+}
+
+function notice(text: string): Block {
+  return { kind: 'notice', text };
+}
+
+/** One page: what there is in figures, what is late or open, what was kept back. */
+export function summaryBlocks(input: HistoryInput): Block[] {
+  return [heading(2, 'Summary'), { kind: 'facts', rows: figures(input) }, ...openBlocks(input), ...withheldBlocks(input), { kind: 'new-page' }];
+}
+
+function figures({ records, readings, items, papers }: HistoryInput): [string, string][] {
+  const dates = records.map((one) => one.record.date).sort();
+  const written = (when: string) => records.filter((one) => one.written === when).length;
+  const accepted = readings.filter((one) => one.standing === 'accepted').length;
+  const gaps = items.filter((one) => one.gaps.length > 0).length;
+  return [
+    ['Work records', records.length === 0 ? 'none' : `${records.length}, from ${sayDate(dates[0] ?? '')} to ${sayDate(dates.at(-1) ?? '')}`],
+    ['Written down', `${written('same-day')} on the day, ${written('within-a-week')} within a week, ${written('later')} later, ${written('reconstructed')} from memory`],
+    ['With a paper', `${records.filter((one) => one.papers.length > 0).length} of ${records.length}`],
+    ['Papers in this pack', `${papers.filter((one) => one.path !== null).length} of ${papers.length}`],
+    ['Readings', `${accepted} accepted, ${readings.length - accepted} doubtful or dismissed`],
+    ['Service items', `${items.length}: ${items.filter((one) => one.late).length} late, ${gaps} with something missing in their history`],
+  ];
+}
+
+function openBlocks({ items, obligations, recalls, observations, followUps }: HistoryInput): Block[] {
+  const lines = [
+    ...items.filter((one) => one.late).map((one) => `${one.name}: ${one.due}`),
+    ...obligations.filter((one) => one.late).map((one) => `${one.name}: ran out on ${sayDate(one.lastValidDay)}`),
+    ...openRecalls(recalls),
+    ...observations.filter((one) => one.closedOn === null).map((one) => `Seen on ${sayDate(one.date)} and still open: ${one.text}`),
+    ...followUps.map((one) => `To be looked at again: ${one.text}. ${one.when}`),
+  ];
+  const blocks: Block[] = [heading(2, 'Late and open')];
+  return lines.length === 0 ? [...blocks, paragraph('Nothing is late and nothing seen is open.')] : [...blocks, { kind: 'list', items: lines }];
+}
+
+/** What the keeper kept back. That whole entries could be left out cannot be told by any list, and is said with how to check. */
+function withheldBlocks({ withheldFields, papers, period }: HistoryInput): Block[] {
+  const without = papers.filter((one) => one.path === null).length;
+  const lines = [
+    ...(withheldFields.length === 0 ? [] : [`Of the entries: ${withheldFields.join(', ')}. Each stands in the rows by its digest.`]),
+    ...(without === 0 ? [] : [`${without} of ${papers.length} papers, each named under Papers by its digest.`]),
+    ...(isWhole(period) ? [] : [`All that is dated outside the days shown. ${sayPeriod(period) ?? ''}`]),
+  ];
+  return [heading(2, 'What was withheld'), lines.length === 0 ? paragraph('Nothing: every field of every entry of this car, and every paper of it, is in this pack.') : { kind: 'list', items: lines }];
+}
