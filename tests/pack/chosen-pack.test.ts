@@ -20,12 +20,13 @@ async function household(): Promise<{ readonly host: TestHost; readonly papers: 
   await host.must('car.add', { id: 'pip', name: 'Pip', firstRegistered: day('2020-11-25'), keptSince: day('2020-11-25') });
   await host.must('item.add', { id: 'oil', car: 'pip', name: 'Oil and filter', interval: { repeat: { months: 12, distance: null } }, history: 'never-done' });
   const papers: string[] = [];
-  for (const [name, colour] of [['EARLYPAPER.jpg', 'red'], ['LATEPAPER.jpg', 'blue'], ['Pip in the yard.jpg', 'green']] as const) {
+  for (const [name, colour] of [['EARLYPAPER.jpg', 'red'], ['LATEPAPER.jpg', 'blue'], ['Pip in the yard.jpg', 'green'], ['EARLYTIED.jpg', 'grey']] as const) {
     papers.push((await host.must('paper.keep', { name, base64: (await picture(colour)).toString('base64') })).paper.id);
   }
-  const [early = '', late = '', yard = ''] = papers;
+  const [early = '', late = '', yard = '', tie = ''] = papers;
   await host.must('record.add', { id: 'r1', car: 'pip', date: day('2024-03-01'), place: 'home', title: 'EARLYWORK', reading: { value: 31_111, unit: 'km' }, lines: [{ name: 'Oil', item: 'oil' }], papers: [early] });
   await host.must('record.add', { id: 'r2', car: 'pip', date: day('2026-03-01'), place: 'home', title: 'LATEWORK', reading: { value: 52_222, unit: 'km' }, lines: [{ name: 'Oil', item: 'oil' }], papers: [late, yard] });
+  await host.must('paper.tie', { paper: tie, to: [{ kind: 'record', id: 'r1' }] });
   await host.must('record.amend', { id: 'r1', title: 'EARLYWORK and more', why: 'EARLYREASON' });
   await host.must('observation.note', { car: 'pip', text: 'EARLYSEEN', date: day('2024-04-01') });
   await host.must('observation.note', { car: 'pip', text: 'LATESEEN', date: day('2026-04-01') });
@@ -52,7 +53,7 @@ describe('a pack of a period', () => {
     const { host } = await household();
     const { path } = await host.must('pack.write', { car: 'pip', out: temporaryFolder(), period: { from: day('2025-01-01'), to: null } });
     const { text, folder } = textsOf(path);
-    for (const left of ['EARLYWORK', 'EARLYREASON', 'EARLYSEEN', 'EARLYPAPER', '31111', '31 111']) expect(text).not.toContain(left);
+    for (const left of ['EARLYWORK', 'EARLYREASON', 'EARLYSEEN', 'EARLYPAPER', 'EARLYTIED', 'paper-tied', '31111', '31 111']) expect(text).not.toContain(left);
     for (const held of ['LATEWORK', 'LATESEEN', 'LATEPAPER', '52222']) expect(text).toContain(held);
     expect(await notesOf(path)).toContain('This pack shows what is dated 1 Jan 2025 or later only.');
     expect(JSON.parse(readFileSync(join(folder, 'data/history.json'), 'utf8'))).toMatchObject({ period: { from: '2025-01-01', to: null } });
@@ -94,7 +95,7 @@ describe('papers one by one', () => {
     const { folder, pdf } = textsOf(path);
     expect(readdirSync(join(folder, 'data/papers'))).toEqual(['0001-LATEPAPER.jpg']);
     if (isPresent('pdfimages', '-v')) expect(execFileSync('pdfimages', ['-list', join(folder, 'data/history.pdf')], { encoding: 'utf8' }).trim().split('\n')).toHaveLength(2 + 1);
-    if (isPresent('pdftotext', '-v')) expect(pdf).toContain('2 of 3 papers');
+    if (isPresent('pdftotext', '-v')) expect(pdf).toContain('3 of 4 papers');
   });
 
   test.skipIf(!isPresent('pdfimages', '-v'))('the photograph called by the car’s name is on the first page, and no note of its camera in the PDF (needs poppler)', async () => {
