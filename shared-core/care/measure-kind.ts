@@ -54,6 +54,16 @@ const RULES: Readonly<Record<Exclude<MeasureKind, 'other'>, KindRule>> = {
   belt: { dimension: 'grade', way: rises('distance'), least: 1, most: 5, error: 0.4 },
 };
 
+/** Between which values a kind is usually read, in its canonical unit. Against slips of the hand, ours, no source: what lies outside is asked about, never refused. */
+const USUAL: Partial<Readonly<Record<MeasureKind, { readonly low: number; readonly high: number }>>> = {
+  tread: { low: 0.5, high: 15 }, pad: { low: 0.5, high: 25 }, disc: { low: 3, high: 50 }, 'battery-voltage': { low: 9, high: 16 }, 'battery-capacity': { low: 20, high: 120 }, 'brake-fluid-moisture': { low: 0, high: 8 }, 'coolant-protection': { low: -60, high: 0 },
+};
+
+/** Between which values a kind is usually read; null where nothing can be said. @example usualOf('pad') //=> { low: 0.5, high: 25 } */
+export function usualOf(kind: MeasureKind): { readonly low: number; readonly high: number } | null {
+  return USUAL[kind] ?? null;
+}
+
 /** The rule of a kind; null for `other`, of which nothing is known. @example ruleOf('tread')?.way.by //=> 'distance' */
 export function ruleOf(kind: MeasureKind): KindRule | null {
   return kind === 'other' ? null : RULES[kind];

@@ -15,6 +15,13 @@ export function taskKey(ref: TaskRef): string {
   return `${ref.kind}/${ref.id}`;
 }
 
+/** The task of a key; null where it is none. @example taskOfKey('item/pip-oil') //=> { kind: 'item', id: 'pip-oil' } */
+export function taskOfKey(key: string): TaskRef | null {
+  const at = key.indexOf('/');
+  const read = taskRefSchema.safeParse({ kind: key.slice(0, at), id: key.slice(at + 1) });
+  return read.success ? read.data : null;
+}
+
 /** What the task is about, as a reference of an entry. */
 export function taskReference(ref: TaskRef): Reference {
   return { family: (ref.kind === 'item' ? serviceItems : obligations).name, id: ref.id };

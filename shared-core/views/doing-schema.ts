@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { observationSchema } from '../records/observation.ts';
+import { cautionKeySchema } from '../work/caution-key.ts';
 import { findSchema, stepPhotoSchema, stepRefSchema, stepValueSchema, tickSchema } from '../work/doing.ts';
 import { instantSchema } from '../work/instant.ts';
 import { cautionSchema, jobSheetSchema, jobStepSchema } from './job-sheet-view-schema.ts';
+import { saidSchema } from './plan-said.ts';
 
 /** One thing to do, shown by itself: a step of a sheet; a task or an access of which nobody has written how; a check; a reminder to set back. */
 export const doingStepSchema = z.object({
@@ -26,6 +28,8 @@ export const doingStepSchema = z.object({
   cautions: z.array(cautionSchema.pick({ name: true, by: true, said: true })),
   tick: tickSchema.nullable(),
   values: z.array(stepValueSchema),
+  /** What is asked about a value that is unlikely, by its id: it stands all the same. */
+  questions: z.array(z.object({ value: z.string(), said: saidSchema })),
 });
 export type DoingStep = z.infer<typeof doingStepSchema>;
 
@@ -38,6 +42,8 @@ export const doingSchema = z.object({
   /** Null until the cautions were read. */
   begunAt: instantSchema.nullable(),
   cautions: z.array(cautionSchema),
+  /** Cautions that nobody has read yet, by the keys with which they are noted as read: all before the work is begun, later what came with a task or a changed sheet. Until then nothing can be entered. */
+  unread: z.array(cautionSchema.extend({ key: cautionKeySchema })),
   steps: z.array(doingStepSchema),
   tasks: z.array(z.object({ key: z.string(), name: z.string(), car: z.string(), carName: z.string(), steps: z.int(), ticked: z.int(), seconds: z.int(), likelyMinutes: z.int().nullable() })),
   /** Seconds of what several tasks share. */

@@ -3,6 +3,7 @@ import { say } from '../result/words/say.ts';
 import { stepKey, type StepRef, type StepValue, type Tick } from '../work/doing.ts';
 import { whoMay } from '../work/hazard.ts';
 import type { DoingStep } from './doing-schema.ts';
+import { askedOf } from './read-question.ts';
 import type { CarJob } from './job-sheet-view-schema.ts';
 import { said } from './plan-said.ts';
 
@@ -22,17 +23,18 @@ function stepsOfBlock(block: Block): Bare[] {
   return [{ kind: 'whole', block: block.title, of: block.tasks.map((task) => ({ task, step })), text }];
 }
 
-/** What is looked at when all is done, and what is set back. */
+/** What is looked at when all is done, and what is set back: each known by its words, so that a tick stays with what was ticked. */
 function afterwards(job: CarJob): Bare[] {
   const open = job.tasks.filter((task) => !task.done);
-  const checks = open.flatMap((task) => task.checks.map((text, at): Bare => ({ kind: 'check', block: say({ key: 'doing-checks', values: { task: task.name } }), of: [{ task: task.key, step: `check-${at + 1}` }], text })));
-  const resets = open.flatMap((task): Bare[] => (task.reset === null ? [] : [{ kind: 'reset', block: say({ key: 'doing-reset', values: { task: task.name } }), of: [{ task: task.key, step: 'reset' }], text: task.reset }]));
+  const checks = open.flatMap((task) => [...new Set(task.checks)].map((text): Bare => ({ kind: 'check', block: say({ key: 'doing-checks', values: { task: task.name } }), of: [{ task: task.key, step: `check: ${text}` }], text })));
+  const resets = open.flatMap((task): Bare[] => (task.reset === null ? [] : [{ kind: 'reset', block: say({ key: 'doing-reset', values: { task: task.name } }), of: [{ task: task.key, step: `reset: ${task.reset}` }], text: task.reset }]));
   return [...checks, ...resets];
 }
 
 function whole(job: CarJob, { kind, block, of, text, ...more }: Bare, place: number, ticks: readonly Tick[], values: readonly StepValue[]): DoingStep {
   const hazards = more.hazards ?? [];
   const keys = new Set(of.map(stepKey));
+  const own = values.filter((one) => keys.has(stepKey(one.at)));
   const [only, ...others] = [...new Set(of.map((ref) => ref.task))];
   return {
     place, key: `${job.car} ${stepKey(must(of[0], 'a step of a task'))}`, car: job.car, carName: job.carName, kind, block, of, text,
@@ -42,12 +44,16 @@ function whole(job: CarJob, { kind, block, of, text, ...more }: Bare, place: num
     hazards,
     cautions: hazards.map(({ hazard, name }) => ({ name, by: whoMay(hazard), said: said({ key: `caution-${hazard}`, values: {} }) })),
     tick: tickOf(of, ticks),
-    values: values.filter((one) => keys.has(stepKey(one.at))),
+    values: own,
+    questions: own.flatMap(({ id: value, read }) => {
+      const asked = askedOf(read, more.torques ?? []);
+      return asked === null ? [] : [{ value, said: said(asked) }];
+    }),
   };
 }
 
-/** A step is ticked where all that it is of is ticked: a task that joined later opens it again. */
+/** A step is ticked where all that it is of is ticked: a task that joined later opens it again. Left out for one of them, it is not wholly done. */
 function tickOf(of: readonly StepRef[], ticks: readonly Tick[]): Tick | null {
   const over = of.map((ref) => ticks.find((tick) => tick.of.some((one) => stepKey(one) === stepKey(ref))) ?? null);
-  return over.every((tick) => tick !== null) ? (over[0] ?? null) : null;
+  return over.every((tick) => tick !== null) ? (over.find((tick) => tick.as === 'left-out') ?? over[0] ?? null) : null;
 }

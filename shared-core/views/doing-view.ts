@@ -2,17 +2,21 @@ import { z } from 'zod';
 import type { Facts } from '../journal/facts.ts';
 import { ask, type Moment } from '../journal/operation.ts';
 import { observations } from '../records/observation.ts';
+import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
+import { sessions } from '../sessions/session.ts';
 import { begunWork, finds } from '../work/doing.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
+import { unreadCautions } from '../work/session-cautions.ts';
 import { photosOf } from '../work/take-photo.ts';
 import { lastSign, LEFT_ALONE_SECONDS, secondsByTask, spansOf } from '../work/take-time.ts';
 import { ticksOf } from '../work/tick-step.ts';
 import { doingSchema, type Doing } from './doing-schema.ts';
 import { doingSteps } from './doing-steps.ts';
+import { cautionView } from './job-cautions.ts';
 import type { JobSheet } from './job-sheet-view-schema.ts';
 import { showJobSheet } from './job-sheet-view.ts';
 
@@ -41,6 +45,7 @@ export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Mome
     session: sheet.session,
     begunAt: facts.get(begunWork, id)?.at ?? null,
     cautions: sheet.cautions,
+    unread: unreadCautions(facts, must(facts.get(sessions, id), 'the session of a job sheet')).map((one) => ({ ...cautionView(one), key: one.caution })),
     steps,
     tasks: tasks.map(({ job, task }) => {
       const own = steps.filter((step) => step.of.some((ref) => ref.task === task.key));

@@ -9,7 +9,7 @@ import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
 import { figuresOf } from './figure-refs.ts';
 import { fitSteps } from './fit-steps.ts';
-import { numberedSteps } from './numbered-steps.ts';
+import { numberedStepsOf } from './numbered-steps.ts';
 import { sheetReplySchema, writeSheet } from './set-sheet.ts';
 import type { FigureRef, NewStep, SheetStep } from './sheet-step.ts';
 import { taskSheets, type TaskSheet } from './task-sheet.ts';
@@ -41,7 +41,7 @@ export const copySheet = change({
     const before = from.steps.map((step) => carriedOver(facts, from, item.car, step));
     const steps = fitSteps(facts, car.value, item, before);
     const { startedFrom, hazards, checks, reset, followUps, note } = from;
-    const written = writeSheet(facts, item, { startedFrom, hazards, checks, reset, followUps, note, steps: numberedSteps(steps, standing?.steps ?? []) });
+    const written = writeSheet(facts, item, { startedFrom, hazards, checks, reset, followUps, note, steps: numberedStepsOf(facts, item, steps) });
     return written.ok ? ok({ ...written.value, reply: { ...written.value.reply, leftOut: { torques, figures: lost(before, steps) } } }) : written;
   },
 });

@@ -11,10 +11,11 @@ import { longText, plainText } from '../result/plain-text.ts';
 import { sessions } from '../sessions/session.ts';
 import { typedValueSchema } from '../units/measured-value.ts';
 import { torqueUnitSchema } from '../units/torque.ts';
+import { cautionKeySchema } from './caution-key.ts';
 import { instantSchema } from './instant.ts';
 
-/** A task by its key ("item/pip-oil"), and a step of its sheet: its id, or `whole`, `check-1`, `reset` for what is no step of it. */
-export const stepRefSchema = z.strictObject({ task: plainText(80), step: plainText(80) });
+/** A task by its key ("item/pip-oil"), and a step of its sheet: its id, or `whole`, or `check: ...` and `reset: ...` with their words for what is no step of it. */
+export const stepRefSchema = z.strictObject({ task: plainText(80), step: plainText(320) });
 export type StepRef = z.infer<typeof stepRefSchema>;
 
 /** One name for a step of a task. @example stepKey({ task: 'item/pip-oil', step: 'step-3' }) //=> 'item/pip-oil step-3' */
@@ -22,8 +23,8 @@ export function stepKey({ task, step }: StepRef): string {
   return `${task} ${step}`;
 }
 
-/** Work on a session was begun: the cautions were read. It has the session's own id. */
-export const begunSchema = z.strictObject({ id: idSchema, on: dateSchema, at: instantSchema });
+/** Work on a session was begun: the cautions were read. It has the session's own id. `read`: which; where it is missing, nobody noted them, and they are read once more. */
+export const begunSchema = z.strictObject({ id: idSchema, on: dateSchema, at: instantSchema, read: z.array(cautionKeySchema).max(40).optional() });
 export const begunWork = family('begun-work', 'work', begunSchema);
 export const workBegun = factEntry('work-begun', begunWork, { car: () => null, refersTo: (one) => refers(sessions, one.id) });
 

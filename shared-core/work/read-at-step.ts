@@ -5,7 +5,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { findTask, type TaskRef } from '../sessions/task-ref.ts';
+import { findTask, taskOfKey } from '../sessions/task-ref.ts';
 import { torqueFromTyped } from '../units/torque.ts';
 import { begunSession } from './begin-work.ts';
 import { stepKey, stepValueRead, stepValueRemoved, stepValues, stepValueSchema, type StepRef, type StepValue } from './doing.ts';
@@ -49,8 +49,9 @@ export function valuesOf(facts: Facts, session: string): readonly StepValue[] {
 
 /** The car that a step is done on. */
 export function carOfStep(facts: Facts, { task }: StepRef): Result<string> {
-  const at = task.indexOf('/');
-  const found = findTask(facts, { kind: task.slice(0, at) as TaskRef['kind'], id: task.slice(at + 1) });
+  const ref = taskOfKey(task);
+  if (ref === null) return refuse('task-not-in-session', {}, ['of']);
+  const found = findTask(facts, ref);
   return found.ok ? ok(found.value.car) : found;
 }
 

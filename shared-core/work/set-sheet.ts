@@ -10,7 +10,7 @@ import { change, type Decision } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { checkFollowUpRules, checkSteps } from './check-sheet.ts';
-import { numberedSteps } from './numbered-steps.ts';
+import { numberedStepsOf } from './numbered-steps.ts';
 import { newStepSchema, type SheetStep } from './sheet-step.ts';
 import { taskSheetRemoved, taskSheets, taskSheetSchema, taskSheetSet, type TaskSheet } from './task-sheet.ts';
 
@@ -39,7 +39,7 @@ export const setSheet = change({
     const item = facts.get(serviceItems, id);
     if (item === null) return refuse('unknown-item', { item: id }, ['item']);
     const standing = facts.get(taskSheets, id);
-    return writeSheet(facts, item, { ...rest, startedFrom: standing?.startedFrom ?? null, steps: numberedSteps(steps, standing?.steps ?? []) });
+    return writeSheet(facts, item, { ...rest, startedFrom: standing?.startedFrom ?? null, steps: numberedStepsOf(facts, item, steps) });
   },
 });
 

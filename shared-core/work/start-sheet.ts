@@ -5,7 +5,7 @@ import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { refuse } from '../result/result.ts';
 import { fitSteps } from './fit-steps.ts';
-import { numberedSteps } from './numbered-steps.ts';
+import { numberedStepsOf } from './numbered-steps.ts';
 import { sheetReplySchema, writeSheet } from './set-sheet.ts';
 import { fitsCar, startingSheet } from './starting-sheet.ts';
 import { taskSheets } from './task-sheet.ts';
@@ -31,6 +31,6 @@ export const startSheet = change({
     if (standing !== null && !request.replace) return refuse('sheet-stands', { item: item.name }, ['item']);
     const { hazards, checks, reset, followUps } = from;
     const steps = fitSteps(facts, car.value, item, from.steps);
-    return writeSheet(facts, item, { startedFrom: from.key, hazards, checks, reset, followUps, note: '', steps: numberedSteps(steps, standing?.steps ?? []) });
+    return writeSheet(facts, item, { startedFrom: from.key, hazards, checks, reset, followUps, note: '', steps: numberedStepsOf(facts, item, steps) });
   },
 });

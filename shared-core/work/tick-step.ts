@@ -17,9 +17,10 @@ export const tickStep = change({
     const session = begunSession(facts, request.session, request.of);
     if (!session.ok) return session;
     if (request.as === 'left-out' && request.note.trim() === '') return refuse('left-out-why', {}, ['note']);
-    const [standing, ...more] = ticksOn(facts, request.session, request.of);
-    const tick: Tick = { ...request, id: standing?.id ?? newId(), on: today, at: now };
-    return ok({ entries: [...more.map(removal), newEntry(stepTicked, tick)], reply: { tick } });
+    const standing = ticksOn(facts, request.session, request.of);
+    const replaced = standing.find((one) => without(one, request.of).length === 0);
+    const tick: Tick = { ...request, id: replaced?.id ?? newId(), on: today, at: now };
+    return ok({ entries: [...standing.filter((one) => one !== replaced).map((one) => taken(one, request.of)), newEntry(stepTicked, tick)], reply: { tick } });
   },
 });
 
@@ -31,7 +32,7 @@ export const untickStep = change({
     const session = begunSession(facts, request.session, request.of);
     if (!session.ok) return session;
     const found = ticksOn(facts, request.session, request.of);
-    return found.length === 0 ? refuse('step-not-ticked', {}, ['of']) : ok({ entries: found.map(removal), reply: { unticked: found.length } });
+    return found.length === 0 ? refuse('step-not-ticked', {}, ['of']) : ok({ entries: found.map((one) => taken(one, request.of)), reply: { unticked: found.length } });
   },
 });
 
@@ -45,6 +46,13 @@ function ticksOn(facts: Facts, session: string, of: readonly StepRef[]): readonl
   return ticksOf(facts, session).filter((tick) => tick.of.some((one) => named.has(stepKey(one))));
 }
 
-function removal({ id }: Tick): NewEntry {
-  return newEntry(tickRemoved, { id, car: null });
+/** What is left of a tick without some of its steps: a step of several tasks may be ticked for all and then differ for one. */
+function without({ of }: Tick, steps: readonly StepRef[]): StepRef[] {
+  const named = new Set(steps.map(stepKey));
+  return of.filter((one) => !named.has(stepKey(one)));
+}
+
+function taken(tick: Tick, steps: readonly StepRef[]): NewEntry {
+  const of = without(tick, steps);
+  return of.length === 0 ? newEntry(tickRemoved, { id: tick.id, car: null }) : newEntry(stepTicked, { ...tick, of });
 }

@@ -29,8 +29,9 @@ export function DoingScreen({ session }: { readonly session: string }) {
 }
 
 function Body({ doing }: { readonly doing: Doing }) {
-  if (doing.session.state === 'done' || doing.session.state === 'cancelled') return <p>{tell('doing.ended')}</p>;
+  if (doing.session.state === 'done') return <p>{tell('doing.ended')}</p>;
+  if (doing.session.state === 'cancelled') return <p>{tell('doing.dropped')}</p>;
   if (doing.session.state === 'proposed') return <p>{tell('doing.proposed')}</p>;
   if (doing.steps.length === 0) return <p>{tell('job.empty')} <Link href={`/sessions/${doing.session.id}/close`}>{tell('doing.close')}</Link></p>;
-  return doing.begunAt === null ? <BeforeWork doing={doing} /> : <StepByStep doing={doing} />;
+  return doing.begunAt === null || doing.unread.length > 0 ? <BeforeWork doing={doing} /> : <StepByStep doing={doing} />;
 }

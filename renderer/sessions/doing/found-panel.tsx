@@ -31,15 +31,20 @@ export function FoundPanel({ session, step, onEnd }: FoundPanelProps) {
     onEnd();
   };
   return (
-    <div className={styles.panel} role="group" aria-labelledby={id}>
+    <form
+      className={styles.panel}
+      aria-labelledby={id}
+      onSubmit={(event) => { event.preventDefault(); void write('watch'); }}
+      onKeyDown={(event) => event.key === 'Escape' && onEnd()}
+    >
       <h3 id={id}>{tell('doing.found')}</h3>
+      <TextInput size="lg" autoFocus label={tell('doing.found-text')} description={tell('doing.found-text-what')} value={text} error={fault} maxLength={300} autoComplete="off" onChange={(event) => setText(event.currentTarget.value)} />
       <div className={styles.buttons}>
-        <BigButton onPress={() => void write('watch')}>{tell('doing.found-watch')}</BigButton>
+        <BigButton submits>{tell('doing.found-watch')}</BigButton>
         <BigButton onPress={() => void write('soon')}>{tell('doing.found-soon')}</BigButton>
         <BigButton onPress={() => void write('unsafe')}>{tell('doing.found-unsafe')}</BigButton>
       </div>
-      <TextInput size="lg" autoFocus label={tell('doing.found-text')} description={tell('doing.found-text-what')} value={text} error={fault} maxLength={300} autoComplete="off" onChange={(event) => setText(event.currentTarget.value)} />
       <div className={styles.buttons}><BigButton onPress={onEnd}>{tell('doing.found-none')}</BigButton></div>
-    </div>
+    </form>
   );
 }

@@ -24,10 +24,10 @@ export function LeftOutPanel({ session, step, onDone, onEnd }: LeftOutPanelProps
     else setFault(sayFault(reply.refusal));
   };
   return (
-    <form className={styles.panel} onSubmit={(event) => { event.preventDefault(); void write(); }}>
+    <form className={styles.panel} onSubmit={(event) => { event.preventDefault(); void write(); }} onKeyDown={(event) => event.key === 'Escape' && onEnd()}>
       <TextInput size="lg" autoFocus label={tell('doing.leave-out-why')} value={why} error={fault} maxLength={300} autoComplete="off" onChange={(event) => setWhy(event.currentTarget.value)} />
       <div className={styles.buttons}>
-        <BigButton look="main" onPress={() => void write()}>{tell('doing.leave-out')}</BigButton>
+        <BigButton look="main" submits>{tell('doing.leave-out')}</BigButton>
         <BigButton onPress={onEnd}>{tell('form.cancel')}</BigButton>
       </div>
     </form>

@@ -7,6 +7,7 @@ import { measureWords } from '../sheet/figure-words.ts';
 import { BigButton } from './big-button.tsx';
 import styles from './doing.module.css';
 import { numberOf, useReading } from './use-reading.ts';
+import { Written } from './written.tsx';
 
 interface MeasureFieldProps {
   readonly session: string;
@@ -16,14 +17,15 @@ interface MeasureFieldProps {
 
 /** What is measured at the step: written down at once, and again over what was read before. */
 export function MeasureField({ session, step, measure }: MeasureFieldProps) {
-  const standing = step.values.flatMap(({ read }) => (read.kind === 'measured' ? [read] : [])).find((read) => read.what === measure.kind);
+  const value = step.values.find(({ read }) => read.kind === 'measured' && read.what === measure.kind && read.name === measure.name && read.place === measure.place);
+  const standing = value?.read.kind === 'measured' ? value.read : undefined;
   const reading = useReading(standing === undefined ? '' : String(standing.typed.value));
   const [unit, setUnit] = useState<MeasuredUnit>(standing?.typed.unit ?? measure.unit ?? '1');
   const write = () => {
-    const value = numberOf(reading.text);
+    const typed = numberOf(reading.text);
     const [at] = step.of;
-    if (value === null || at === undefined) return reading.setFault(tell('doing.no-number'));
-    void reading.write({ session, at, read: { kind: 'measured', what: measure.kind, name: measure.name, place: measure.place, typed: { value, unit } } });
+    if (typed === null || at === undefined) return reading.setFault(tell('doing.no-number'));
+    void reading.write({ session, at, read: { kind: 'measured', what: measure.kind, name: measure.name, place: measure.place, typed: { value: typed, unit } } });
   };
   return (
     <form className={styles.read} onSubmit={(event) => { event.preventDefault(); write(); }}>
@@ -32,7 +34,7 @@ export function MeasureField({ session, step, measure }: MeasureFieldProps) {
         ? <NativeSelect size="lg" label={tell('doing.unit')} value={unit} data={measuredUnitSchema.options.map((one) => ({ value: one, label: tell(`measured-unit.${one}`) }))} onChange={(event) => setUnit(event.currentTarget.value as MeasuredUnit)} />
         : <span className={styles.unit}>{tell(`sheet-unit.${unit}`)}</span>}
       <BigButton onPress={write}>{tell('doing.write')}</BigButton>
-      {standing !== undefined && <p className={styles.written}>{tell('doing.written', { value: `${standing.typed.value} ${tell(`sheet-unit.${standing.typed.unit}`)}` })}</p>}
+      {standing !== undefined && <Written text={`${standing.typed.value} ${tell(`sheet-unit.${standing.typed.unit}`)}`} step={step} value={value?.id} />}
     </form>
   );
 }

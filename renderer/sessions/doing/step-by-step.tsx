@@ -12,6 +12,7 @@ import { FoundPanel } from './found-panel.tsx';
 import { LeftOutPanel } from './left-out-panel.tsx';
 import { openStepAfter, stepBeside } from './next-step.ts';
 import { PhotoButton } from './photo-button.tsx';
+import { readOn, toItsTop } from './read-on.ts';
 import { StepCard } from './step-card.tsx';
 import { StepList } from './step-list.tsx';
 import { TimeBar } from './time-bar.tsx';
@@ -26,11 +27,15 @@ export function StepByStep({ doing }: { readonly doing: Doing }) {
   const [panel, setPanel] = useState<Panel>(null);
   const [fault, setFault] = useState<string | null>(null);
   const card = useRef<HTMLElement>(null);
+  const words = useRef<HTMLDivElement>(null);
   const sending = useRef(false);
   const step = doing.steps.find((one) => one.key === at) ?? null;
   const session = doing.session.id;
 
-  useEffect(() => card.current?.focus(), [at]);
+  useEffect(() => {
+    card.current?.focus({ preventScroll: true });
+    toItsTop(card.current);
+  }, [at]);
 
   const show = (next: DoingStep | null) => {
     setAt(next?.key ?? null);
@@ -50,10 +55,16 @@ export function StepByStep({ doing }: { readonly doing: Doing }) {
   const tick = () => step !== null && void send(() => change('work.tick', { session, of: step.of }), () => show(openStepAfter(doing, step.key)));
   const untick = () => step !== null && void send(() => change('work.untick', { session, of: step.of }), () => card.current?.focus());
   const beside = (by: 1 | -1) => {
-    const next = step === null ? (by === -1 ? (doing.steps.at(-1) ?? null) : null) : stepBeside(doing, step.key, by);
-    if (next !== null) show(next);
+    if (step === null) return by === -1 ? show(doing.steps.at(-1) ?? null) : undefined;
+    const next = stepBeside(doing, step.key, by);
+    // Past the last one: to what is still open, else to the record.
+    if (next !== null || by === -1) return next === null ? undefined : show(next);
+    if (step.tick !== null || openStepAfter(doing, step.key) !== null) show(openStepAfter(doing, step.key));
   };
-  useWorkKeys({ onTick: () => (step?.tick === null ? tick() : beside(1)), onBack: () => beside(-1), onNext: () => beside(1), held: panel !== null });
+  const tickOrGoOn = () => {
+    if (!readOn(words.current)) (step?.tick === null ? tick : () => beside(1))();
+  };
+  useWorkKeys({ onTick: tickOrGoOn, onBack: () => beside(-1), onNext: () => beside(1), held: panel !== null });
 
   return (
     <div className={styles.work}>
@@ -62,7 +73,7 @@ export function StepByStep({ doing }: { readonly doing: Doing }) {
       {step === null ? (
         <AllTicked doing={doing} cardRef={card} onClose={() => go(`/sessions/${session}/close`)} />
       ) : (
-        <StepCard key={step.key} doing={doing} step={step} cardRef={card}>
+        <StepCard key={step.key} doing={doing} step={step} cardRef={card} wordsRef={words}>
           {panel === null && (
             <div className={styles.buttons}>
               {step.tick === null ? <BigButton look="main" onPress={tick}>{tell('doing.tick')}</BigButton> : <BigButton look="main" onPress={() => beside(1)}>{tell('doing.next')}</BigButton>}

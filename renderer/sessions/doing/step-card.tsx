@@ -12,25 +12,29 @@ interface StepCardProps {
   readonly doing: Doing;
   readonly step: DoingStep;
   readonly cardRef: RefObject<HTMLElement | null>;
+  /** Around what must be read before it is ticked. */
+  readonly wordsRef: RefObject<HTMLDivElement | null>;
   readonly children: ReactNode;
 }
 
 /** One thing to do, in type to be read from the floor: what can hurt first, then what to do, then its figures and what is read at it. */
-export function StepCard({ doing, step, cardRef, children }: StepCardProps) {
+export function StepCard({ doing, step, cardRef, wordsRef, children }: StepCardProps) {
   const id = useId();
   const [unit] = useSheetUnit();
   const session = doing.session.id;
   return (
     <section ref={cardRef} className={styles.card} tabIndex={-1} aria-labelledby={`${id}-place ${id}-text`} data-ticked={step.tick !== null}>
-      <p id={`${id}-place`} className={styles.place}>{tell('doing.place', { n: step.place, of: doing.steps.length, car: step.carName, block: step.block })}</p>
-      {step.cautions.length > 0 && (
-        <ul className={styles.cautions}>
-          {step.cautions.map(({ name, by, said }) => <li key={said.code}><CautionText name={name} by={by} said={said} /></li>)}
-        </ul>
-      )}
-      <h2 id={`${id}-text`} className={styles.text}>{step.text}</h2>
-      {step.tick !== null && <p className={styles.ticked}>{step.tick.as === 'done' ? tell('doing.ticked') : tell('doing.left-out', { why: step.tick.note })}</p>}
-      <Figures step={step} unit={unit} />
+      <div ref={wordsRef} className={styles.words}>
+        <p id={`${id}-place`} className={styles.place}>{tell('doing.place', { n: step.place, of: doing.steps.length, car: step.carName, block: step.block })}</p>
+        {step.cautions.length > 0 && (
+          <ul className={styles.cautions}>
+            {step.cautions.map(({ name, by, said }) => <li key={said.code}><CautionText name={name} by={by} said={said} /></li>)}
+          </ul>
+        )}
+        <h2 id={`${id}-text`} className={styles.text}>{step.text}</h2>
+        {step.tick !== null && <p className={styles.ticked}>{step.tick.as === 'done' ? tell('doing.ticked') : tell('doing.left-out', { why: step.tick.note })}</p>}
+        <Figures step={step} unit={unit} />
+      </div>
       {step.torques.map((torque) => <TorqueField key={torque.name} session={session} step={step} torque={torque} unit={unit} />)}
       {step.measure !== null && <MeasureField session={session} step={step} measure={step.measure} />}
       {children}

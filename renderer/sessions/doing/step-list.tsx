@@ -29,7 +29,7 @@ export function StepList({ doing, at, onGo, onClose }: StepListProps) {
           ))}
         </ol>
       </details>
-      {open > 0 && <div className={styles.buttons}><BigButton onPress={onClose}>{tell('doing.close-early')}</BigButton></div>}
+      {(open > 0 || at !== null) && <div className={styles.buttons}><BigButton onPress={onClose}>{tell(open > 0 ? 'doing.close-early' : 'doing.close')}</BigButton></div>}
     </>
   );
 }

@@ -5,6 +5,7 @@ import type { SheetUnit } from '../sheet/sheet-choices.ts';
 import { BigButton } from './big-button.tsx';
 import styles from './doing.module.css';
 import { numberOf, useReading } from './use-reading.ts';
+import { Written } from './written.tsx';
 
 interface TorqueFieldProps {
   readonly session: string;
@@ -15,7 +16,8 @@ interface TorqueFieldProps {
 
 /** To what a joint was tightened: as the sheet says in one press, or what the wrench was set to. */
 export function TorqueField({ session, step, torque, unit }: TorqueFieldProps) {
-  const standing = step.values.flatMap(({ read }) => (read.kind === 'torque' && read.name === torque.name ? [read] : []))[0];
+  const found = step.values.find(({ read }) => read.kind === 'torque' && read.name === torque.name);
+  const standing = found?.read.kind === 'torque' ? found.read : undefined;
   const reading = useReading('');
   const as = torque.inUnits.find((one) => one.unit === unit);
   const write = (value: number) => {
@@ -32,7 +34,7 @@ export function TorqueField({ session, step, torque, unit }: TorqueFieldProps) {
       {as !== undefined && <BigButton pressed={standing?.typed.value === as.value && standing.typed.unit === unit} onPress={() => write(as.value)}>{tell('doing.tightened', { name: torque.name, value: as.text })}</BigButton>}
       <TextInput size="lg" label={tell('doing.torque-other', { name: torque.name, unit: tell(`job.unit-${unit}`) })} value={reading.text} error={reading.fault} inputMode="decimal" autoComplete="off" onChange={(event) => reading.setText(event.currentTarget.value)} />
       <BigButton onPress={writeTyped} label={tell('doing.write-of', { name: torque.name })}>{tell('doing.write')}</BigButton>
-      {standing !== undefined && <p className={styles.written}>{tell('doing.written', { value: `${standing.typed.value} ${tell(`job.unit-${standing.typed.unit}`)}` })}</p>}
+      {standing !== undefined && <Written text={`${standing.typed.value} ${tell(`job.unit-${standing.typed.unit}`)}`} step={step} value={found?.id} />}
     </form>
   );
 }

@@ -3,6 +3,10 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
   'doing-whole': 'Do it: {task}. Nobody has written its steps.',
   'doing-checks': '{task}: looked at when all is done',
   'doing-reset': '{task}: set back',
+  'read-torque-low': '{value} {unit} is little: the sheet says {asked}. It is kept as written; write it anew if it was a slip.',
+  'read-torque-high': '{value} {unit} is much: the sheet says {asked}. It is kept as written; write it anew if it was a slip.',
+  'read-torque-much': '{value} {unit} is more than any joint of a car is usually given. It is kept as written; write it anew if it was a slip.',
+  'read-measured-unusual': '{value} {unit} is unusual here: usual are {low} to {high} {in}. It is kept as written; write it anew if it was a slip.',
   'doing-shared': 'what several tasks share',
   'found-something': 'Something seen that needs another look',
   'found-at-step': 'Something seen at “{step}”',
@@ -31,6 +35,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
 
   'session-not-kept': 'This session is only proposed: keep it first, so that nothing moves it while you work.',
   'work-not-begun': 'Read the cautions first: the work on this session has not been begun.',
+  'cautions-unread': 'Something can hurt in this session that was not said when it was begun: read its cautions first.',
   'left-out-why': 'Say why the step is left out: whoever reads the record wants to know.',
   'step-not-ticked': 'This step is not ticked.',
   'unknown-step-value': 'There is no such value in this session.',

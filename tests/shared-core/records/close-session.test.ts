@@ -54,13 +54,13 @@ describe('the closing of a session is proposed', () => {
     ]);
     expect(cars[0]?.lots).toMatchObject([{ lot: 'lot-1', quantity: 4, unit: 'litre', where: 'shelf, floor', for: 'Engine oil and filter' }]);
     expect(cars[0]?.lacks.map((one) => one.text)).toEqual(['1 each oil filter is not on the shelf: say what was used, or put it on the shelf first.']);
-    expect(wastes).toEqual([{ what: 'used-oil', name: 'Used oil', kept: true }]);
+    expect(wastes).toEqual([{ what: 'used-oil', name: 'Used oil', kept: true }, { what: 'oil-filter', name: 'Oil filter', kept: true }]);
   });
 
   test('steps left out stand in the note with their reason', () => {
     const { household, session } = begunHousehold(['oil']);
     tickAll(household, session, 'item/oil');
-    household.must('work.tick', { session, of: [{ task: 'item/oil', step: 'reset' }], as: 'left-out', note: 'no reminder in this car' });
+    household.must('work.tick', { session, of: [{ task: 'item/oil', step: 'reset: Set the reminder back' }], as: 'left-out', note: 'no reminder in this car' });
     expect(household.must('work.closing', { session }).cars[0]?.tasks[0]?.note).toBe('left out: Set the reminder back (no reminder in this car)');
   });
 
@@ -88,7 +88,7 @@ describe('a session is closed', () => {
     expect(closed.left).toEqual([{ kind: 'item', id: 'polish' }]);
     expect(closed.measurements).toMatchObject([{ what: 'pad', place: 'front-left', value: 5.5, reading: record?.reading }]);
     expect(closed.followUps).toMatchObject([{ car: 'pip', item: 'oil', text: 'Level once more', dueOn: '2026-12-06', doneOn: null }]);
-    expect(closed.wastes).toMatchObject([{ what: 'Used oil', since: SESSION_DAY }]);
+    expect(closed.wastes).toMatchObject([{ what: 'Used oil', since: SESSION_DAY }, { what: 'Oil filter', since: SESSION_DAY }]);
     expect(closed.observations.find((one) => one.id === observation.id)).toMatchObject({ record: record?.id, recheckOn: '2027-01-05', text: 'Something seen at “Look at the hoses.”' });
     // Twelve months and 15 000 km on from the day and the reading; 5 litres less 4.
     expect(due('oil')).toMatchObject({ state: 'ahead', latest: '2027-12-05' });

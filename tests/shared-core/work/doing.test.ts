@@ -30,7 +30,7 @@ describe('a session as it is worked', () => {
     expect(drain.cautions[0]?.said.text).toMatch(/^Hot oil, coolant, steam and exhaust scald/);
     const doing = household.must('work.show', { session });
     expect(doing.begunAt).toBeNull();
-    expect(doing.cautions.map((one) => one.hazard)).toEqual([null, null, 'brakes', 'hot', 'used-oil']);
+    expect(doing.cautions.map((one) => one.hazard)).toEqual([null, null, 'lifting', 'brakes', 'running-engine', 'hot', 'used-oil', 'heavy']);
   });
 
   test.each([

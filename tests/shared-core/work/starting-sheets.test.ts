@@ -116,6 +116,18 @@ describe('cautions', () => {
     expect(view.job.blocks.flatMap((block) => block.steps.flatMap((step) => step.of)).length).toBe(sheet.steps.length);
   });
 
+  test.each(byKey)('$key written anew without a hazard keeps its cautions, and what is left over', ({ sheet }) => {
+    const household = memoryHousehold();
+    household.must('car.add', { id: 'c', name: 'Car', power: sheet.power?.[0] ?? 'petrol' });
+    household.must('item.add', { id: 'i', car: 'c', name: sheet.items[0] ?? '', interval: { repeat: { months: 12, distance: null } } });
+    const before = household.must('sheet.show', { item: 'i' });
+    household.must('sheet.set', { item: 'i', steps: [{ text: 'As I always do it.' }] });
+    const after = household.must('sheet.show', { item: 'i' });
+    expect(after.cautions).toEqual(before.cautions);
+    expect(new Set(after.cautions.flatMap((one) => one.hazard ?? []))).toEqual(hazardsOf(sheet));
+    expect(after.disposal).toEqual(before.disposal);
+  });
+
   test('no caution names a figure: how long to wait at an airbag is the maker\'s', () => {
     for (const hazard of hazardSchema.options) {
       const sentence = say({ key: `caution-${hazard}`, values: {} });
