@@ -8,6 +8,7 @@ import { checkHistoryPack } from './serve/check-history-pack.ts';
 import { writeHistoryPack } from './serve/write-history-pack.ts';
 import { keepImport, previewImport } from './serve/import-table.ts';
 import { keepPaper } from './serve/keep-paper.ts';
+import { showPaper, showPapers } from './serve/show-papers.ts';
 import { leaveSample } from './serve/leave-sample.ts';
 import { serveCalendar } from './serve/write-calendar.ts';
 import { serveOrder } from './serve/propose-order.ts';
@@ -30,6 +31,8 @@ export const servedOperations: Servers = {
   'sample.open': openSample,
   'sample.leave': leaveSample,
   'paper.keep': keepPaper,
+  'papers.show': showPapers,
+  'paper.show': showPaper,
   'entry.withdraw': withdrawEntry,
   'order.propose': serveOrder,
   'plan.propose': servePlan,

@@ -11,6 +11,8 @@ import { keepImportRequest, keptImportSchema, previewImportRequest } from '../vi
 import { importViewSchema } from '../views/import/import-view.ts';
 import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { keepPricesRequest, keptPricesSchema, previewPricesRequest, priceViewSchema } from '../views/prices/price-view.ts';
+import { papersRequestSchema, papersViewSchema, paperViewSchema } from '../views/papers-view.ts';
+import { paperUseSchema } from '../views/paper-uses.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { calendarRequestSchema } from '../views/calendar-schema.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
@@ -34,8 +36,13 @@ export const hostOperations = {
   'paper.keep': served(
     'do',
     z.strictObject({ name: plainText(120), base64: z.string().min(1, refusedBy('paper-empty')).max(LARGEST_BASE64, refusedBy('paper-too-large')) }),
-    z.object({ paper: paperSchema }),
+    /** `known`: the same bytes were here already, under the name of `paper`; `uses` is what they belong to. */
+    z.object({ paper: paperSchema, known: z.boolean(), uses: z.array(paperUseSchema) }),
   ),
+  /** The papers: those that belong to nothing yet, those that do, those set aside, or all; a page of what is asked for. */
+  'papers.show': served('ask', papersRequestSchema, papersViewSchema),
+  /** One paper, with what it may belong to. */
+  'paper.show': served('ask', z.strictObject({ paper: sha256Schema }), paperViewSchema),
   /** Undoes entries by their numbers: those an operation answered as its undo token, or a whole import. */
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** Merges the needs of all cars into the cheapest orders. */
