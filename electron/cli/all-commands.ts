@@ -10,6 +10,7 @@ import { examineCommand } from './commands/examine.ts';
 import { forecastCommand } from './commands/forecast.ts';
 import { importCommand } from './commands/import.ts';
 import { orderCommand } from './commands/order.ts';
+import { papersCommand } from './commands/papers.ts';
 import { planCommand } from './commands/plan.ts';
 import { pricesCommand } from './commands/prices.ts';
 import { readingCommand } from './commands/reading.ts';
@@ -26,6 +27,7 @@ export const commands: readonly Command[] = [
   readingCommand,
   recordCommand,
   requestCommand,
+  papersCommand,
   packCommand,
   checkCommand,
   calendarCommand,

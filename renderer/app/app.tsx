@@ -5,6 +5,8 @@ import { SheetEditorScreen } from '../car/sheet/sheet-editor-screen.tsx';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
 import { PartsScreen } from '../parts/parts-screen.tsx';
+import { PaperScreen } from '../papers/paper-screen.tsx';
+import { PapersScreen } from '../papers/papers-screen.tsx';
 import { BookingScreen } from '../sessions/booking/booking-screen.tsx';
 import { ClosingScreen } from '../sessions/closing/closing-screen.tsx';
 import { DoingScreen } from '../sessions/doing/doing-screen.tsx';
@@ -64,6 +66,8 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/sessions/:session/work">{({ session }) => <DoingScreen key={session} session={session} />}</Route>
       <Route path="/parts"><PartsScreen leaf="needed" /></Route>
       <Route path="/parts/:leaf">{({ leaf }) => <PartsScreen leaf={partsPlaceNamed(leaf)} />}</Route>
+      <Route path="/papers"><PapersScreen /></Route>
+      <Route path="/paper/:paper">{({ paper }) => <PaperScreen key={paper} paper={paper} />}</Route>
       <Route path="/settings/planning"><PlanningScreen /></Route>
       <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
       <Route>

@@ -14,6 +14,7 @@ const PLACES: readonly Place[] = [
   { sign: 'car', href: '/car', name: 'screen.car' },
   { sign: 'sessions', href: '/sessions', name: 'screen.sessions' },
   { sign: 'parts', href: '/parts', name: 'screen.parts' },
+  { sign: 'papers', href: '/papers', name: 'screen.papers' },
   { sign: 'settings', href: '/settings', name: 'screen.settings' },
 ];
 
@@ -21,7 +22,7 @@ const PLACES: readonly Place[] = [
 export function Rail() {
   const [location] = useLocation();
   // A table that is taken in for the whole household belongs to what is kept, which stands in Settings.
-  const place = location === '/import' ? '/settings' : location;
+  const place = location === '/import' ? '/settings' : location.startsWith('/paper/') ? '/papers' : location;
   const here = (href: string) => (href === '/' ? place === '/' : place === href || place.startsWith(`${href}/`));
   return (
     <nav className={styles.rail} aria-label={tell('app.screens')}>

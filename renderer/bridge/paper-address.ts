@@ -2,3 +2,13 @@
 export function paperAddress(id: string): string {
   return `/papers/${id}`;
 }
+
+/** Where the small picture of a paper is shown from. @example thumbnailAddress('ab12') //=> '/papers/ab12/thumbnail' */
+export function thumbnailAddress(id: string): string {
+  return `/papers/${id}/thumbnail`;
+}
+
+/** Where the picture of one page of a paper is shown from, counted from 1. @example pageAddress('ab12', 2) //=> '/papers/ab12/pages/2' */
+export function pageAddress(id: string, page: number): string {
+  return `/papers/${id}/pages/${page}`;
+}

@@ -68,7 +68,7 @@ function amountReason({ amounts }: PaperTells, { sums }: PaperTarget): Reason | 
   const [first] = same;
   if (first === undefined) return null;
   const total = same.find((one) => one.total);
-  return total === undefined ? { score: 30, message: { key: 'suggest-amount', values: { minor: first.minor } } } : { score: 45, message: { key: 'suggest-total', values: { minor: total.minor } } };
+  return total === undefined ? { score: 30, message: { key: 'suggest-amount', values: { amount: first.minor } } } : { score: 45, message: { key: 'suggest-total', values: { amount: total.minor } } };
 }
 
 function dayReason({ dates, day }: PaperTells, { date }: PaperTarget): Reason | null {

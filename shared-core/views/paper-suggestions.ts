@@ -63,7 +63,7 @@ export function paperSuggestions(tells: PaperTells, targets: readonly ShownTarge
   const found = suggestTargets(tells, targets);
   return found.map(({ target, reasons }, at) => {
     const { kind, id, car, carName, title, date } = target as ShownTarget;
-    const texts = reasons.map(({ key, values }) => say({ key, values: typeof values['minor'] === 'number' ? { amount: `${amountText(values['minor'], currency)} ${currency}` } : values }));
+    const texts = reasons.map(({ key, values }) => say({ key, values: typeof values['amount'] === 'number' ? { amount: `${amountText(values['amount'], currency)} ${currency}` } : values }));
     return { kind, id, car, carName, title, date, clear: at === 0 && isClear(found), reasons: texts };
   });
 }

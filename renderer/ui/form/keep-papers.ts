@@ -17,7 +17,7 @@ export async function withPapers<Reply extends { readonly undo: readonly number[
   const kept: string[] = [];
   const undo: number[] = [];
   for (const file of files) {
-    const paper = await keepPaper(file);
+    const paper = await keepOnePaper(file);
     if (!paper.ok) {
       await takeBack(undo);
       return paper;
@@ -31,8 +31,8 @@ export async function withPapers<Reply extends { readonly undo: readonly number[
   return result;
 }
 
-/** A refusal of a paper is shown at the field for papers, whatever its own field is called. */
-async function keepPaper(file: File) {
+/** Keeps one file. A refusal of it is shown at the field for papers, whatever its own field is called. */
+export async function keepOnePaper(file: File) {
   const at = ['papers'];
   if (file.size === 0) return refuse('file-empty', { name: file.name }, at);
   if (file.size > LARGEST_BYTES) return refuse('file-too-large', { name: file.name }, at);

@@ -6,6 +6,7 @@ export const APP_WORDS = {
   'screen.yard': 'Yard',
   'screen.car': 'Car',
   'screen.sessions': 'Sessions',
+  'screen.papers': 'Papers',
   'screen.settings': 'Settings',
   'screen.lost': 'Nothing here',
   'screen.lost-what': 'There is no screen at this address. The yard shows all cars.',

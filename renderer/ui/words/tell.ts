@@ -14,6 +14,7 @@ import { IMPORT_SCREEN_WORDS } from './import-words.ts';
 import { INTAKE_LEAF_WORDS } from './intake-words.ts';
 import { JOB_SHEET_WORDS } from './sheet-words.ts';
 import { PACK_WORDS } from './pack-words.ts';
+import { PAPERS_WORDS } from './papers-words.ts';
 import { PARTS_FORM_WORDS } from './parts-form-words.ts';
 import { PARTS_WORDS } from './parts-words.ts';
 import { PLANNING_WORDS } from './planning-words.ts';
@@ -44,6 +45,7 @@ const WORDS = {
   ...INTAKE_LEAF_WORDS,
   ...JOB_SHEET_WORDS,
   ...PACK_WORDS,
+  ...PAPERS_WORDS,
   ...PARTS_FORM_WORDS,
   ...PARTS_WORDS,
   ...PLANNING_WORDS,

@@ -1,0 +1,68 @@
+import { closeSync, constants, fstatSync, openSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { LARGEST_PAPER_BYTES } from '../../../shared-core/contract/host-operations.ts';
+import { sayRefusal } from '../../../shared-core/result/words/say.ts';
+import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
+import type { CommandHost } from '../command-host.ts';
+import { done, wrongUse, type Command } from '../command.ts';
+import { walkFiles, type FoundFile } from '../walk-files.ts';
+
+const LONGEST_NAME = 120;
+const PASSED_OVER = { link: 'a link is not followed', 'no-file': 'neither a file nor a folder', missing: 'nothing that can be read is there', 'too-many': 'too many files at once; give the rest apart' } as const;
+
+/** What came of one file. */
+interface Outcome {
+  readonly path: string;
+  readonly state: 'kept' | 'known' | 'refused';
+  readonly paper: string | null;
+  readonly code: string | null;
+  readonly text: string;
+}
+
+/** Keeps papers from the disk, one after another; a file that is refused does not stop the others. */
+export const papersCommand: Command = {
+  name: 'papers',
+  does: 'keeps receipts, certificates and photographs',
+  usage: ['papers FILE_OR_FOLDER...', '    A folder is walked; no link is followed. The same bytes are kept once.'],
+  run: async (input) => {
+    if (input.words.length === 0) return wrongUse('papers takes files or folders.');
+    const host = await input.host();
+    const outcomes: Outcome[] = [];
+    for (const file of walkFiles(input.words)) outcomes.push(await keepFile(host, file));
+    const count = (state: Outcome['state']) => outcomes.filter((one) => one.state === state).length;
+    const sum = `Kept ${count('kept')}, here already ${count('known')}, refused ${count('refused')}.`;
+    return done({ kept: count('kept'), known: count('known'), refused: count('refused'), files: outcomes }, [...outcomes.filter((one) => one.state !== 'kept').map((one) => `${JSON.stringify(one.path)}: ${one.text}`), sum].join('\n'));
+  },
+};
+
+async function keepFile(host: CommandHost, { path, refused }: FoundFile): Promise<Outcome> {
+  if (refused !== null) return { path, state: 'refused', paper: null, code: refused, text: PASSED_OVER[refused] };
+  const read = readWhole(path);
+  const reply = read.ok ? await host.call('paper.keep', { name: basename(path).slice(-LONGEST_NAME), base64: read.value.toString('base64') }) : read;
+  if (!reply.ok) return { path, state: 'refused', paper: null, code: reply.refusal.code, text: sayRefusal(reply.refusal) };
+  const { paper, known, uses } = reply.value;
+  const [use] = uses;
+  return known
+    ? { path, state: 'known', paper: paper.id, code: null, text: `here already as ${paper.name}, ${use === undefined ? 'belonging to nothing yet' : `with ${use.title === '' ? use.kind : use.title}`}` }
+    : { path, state: 'kept', paper: paper.id, code: null, text: '' };
+}
+
+/** A file's bytes, unless it is too large or became something else since it was found. */
+function readWhole(path: string): Result<Buffer> {
+  let file: number;
+  try {
+    file = openSync(path, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0) | (constants.O_NONBLOCK ?? 0));
+  } catch {
+    return refuse('file-unreadable', { file: basename(path) });
+  }
+  try {
+    const there = fstatSync(file);
+    if (!there.isFile()) return refuse('file-unreadable', { file: basename(path) });
+    if (there.size > LARGEST_PAPER_BYTES) return refuse('paper-too-large', { most: LARGEST_PAPER_BYTES });
+    return there.size === 0 ? refuse('paper-empty') : ok(readFileSync(file));
+  } catch {
+    return refuse('file-unreadable', { file: basename(path) });
+  } finally {
+    closeSync(file);
+  }
+}
