@@ -9,6 +9,7 @@ import { enterCommand } from './commands/enter.ts';
 import { examineCommand } from './commands/examine.ts';
 import { forecastCommand } from './commands/forecast.ts';
 import { importCommand } from './commands/import.ts';
+import { leaveCommand } from './commands/leave.ts';
 import { orderCommand } from './commands/order.ts';
 import { papersCommand } from './commands/papers.ts';
 import { planCommand } from './commands/plan.ts';
@@ -17,6 +18,7 @@ import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
 import { requestCommand } from './commands/request.ts';
 import { serveCommand } from './commands/serve.ts';
+import { takeInCommand } from './commands/take-in.ts';
 
 /** Every command of the terminal. */
 export const commands: readonly Command[] = [
@@ -30,6 +32,8 @@ export const commands: readonly Command[] = [
   papersCommand,
   packCommand,
   checkCommand,
+  takeInCommand,
+  leaveCommand,
   calendarCommand,
   importCommand,
   pricesCommand,

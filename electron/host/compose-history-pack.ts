@@ -6,7 +6,7 @@ import { composePack, type Pack } from '../../shared-core/handover/compose-pack.
 import type { HistoryPaper } from '../../shared-core/handover/history-part.ts';
 import { historyDocument } from '../../shared-core/handover/history-document.ts';
 import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
-import { bytesFile, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
+import { bytesFile, PREVIOUS, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { safeFileName } from '../../shared-core/handover/pack-path.ts';
 import { isWithin, type PackPeriod } from '../../shared-core/handover/pack-period.ts';
 import { rowsOfPeriod } from '../../shared-core/handover/rows-of-period.ts';
@@ -18,6 +18,7 @@ import { merkleTree, treeRoot } from '../../shared-core/journal/merkle-tree.ts';
 import { rowSchema } from '../../shared-core/journal/row.ts';
 import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
 import { papers, type Paper } from '../../shared-core/records/paper.ts';
+import { previousPacks, type PreviousPack } from '../../shared-core/records/previous-pack.ts';
 import { tiedTo } from '../../shared-core/records/tied-papers.ts';
 import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
 import { must } from '../../shared-core/result/assert.ts';
@@ -74,10 +75,12 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
   const cover = coverOf(facts, chosen.map((one) => one.paper), car, choice.cover);
   if (cover === null && choice.cover !== null) return refuse('cover-not-in-pack');
   const files = chosen.flatMap((one) => one.file ?? []);
+  const previous = await previousFiles(household, car);
+  if (previous === null) return refuse('previous-pack-not-whole');
   const input = historyOfCar(facts, car, {
     today, withheld, cover,
     period: choice.period,
-    previous: [],
+    previous: previous.map(({ pack, file }) => ({ name: pack.name, composedOn: pack.composedOn, rows: pack.rows, path: file.path })),
     sample: settings.sample,
     currency: settings.currency,
     amendments: amendmentsIn(kept),
@@ -98,7 +101,7 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
     seal: sealPart(makeSeal(head, key.fingerprint, key.sign), key.publicKey, seals, tree),
     period: choice.period,
     papers: files.map((file): HistoryPaper => ({ path: file.path, sha256: file.sha256, redactedFrom: null })),
-    files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...files],
+    files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...files, ...previous.map((one) => one.file)],
   }, DIGESTS, key.sign);
   return composed.ok ? { ok: true, value: { pack: composed.value, head } } : composed;
 }
@@ -138,4 +141,11 @@ async function paperFiles({ facts, folder }: HouseholdFolder, car: Car, { papers
     if (readPaper(folder, id).state !== 'whole') return { paper, file: null };
     return { paper, file: await diskFile(path, paperPath(folder, id)) };
   }));
+}
+
+/** The packs of earlier keepers, as they were taken in, in the order of their dates; null where one is not whole. */
+async function previousFiles({ facts, folder }: HouseholdFolder, car: Car): Promise<readonly { readonly pack: PreviousPack; readonly file: PackFile }[] | null> {
+  const packs = [...facts.ofCar(previousPacks, car.id)].sort((a, b) => (a.composedOn < b.composedOn ? -1 : 1));
+  if (packs.some((one) => readPaper(folder, one.pack).state !== 'whole')) return null;
+  return Promise.all(packs.map(async (pack, at) => ({ pack, file: await diskFile(`${PREVIOUS}${at + 1}-${safeFileName(pack.name, 80, 'pack')}.zip`, paperPath(folder, pack.pack)) })));
 }

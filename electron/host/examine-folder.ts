@@ -3,6 +3,7 @@ import type { hostOperations } from '../../shared-core/contract/host-operations.
 import { hexText } from '../../shared-core/journal/hex-text.ts';
 import { NO_ROW_BEFORE } from '../../shared-core/journal/row.ts';
 import { paperSchema } from '../../shared-core/records/paper.ts';
+import { previousPackSchema } from '../../shared-core/records/previous-pack.ts';
 import { ok, type Result } from '../../shared-core/result/result.ts';
 import { readPaper } from '../papers/read-paper.ts';
 import { examineJournal } from '../store/examine-journal.ts';
@@ -59,11 +60,13 @@ function examineStructure(store: Store): Fault[] {
 /** A paper whose own fact cannot be read is named as a fact, not here. */
 function examinePapers(store: Store, folder: string): { count: number; faults: Fault[] } {
   const kept = readAllFacts(store).filter((fact) => fact.family === 'paper').flatMap((fact) => readablePaper(fact.value));
-  const faults = kept.flatMap((paper) => {
+  const packs = readAllFacts(store).filter((fact) => fact.family === 'previous-pack').flatMap((fact) => readablePack(fact.value));
+  const all = [...kept.map((one) => ({ ...one, what: 'paper' })), ...packs.map((one) => ({ id: one.pack, name: one.name, what: 'pack of an earlier keeper' }))];
+  const faults = all.flatMap((paper) => {
     const read = readPaper(folder, paper.id);
-    return read.state === 'whole' ? [] : [{ where: `paper ${paper.name} (${paper.id.slice(0, 12)})`, what: read.state === 'missing' ? 'is missing' : 'has been altered' }];
+    return read.state === 'whole' ? [] : [{ where: `${paper.what} ${paper.name} (${paper.id.slice(0, 12)})`, what: read.state === 'missing' ? 'is missing' : 'has been altered' }];
   });
-  return { count: kept.length, faults };
+  return { count: all.length, faults };
 }
 
 function readablePaper(text: string) {
@@ -72,4 +75,9 @@ function readablePaper(text: string) {
   } catch {
     return [];
   }
+}
+
+function readablePack(text: string) {
+  const read = previousPackSchema.safeParse(JSON.parse(text));
+  return read.success ? [read.data] : [];
 }

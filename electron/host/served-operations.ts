@@ -17,6 +17,7 @@ import { keepPrices, previewPriceList } from './serve/price-list.ts';
 import { openSample } from './serve/open-sample.ts';
 import { standingImports } from './serve/standing-imports.ts';
 import { stateHousehold } from './serve/state-household.ts';
+import { takeInHistoryPack } from './serve/take-in-history-pack.ts';
 import { withdrawImport } from './serve/withdraw-import.ts';
 import { withdrawEntry } from './serve/withdraw-entry.ts';
 
@@ -46,6 +47,7 @@ export const servedOperations: Servers = {
   'prices.keep': keepPrices,
   'pack.write': writeHistoryPack,
   'pack.check': checkHistoryPack,
+  'pack.take-in': takeInHistoryPack,
   'household.examine': examineHousehold,
   'backup.make': makeBackup,
 };

@@ -2,7 +2,7 @@ import type { Host } from '../../shared-core/contract/host.ts';
 import { refuse } from '../../shared-core/result/result.ts';
 
 /** The field of an operation by which the command line names a place on the disk. */
-const PLACE_FIELDS: Readonly<Record<string, string | undefined>> = { 'pack.write': 'out', 'pack.check': 'pack' };
+const PLACE_FIELDS: Readonly<Record<string, string | undefined>> = { 'pack.write': 'out', 'pack.check': 'pack', 'pack.take-in': 'pack' };
 
 /**
  * The host as a page may use it. Where on the disk something is written or read is the person's to say, on the command line or in a

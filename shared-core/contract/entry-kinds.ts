@@ -8,6 +8,7 @@ import { servicePlanRemoved, servicePlanSet } from '../care/service-plan.ts';
 import { wearLimitSet } from '../care/wear-limit.ts';
 import { cardFigureCleared, cardFigureSet } from '../fleet/card-figure.ts';
 import { carSet } from '../fleet/car.ts';
+import { carCameBack, carLeft } from '../fleet/departure.ts';
 import { householdSet } from '../fleet/household.ts';
 import { instrumentReplaced } from '../fleet/instrument.ts';
 import { layUpRemoved, layUpSet } from '../fleet/lay-up.ts';
@@ -39,6 +40,7 @@ import { observationNoted } from '../records/observation.ts';
 import { paperDescribed } from '../records/paper-note.ts';
 import { paperTied, paperUntied } from '../records/paper-tie.ts';
 import { paperKept } from '../records/paper.ts';
+import { packTakenIn } from '../records/previous-pack.ts';
 import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
 import { accessGroupRemoved, accessGroupSet } from '../sessions/access-group.ts';
@@ -53,11 +55,11 @@ import { findMade, photoRemoved, photoTaken, stepTicked, stepValueRead, stepValu
 import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
-const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted];
+const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted];
 
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
-  householdSet, carSet, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
+  householdSet, carSet, carLeft, carCameBack, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,

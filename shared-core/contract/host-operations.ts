@@ -4,6 +4,7 @@ import { paperSchema } from '../records/paper.ts';
 import { idSchema, sha256Schema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
+import { carSchema } from '../fleet/car.ts';
 import { householdSchema } from '../fleet/household.ts';
 import { packPeriodSchema } from '../handover/pack-period.ts';
 import { withholdSchema } from '../handover/withheld-fields.ts';
@@ -86,6 +87,17 @@ export const hostOperations = {
   ),
   /** Checks a history pack, against a seal given before where there is one. */
   'pack.check': served('long', z.strictObject({ pack: z.string().min(1).max(4000), seal: z.string().max(2000).nullable().default(null) }), packCheckSchema),
+  /** Takes in the pack of an earlier keeper: the car with its history, the pack kept byte for byte. */
+  'pack.take-in': served(
+    'long',
+    z.strictObject({
+      pack: z.string().min(1).max(4000),
+      seal: z.string().max(2000).nullable().default(null),
+      /** A pack of the sample may come into a real household. */
+      sample: z.boolean().default(false),
+    }),
+    z.object({ car: carSchema, name: z.string(), records: z.int(), readings: z.int(), left: z.int(), notes: z.array(z.string()) }),
+  ),
   /** Checks database, papers and journal by replay. */
   'household.examine': served('long', z.strictObject({}), z.object({ entries: z.int(), papers: z.int(), head: z.string(), faults: z.array(faultSchema) })),
   /** Makes a checked copy of the household. */

@@ -57,6 +57,8 @@ export interface HistoryWork {
   readonly written: WrittenWhen;
   readonly amendments: readonly { readonly on: LocalDate; readonly why: string }[];
   readonly odometer: string | null;
+  /** It came with the pack of an earlier keeper, which proves it. */
+  readonly earlierKeeper: boolean;
   readonly score: RecordScore;
   readonly withheld: readonly string[];
   readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string }[];

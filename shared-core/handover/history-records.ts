@@ -39,9 +39,10 @@ function linesTable({ title, lines }: HistoryWork['record']): Block {
   return table(`Lines of ${title}`, [['Line', 4], ['Work', 1], ['Outcome', 2], ['Note', 3]], rows);
 }
 
-function factsOf({ record, enteredOn, written, odometer, score, withheld }: HistoryWork): [string, string][] {
+function factsOf({ record, enteredOn, written, odometer, score, withheld, earlierKeeper }: HistoryWork): [string, string][] {
   const missing = [score.what ? null : 'what was done', score.when ? null : 'a date noted at the time', score.who ? null : 'who did it', score.approved ? null : 'who approved it'].filter((part) => part !== null);
   const rows: [string, string | null][] = [
+    ['Keeper', earlierKeeper ? 'an earlier one; proven by the pack in data/previous' : null],
     ['Written down', `${WRITTEN[written]} (${sayDate(enteredOn)})`],
     ['Where', record.place === 'home' ? 'at home' : `at a garage${record.placeName === null ? '' : `: ${record.placeName}`}`],
     ['Done by', record.doneBy],

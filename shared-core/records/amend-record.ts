@@ -6,6 +6,7 @@ import { must } from '../result/assert.ts';
 import { ok, refuse } from '../result/result.ts';
 import { checkRecord } from './add-record.ts';
 import { observationNoted, observations, observationSchema } from './observation.ts';
+import { enteredBefore } from './previous-pack.ts';
 import { watchedAnew } from './watched-anew.ts';
 import { workAmended, workAmendedSchema } from './work-amended.ts';
 import { workRecords, workRecordSchema } from './work-record.ts';
@@ -28,6 +29,7 @@ export const amendRecord = change({
   decide: (facts, request, moment) => {
     const now = facts.get(workRecords, request.id);
     if (now === null) return refuse('unknown-record', { record: request.id }, ['id']);
+    if (enteredBefore(facts, now.car).has(now.id)) return refuse('of-earlier-keeper', {}, ['id']);
     const { why, ...fields } = request;
     const record = workRecordSchema.parse({ ...now, ...fields });
     const sound = checkRecord(facts, must(facts.get(cars, record.car), 'car of a record'), record, moment.today);

@@ -4,6 +4,7 @@ import { answerIntake } from './answer-intake.ts';
 import { closeSession } from './close-session.ts';
 import { disposeWaste, keepWaste } from './keep-waste.ts';
 import { describePaper, setPapersAside } from './describe-paper.ts';
+import { keepCar, leaveCar } from './leave-car.ts';
 import { noteFind } from './note-find.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
 import { refundReturn } from './return-order-refund.ts';
@@ -20,6 +21,8 @@ export const recordsOperations = {
   'intake.answer': answerIntake,
   'observation.note': noteObservation,
   'observation.close': closeObservation,
+  'car.leave': leaveCar,
+  'car.keep': keepCar,
   'paper.tie': tiePaper,
   'paper.untie': untiePaper,
   'paper.describe': describePaper,

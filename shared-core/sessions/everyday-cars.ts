@@ -1,4 +1,4 @@
-import { cars } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
 
 /**
@@ -6,6 +6,6 @@ import type { Facts } from '../journal/facts.ts';
  * everyday car could never work on it otherwise.
  */
 export function everydayCars(facts: Facts): readonly string[] {
-  const everyday = facts.all(cars).filter((car) => car.use === 'everyday').map((car) => car.id);
+  const everyday = carsHere(facts).filter((car) => car.use === 'everyday').map((car) => car.id);
   return everyday.length >= 2 ? everyday : [];
 }

@@ -3,7 +3,7 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import { addDays, type LocalDate } from '../calendar/local-date.ts';
 import { renewalOpens } from '../care/keep-the-date.ts';
 import { obligations, obligationKindSchema, type Obligation } from '../care/obligation.ts';
-import { cars } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -81,7 +81,7 @@ export const showDue = ask({
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const leads = leadTimes(facts);
-    const all = facts.all(cars).map((car) => carDue(facts, careOf(facts, car, moment.today, leads), moment.today));
+    const all = carsHere(facts).map((car) => carDue(facts, careOf(facts, car, moment.today, leads), moment.today));
     return ok({ today: moment.today, cars: all.sort((a, b) => bySoonest(a.windows[0], b.windows[0])), sessions: sessionViews(facts, moment.today) });
   },
 });

@@ -11,6 +11,7 @@ import { withheldWords } from '../handover/withheld-words.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
 import { papers } from '../records/paper.ts';
+import { enteredBefore } from '../records/previous-pack.ts';
 import { recordScore } from '../records/record-score.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
 import { writtenWhen } from '../records/written-when.ts';
@@ -154,9 +155,10 @@ function warrantyOf({ name, allowance, state, allowed, unit, left }: AllowanceVi
 
 function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly HistoryWork[] {
   const stamps = facts.stamps(workRecords, care.car.id);
+  const before = enteredBefore(facts, care.car.id);
   const odometers = new Map(facts.ofCar(readings, care.car.id).map((reading) => [reading.id, `${sayNumber(reading.typed.value)} ${reading.typed.unit}${reading.standing === 'accepted' ? '' : ' (doubtful)'}`]));
   return care.records.filter((record) => isWithin(choice.period, record.date)).sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.id < b.id ? 1 : -1)).map((record): HistoryWork => {
-    const enteredAt = must(stamps.get(record.id), 'stamp of a record').firstAt;
+    const enteredAt = before.get(record.id) ?? must(stamps.get(record.id), 'stamp of a record').firstAt;
     return {
       record: withoutWithheld(record, choice.withheld),
       enteredOn: dateOfInstant(enteredAt),
@@ -164,6 +166,7 @@ function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly H
       amendments: (choice.amendments.get(record.id) ?? []).map((one) => ({ ...one, why: choice.withheld.has('why') ? 'the reason is withheld' : one.why })),
       odometer: record.reading === null ? null : (odometers.get(record.reading) ?? null),
       score: recordScore(record),
+      earlierKeeper: before.has(record.id),
       withheld: withheldOf(record, choice.withheld),
       papers: papersOf(facts, record, choice),
     };

@@ -1,5 +1,5 @@
 import { addDays, later, type LocalDate } from '../calendar/local-date.ts';
-import { cars } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
 import { mayMix } from '../parts/mix-rule.ts';
 import type { OrderNeed } from '../parts/order-instance.ts';
@@ -29,7 +29,7 @@ export function householdNeeds(facts: Facts, today: LocalDate, horizonDays: numb
   const leads = leadTimes(facts);
   const until = addDays(today, horizonDays);
   const planned = plannedItems(facts, today);
-  return facts.all(cars).flatMap((car) =>
+  return carsHere(facts).flatMap((car) =>
     careOf(facts, car, today, leads)
       .items.filter((one) => isWanted(one, planned.get(one.item.id) ?? null, until))
       .flatMap((one) => needsOf({ facts, today, leads }, one, planned.get(one.item.id)?.session ?? null)),

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { serviceItems } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -110,5 +111,5 @@ function offersByPart(facts: Facts): ReadonlyMap<string, number> {
 }
 
 function tasksOf(facts: Facts): NeedsView['tasks'] {
-  return facts.all(cars).flatMap((car) => facts.ofCar(serviceItems, car.id).map((item) => ({ car: car.id, carName: car.name, item: item.id, itemName: item.name, needs: [...item.needs] })));
+  return carsHere(facts).flatMap((car) => facts.ofCar(serviceItems, car.id).map((item) => ({ car: car.id, carName: car.name, item: item.id, itemName: item.name, needs: [...item.needs] })));
 }

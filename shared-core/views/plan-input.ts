@@ -1,6 +1,6 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { renewals } from '../care/renewal.ts';
-import { cars } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
 import { workRecords } from '../records/work-record.ts';
 import { completionsOf } from '../records/completions-of-records.ts';
@@ -29,7 +29,7 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
   const pinned = withoutTasks(facts, pinnedFrom(facts, today), loose);
   const kept = new Set(pinned.flatMap((session) => session.tasks.map(taskKey)));
   const leads = leadTimes(facts);
-  const care = facts.all(cars).map((car) => careOf(facts, car, today, leads));
+  const care = carsHere(facts).map((car) => careOf(facts, car, today, leads));
   const homes = new Set(places.flatMap(({ place }) => (place.kind === 'home' ? [place.id] : [])));
   const sources = {
     facts, today, settings,

@@ -3,7 +3,8 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { obligations } from '../care/obligation.ts';
 import { serviceItems } from '../care/service-item.ts';
-import { cars, type Car } from '../fleet/car.ts';
+import type { Car } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import { findHousehold, sameName } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -67,7 +68,7 @@ export const showPlanning = ask({
       settings,
       assumed,
       places: standingPlaces(facts).map((one) => ({ ...one.place, assumed: one.assumed, days: ahead(facts.all(placeDays).filter((days) => days.place === one.place.id), today) })),
-      cars: [...facts.all(cars)].sort((a, b) => compareNames(a.name, b.name)).map((car) => planningCar(facts, car, today)),
+      cars: [...carsHere(facts)].sort((a, b) => compareNames(a.name, b.name)).map((car) => planningCar(facts, car, today)),
     });
   },
 });

@@ -12,6 +12,7 @@ import { showJobSheet, showSheet } from './job-sheet-view.ts';
 import { showNeeds } from './needs-view.ts';
 import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
+import { listLeft, showLeaving } from './leaving-view.ts';
 import { tryPlan } from './plan-try.ts';
 import { showReminders } from './reminders-view.ts';
 import { showSessions } from './sessions-view.ts';
@@ -40,4 +41,6 @@ export const viewOperations = {
   'reminders.show': showReminders,
   'sessions.show': showSessions,
   'booking.show': showBooking,
+  'car.leaving': showLeaving,
+  'car.left': listLeft,
 } as const;

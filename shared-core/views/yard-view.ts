@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
-import { cars, type Car } from '../fleet/car.ts';
+import type { Car } from '../fleet/car.ts';
+import { carsHere } from '../fleet/departure.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import { householdSchema } from '../fleet/household.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -50,7 +51,7 @@ export const showYard = ask({
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const leads = leadTimes(facts);
-    const lanes = facts.all(cars).map((car) => laneOf(facts, car, careOf(facts, car, moment.today, leads), moment.today));
+    const lanes = carsHere(facts).map((car) => laneOf(facts, car, careOf(facts, car, moment.today, leads), moment.today));
     lanes.sort((a, b) => compareNames(a.name, b.name));
     return ok({ today: moment.today, household: household.value, lanes, sessions: sessionViews(facts, moment.today), ahead: aheadOf(lanes, moment.today) });
   },

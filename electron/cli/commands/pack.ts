@@ -1,5 +1,6 @@
-import type { LocalDate } from '../../../shared-core/calendar/local-date.ts';
+import { localDate, type LocalDate } from '../../../shared-core/calendar/local-date.ts';
 import { WITHHOLDABLE, type Withheld } from '../../../shared-core/handover/withheld-fields.ts';
+import { ok, type Result } from '../../../shared-core/result/result.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
 
 /** Writes a car's history pack. */
@@ -26,6 +27,9 @@ export const packCommand: Command = {
     const { from, to, papers, cover } = input.options;
     const strange = fields.find((field) => !(WITHHOLDABLE as readonly string[]).includes(field));
     if (strange !== undefined) return wrongUse(`"${strange}" cannot be withheld.`);
+    const [first, last] = [dayOf(from), dayOf(to)];
+    if (!first.ok) return refused(first.refusal);
+    if (!last.ok) return refused(last.refusal);
     const reply = await (await input.host()).call('pack.write', {
       car,
       out,
@@ -33,7 +37,7 @@ export const packCommand: Command = {
       papers: input.options['no-papers'] !== true,
       onlyPapers: listed(papers),
       cover: typeof cover === 'string' ? cover : null,
-      period: { from: typeof from === 'string' ? (from as LocalDate) : null, to: typeof to === 'string' ? (to as LocalDate) : null },
+      period: { from: first.value, to: last.value },
       paperSize: input.options['letter'] === true ? 'LETTER' : 'A4',
     });
     if (!reply.ok) return refused(reply.refusal);
@@ -45,4 +49,9 @@ export const packCommand: Command = {
 /** Words of a list with commas; null where the option was not given. */
 function listed(option: string | boolean | undefined): string[] | null {
   return typeof option === 'string' ? option.split(',').filter((word) => word !== '') : null;
+}
+
+/** A date of an option; null where it was not given. */
+function dayOf(option: string | boolean | undefined): Result<LocalDate | null> {
+  return typeof option === 'string' ? localDate(option) : ok(null);
 }
