@@ -26,6 +26,8 @@ export const standingSessionSchema = sessionViewSchema.extend({
   minutesMinor: z.int(),
   /** The kept session of the same day and place that a proposed one would join. */
   joins: z.string().nullable(),
+  /** Work on it has begun: so many of its steps are ticked. Null before. */
+  begun: z.object({ ticked: z.int(), steps: z.int() }).nullable(),
   /** How it stands with the garage; null for a session at home. */
   booking: bookingShortSchema.nullable(),
 });

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
-import { ask } from '../journal/operation.ts';
+import { ask, type Moment } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
 import { ok, type Message } from '../result/result.ts';
 import { composePlanProblem, isLegalNow } from '../sessions/compose-plan-problem.ts';
@@ -14,8 +14,10 @@ import { whyLeft } from '../sessions/plan-why-left.ts';
 import { choiceFingerprint } from '../sessions/plan-fingerprint.ts';
 import { isPinned, sessions } from '../sessions/session.ts';
 import { taskKey } from '../sessions/task-ref.ts';
+import { begunWork } from '../work/doing.ts';
 import { bookingShort } from './booking-said.ts';
 import { bookingRows } from './bookings-list.ts';
+import { showDoing } from './doing-view.ts';
 import { planInput } from './plan-input.ts';
 import { planNotes } from './plan-notes.ts';
 import { said } from './plan-said.ts';
@@ -29,7 +31,8 @@ import { standingSummary } from './standing-summary.ts';
 export const showSessions = ask({
   request: z.strictObject({ proposed: lastPlanSchema.nullable().default(null) }),
   reply: sessionsViewSchema,
-  answer: (facts, { proposed }, { today }) => {
+  answer: (facts, { proposed }, moment) => {
+    const { today } = moment;
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const { currency } = household.value;
@@ -45,7 +48,7 @@ export const showSessions = ask({
       lastDay: problem.lastDay,
       currency,
       places: problem.input.places.map(({ place: { id, name, kind }, assumed }) => ({ id, name, kind, assumed })),
-      sessions: standingSessions(facts, problem, account, currency),
+      sessions: standingSessions(facts, { problem, account, currency }, moment),
       bookings: bookingRows(facts),
       left: leftTasks(problem, account, isThePlan, currency),
       totalMinor: account.totalMinor,
@@ -60,7 +63,20 @@ function shortOf(facts: Facts, { id }: SessionView, today: LocalDate): StandingS
   return session === null ? null : bookingShort(facts, session, today);
 }
 
-function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccount, currency: string): StandingSession[] {
+/** What of the work on it is done; null where it has not begun. */
+function begunOf(facts: Facts, { id }: SessionView, moment: Moment): StandingSession['begun'] {
+  if (facts.get(begunWork, id) === null) return null;
+  const doing = showDoing.answer(facts, { session: id }, moment);
+  return doing.ok ? { ticked: doing.value.steps.filter((step) => step.tick !== null).length, steps: doing.value.steps.length } : null;
+}
+
+interface Planned {
+  readonly problem: PlanProblem;
+  readonly account: PlanAccount;
+  readonly currency: string;
+}
+
+function standingSessions(facts: Facts, { problem, account, currency }: Planned, moment: Moment): StandingSession[] {
   const views = keptFirst(sessionViews(facts, problem.input.today));
   return views.map((view) => {
     const kept = views.find((one) => one.id !== view.id && one.day === view.day && one.place === view.place && isPinned(one) && !isPinned(view));
@@ -73,6 +89,7 @@ function standingSessions(facts: Facts, problem: PlanProblem, account: PlanAccou
       openingMinor: kept === undefined ? (held?.openingMinor ?? 0) : 0,
       minutesMinor: kept === undefined ? (held?.minutesMinor ?? 0) : 0,
       joins: kept?.id ?? null,
+      begun: begunOf(facts, view, moment),
       booking: shortOf(facts, view, problem.input.today),
     };
   });

@@ -13,7 +13,8 @@ import { disposalSchema } from '../work/disposal.ts';
 import { hazardSchema } from '../work/hazard.ts';
 import { sheetFor } from '../work/starting-sheet.ts';
 import { questionsOf, stepQuestionSchema } from '../work/set-sheet.ts';
-import { taskSheets, taskSheetSchema } from '../work/task-sheet.ts';
+import { unmarkedHazards } from '../work/spoken-hazards.ts';
+import { taskSheets, taskSheetSchema, type TaskSheet } from '../work/task-sheet.ts';
 import { said, saidSchema } from './plan-said.ts';
 
 const elsewhereSchema = z.object({ item: z.string(), itemName: z.string(), car: z.string(), carName: z.string(), steps: z.int(), ownTorques: z.int() });
@@ -27,6 +28,8 @@ export const sheetEditingSchema = z.object({
   sheet: taskSheetSchema.nullable(),
   /** What is asked about torques of the keeper's own, by step and name. */
   questions: z.array(stepQuestionSchema.omit({ question: true }).extend({ said: saidSchema })),
+  /** What is asked about steps that speak of a hazard which nothing on the sheet marks. */
+  unmarked: z.array(z.object({ step: z.string(), hazard: hazardSchema, said: saidSchema })),
   /** Sheets of the same task on other cars. */
   elsewhere: z.array(elsewhereSchema),
   /** What can be named: hazards the gravest first, what is left over, the household's tools, and accesses that items and sheets of this car name. */
@@ -49,6 +52,7 @@ export const showSheetEditing = ask({
       item: item.id, itemName: item.name, car: car.id, carName: car.name,
       sheet,
       questions: (sheet?.steps ?? []).flatMap(questionsOf).map(({ question, ...rest }) => ({ ...rest, said: said(question) })),
+      unmarked: sheet === null ? [] : unmarkedOf(sheet),
       elsewhere: elsewhereOf(facts, item, car),
       hazards: hazardSchema.options.map((hazard) => ({ hazard, name: say({ key: `hazard-${hazard}`, values: {} }) })),
       disposal: disposalSchema.options.map((what) => ({ what, name: say({ key: `left-over-${what}`, values: {} }) })),
@@ -57,6 +61,12 @@ export const showSheetEditing = ask({
     });
   },
 });
+
+/** What the words, the turn or the access of a step speak of, and no step nor the whole sheet marks. */
+function unmarkedOf({ hazards, steps }: TaskSheet): z.infer<typeof sheetEditingSchema>['unmarked'] {
+  const marked = [...hazards, ...steps.flatMap((step) => step.hazards)];
+  return steps.flatMap((step) => unmarkedHazards(step, marked).map(({ hazard, words, by }) => ({ step: step.id, hazard, said: said({ key: `unmarked-${by}`, values: { words, hazard: say({ key: `hazard-${hazard}`, values: {} }) } }) })));
+}
 
 /** The sheets of other cars' items that are the same work: called alike, or called for by the same starting sheet. */
 function elsewhereOf(facts: Facts, item: ServiceItem, car: Car): z.infer<typeof elsewhereSchema>[] {

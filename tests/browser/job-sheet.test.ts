@@ -14,6 +14,9 @@ const HEAD = 'Saturday, 28 November 2026, the drive';
 /** In points: what is read at arm's length, on the floor beside the car. Common practice, no source. */
 const LEAST_TYPE = 12;
 
+/** In points: below this stand only the numbers of the pages. */
+const FOOT = 36;
+
 /** The job sheet of a long session of the sample; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('the job sheet', { timeout: 180_000 }, () => {
   let sample: SamplePage;
@@ -128,6 +131,12 @@ describe.skipIf(chromiumHere === null)('the job sheet', { timeout: 180_000 }, ()
     // What is short is not split.
     expect(cars.filter((name) => name === 'Ember' || name === 'Heron')).toEqual(['Ember', 'Heron']);
     heads.forEach((text, at) => expect(text).toContain(`Page ${at + 1} of ${pages.length}`));
+    // A block goes on over the page: none but the last of a car ends above its lower quarter.
+    pages.forEach(({ pieces }, at) => {
+      if (cars[at] !== cars[at + 1]) return;
+      const lowest = Math.min(...pieces.map((piece) => piece.y).filter((y) => y > FOOT));
+      expect(lowest, `page ${at + 1}`).toBeLessThan(height / 4);
+    });
     const all = heads.join(' ');
     for (const never of ['Settings', 'All sessions', 'Undo', 'Begin', 'Print', 'Enter it']) expect(all).not.toContain(never);
     expect(all).toContain('Nobody has written its steps.');

@@ -199,6 +199,42 @@ describe.skipIf(chromiumHere === null)('the sheet of a task', { timeout: 180_000
     await expect.poll(async () => (await sample.must('sheet.editing', { item: 'pip-hoses' })).sheet?.steps.map((step) => step.text)).toEqual(['My own way.']);
   });
 
+  test('a step that speaks of a hazard nobody marked is saved, asked about, and marked with one press', async () => {
+    // Its form is still open.
+    await row('What is done').first().getByLabel('What is done').fill('Jack the car up.');
+    await button('Close this step: 1').click();
+    await save();
+    await row('Jack the car up.').getByText(/^This step speaks of “Jack”, and no step marks “Lifting”/).waitFor();
+    await sample.axeAtEverySize('a step that is asked about');
+    await button('Mark it: Lifting').click();
+    await expect.poll(named).toBe('Change step 1');
+    await expect.poll(() => page.getByText(/^This step speaks of/).count()).toBe(0);
+    await save();
+    await said('The sheet of “Rubber brake hoses” is saved.');
+    await expect.poll(async () => (await sample.must('sheet.editing', { item: 'pip-hoses' })).sheet?.steps.map((step) => step.hazards)).toEqual([['lifting']]);
+  });
+
+  test('the line that says what was done covers none of the buttons at the foot', async () => {
+    const remove = button('Remove the whole sheet');
+    const [foot, note] = [await remove.boundingBox(), await page.getByRole('status').filter({ hasText: 'is saved.' }).first().boundingBox()];
+    expect((foot?.y ?? 0) + (foot?.height ?? 0)).toBeLessThanOrEqual(note?.y ?? 0);
+    for (const at of [0.05, 0.5, 0.95]) {
+      expect(await remove.evaluate((element, share) => {
+        const { left, top, width, height } = element.getBoundingClientRect();
+        return element.contains(document.elementFromPoint(left + width * share, top + height * 0.9));
+      }, at)).toBe(true);
+    }
+  });
+
+  test('stands under its own car; one that is not there leads back to the car by its name', async () => {
+    const wipers = await sample.must('sheet.editing', { item: 'ember-wipers' });
+    await go('/car/pip/sheet/ember-wipers', `Task sheet: ${wipers.itemName}, Ember`);
+    await expect.poll(() => new URL(page.url()).pathname).toBe('/car/ember/sheet/ember-wipers');
+    await go('/car/ember/sheet/nope', 'Task sheet');
+    await page.getByRole('alert').getByRole('link', { name: 'All of Ember', exact: true }).waitFor();
+    expect(await page.getByRole('link', { name: 'All of ember', exact: true }).count()).toBe(0);
+  });
+
   test('is reached from the job sheet', async () => {
     const kept = await sample.must('session.keep', { sessions: [{ day: '2026-11-28' as never, place: 'home', tasks: [{ kind: 'item', id: item }] }] });
     await go(`/sessions/${must(kept.sessions[0], 'the session that was kept').id}/sheet`, 'Job sheet: Sat 28 Nov, the drive');

@@ -24,6 +24,7 @@ describe.skipIf(chromiumHere === null)('work in hand', () => {
     const { page } = sample;
     await page.getByRole('navigation').getByRole('link', { name: 'Sessions' }).click();
     await page.getByRole('heading', { name: 'Sessions', level: 1 }).waitFor();
+    await page.getByText('Work on it has begun: 1 of 2 ticked.').waitFor();
     await page.getByRole('button', { name: /^Drop it: .*25 Nov/ }).press('Enter');
     const asked = page.getByRole('group', { name: /^Work on this session has begun: 1 ticked\./ });
     await asked.waitFor();

@@ -1,4 +1,4 @@
-import { Link } from 'wouter';
+import { Link, Redirect } from 'wouter';
 import { Asked } from '../../ui/asked.tsx';
 import { ScreenTitle } from '../../ui/screen-title.tsx';
 import { useAsk } from '../../ui/use-ask.ts';
@@ -11,7 +11,10 @@ export function SheetEditorScreen({ car, item }: { readonly car: string; readonl
   const editing = useAsk('sheet.editing', { item });
   const shown = useAsk('sheet.show', { item });
   const card = useAsk('card.show', { car });
-  const back = <Link href={`/car/${car}`}>{tell('sheet-edit.back', { car: editing.state === 'answered' ? editing.value.carName : car })}</Link>;
+  const name = editing.state === 'answered' ? editing.value.carName : card.state === 'answered' ? card.value.car.name : null;
+  const back = name === null ? <Link href="/car">{tell('screen.car')}</Link> : <Link href={`/car/${car}`}>{tell('sheet-edit.back', { car: name })}</Link>;
+  // A sheet stands under its own car.
+  if (editing.state === 'answered' && editing.value.car !== car) return <Redirect to={`/car/${editing.value.car}/sheet/${item}`} replace />;
   return (
     <div className={styles.screen}>
       <div className={styles.top}>

@@ -4,6 +4,7 @@ import { useEditor } from './editor-context.ts';
 import type { StepDraft } from './sheet-draft.ts';
 import { stepButton } from './step-button.ts';
 import { stepLines } from './step-figures.ts';
+import { UnmarkedQuestion } from './unmarked-question.tsx';
 import { StepQuestion } from './step-question.tsx';
 import styles from './editor.module.css';
 
@@ -30,6 +31,7 @@ export function StepRow({ step, at, of, onOpen, onPlace, onAddBelow, onRemove, s
         <p>{hazards.length > 0 && <strong className={styles.hazard}>{hazards.join(', ')}</strong>} {step.text.trim() === '' ? <em>{tell('sheet-edit.empty')}</em> : step.text}</p>
         {lines.map((line, one) => <p key={one} className={styles.line}>{line}</p>)}
         <StepQuestion step={step} set={set} onCorrect={onOpen} />
+        <UnmarkedQuestion step={step} set={set} />
       </div>
       <div className={styles.stepButtons} role="group" aria-label={tell('sheet-edit.step', { n })}>
         <ActionIcon id={stepButton(step.key, 'up')} size="md" variant="default" aria-label={tell('sheet-edit.up-for', { n })} aria-disabled={at === 0} onClick={() => at > 0 && onPlace(at - 1)}><Arrow up /></ActionIcon>

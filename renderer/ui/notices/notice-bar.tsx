@@ -9,7 +9,7 @@ import { closeNote, note, useNote } from './notice-store.ts';
 export function NoticeBar() {
   const notice = useNote();
   return (
-    <section aria-label={tell('notice.place')} className={styles.place}>
+    <section aria-label={tell('notice.place')} className={styles.place} data-notice={notice !== null}>
       <p role="status" className={notice === null ? 'only-said' : styles.text}>{notice?.text ?? ''}</p>
       {notice !== null && notice.undo.length > 0 && (
         <button type="button" className={styles.undo} onClick={() => void undo(notice.undo)}>{tell('notice.undo')}</button>

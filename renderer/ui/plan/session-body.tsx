@@ -40,6 +40,7 @@ export function SessionBody({ session, today, onMove, onDone }: SessionBodyProps
       <p className={styles.standing}><span className={styles.state} data-kept={session.state !== 'proposed'}>{sessionState(session)}</span> <span>{costs.join(' · ')}</span></p>
       {session.joins !== null && <p className={styles.soft}>{tell('session.joins')}</p>}
       {session.booking !== null && session.state !== 'proposed' && <p className={session.booking.askByPast ? tones.late : styles.soft}>{tell('booking.state', { said: session.booking.said.text })}</p>}
+      {session.begun !== null && <p className={styles.soft}>{tell('session.begun', { n: session.begun.ticked, of: session.begun.steps })}</p>}
       {session.movedFrom !== null && <p className={styles.soft}>{tell('session.moved-from', { day: sessionDay(session.movedFrom.day, today, words) })}</p>}
       {session.note !== '' && <p className={styles.soft}>{tell('session.note', { note: session.note })}</p>}
       <SessionButtons session={session} title={title} today={today} onMove={() => onMove(wholeSubject(session, title))} onDone={onDone} />

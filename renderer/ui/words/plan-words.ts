@@ -34,6 +34,7 @@ export const PLAN_SCREEN_WORDS = {
   'session.opening': 'opening {amount}',
   'session.minutes-cost': 'its minutes {amount}',
   'session.moved-from': 'It stood on {day}.',
+  'session.begun': 'Work on it has begun: {n} of {of} ticked.',
   'session.note': 'Note: {note}',
   'session.open': 'Open',
   'session.keep': 'Keep it',

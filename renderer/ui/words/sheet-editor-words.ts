@@ -102,6 +102,7 @@ export const SHEET_EDITOR_WORDS = {
   'sheet-edit.measure-name-free': 'Called, if not by its usual name',
   'sheet-edit.measure-is': 'Measure: {what}',
   'sheet-edit.hazards': 'What can hurt',
+  'sheet-edit.mark': 'Mark it: {hazard}',
   'sheet-edit.left-over-is': 'Left over: {what}',
 
   'sheet-edit.whole': 'The whole task',

@@ -83,6 +83,9 @@ export const SHEET_WORDS: Readonly<Record<string, string>> = {
   'job-part-missing': '{specification}: {quantity} {unit} missing, and not on order.',
   'job-part-too-late': '{specification}: {quantity} {unit} missing; an order is expected on {late}, too late for this day.',
 
+  'unmarked-words': 'This step speaks of “{words}”, and no step marks “{hazard}”. Can it hurt here? Then mark it, and its caution stands beside the step.',
+  'unmarked-drain': 'This step drains something, and no step marks what it can do to one: “{hazard}”, or another. Mark it, and its caution stands beside the step.',
+  'unmarked-raised': 'This step raises the car, and no step marks “{hazard}”. Mark it, and its caution stands beside the step.',
   'no-sheet': '"{item}" has no sheet.',
   'sheet-stands': '"{item}" has a sheet already. Change that one, or say that it is to be replaced.',
   'sheet-copy-itself': 'A sheet cannot be copied from itself. Choose that of another item.',

@@ -16,7 +16,7 @@ function session(change: Partial<StandingSession> = {}): StandingSession {
   return {
     id: 'a', day: day('2026-12-05'), place: 'home', placeName: 'Home', placeKind: 'home', state: 'proposed', movedFrom: null, note: '', passed: false, cars: ['pip'],
     tasks: [{ task: { kind: 'item', id: 'oil' }, car: 'pip', carName: 'Pip', name: 'oil', done: false, planned: null }],
-    minutes: 30, withoutMinutes: 0, dayMinutes: 30, mostMinutes: 240, openingMinor: 1000, minutesMinor: 0, joins: null, booking: null, ...change,
+    minutes: 30, withoutMinutes: 0, dayMinutes: 30, mostMinutes: 240, openingMinor: 1000, minutesMinor: 0, joins: null, begun: null, booking: null, ...change,
   };
 }
 

@@ -111,6 +111,16 @@ describe('a tick stays with what was done', () => {
   });
 });
 
+test('a session says among the others that it is begun, and how much of it is ticked', () => {
+  const household = householdWithSession();
+  const begun = () => household.must('sessions.show', {}).sessions[0]?.begun;
+  expect(begun()).toBeNull();
+  const session = household.must('sessions.show', {}).sessions[0]?.id ?? '';
+  household.on(SESSION_DAY).must('work.begin', { session });
+  household.must('work.tick', { session, of: steps(household, session)[0]?.of ?? [] });
+  expect(begun()).toEqual({ ticked: 1, steps: 9 });
+});
+
 describe('a step of several tasks', () => {
   const joint = () => {
     const { household, session } = begunHousehold(['polish']);
