@@ -25,7 +25,7 @@ export const closeCarSchema = z.strictObject({
   lines: z.array(record.lines.element).max(100).default([]),
   met: z.array(metSchema).max(20).default([]),
   measured: z.array(keptValueSchema).max(100).default([]),
-  followUps: z.array(z.strictObject({ ...followUpRuleSchema.shape, item: idSchema.nullable().default(null), text: plainText(200) })).max(40).default([]),
+  followUps: z.array(z.strictObject({ ...followUpRuleSchema.shape, item: idSchema.nullable().default(null), text: plainText(200) })).max(1000).default([]),
   doneBy: record.doneBy, approvedBy: record.approvedBy, reference: record.reference, method: record.method,
   costs: record.costs, printedTotalMinor: record.printedTotalMinor, lotsUsed: record.lotsUsed, papers: record.papers, note: record.note,
 });

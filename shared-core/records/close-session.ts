@@ -7,18 +7,23 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { overlayFacts } from '../journal/overlay-facts.ts';
 import { wasteSchema } from '../parts/waste.ts';
-import { ok, refuse, type Refusal, type Result } from '../result/result.ts';
+import { ok, refuse, type Result } from '../result/result.ts';
 import { sessionSchema, sessionSet, type Session } from '../sessions/session.ts';
-import { findTask, taskKey, taskRefSchema } from '../sessions/task-ref.ts';
+import { taskKey, taskRefSchema } from '../sessions/task-ref.ts';
 import { keptSession } from '../work/begin-work.ts';
 import { followUpSchema } from '../work/follow-up.ts';
 import { endedSpans } from '../work/take-time.ts';
 import { ticksOf } from '../work/tick-step.ts';
 import { closeCar, type ClosedCar } from './close-car.ts';
+import { amissIn, untoldIn } from './close-checks.ts';
 import { closeSessionRequest, type CloseSessionRequest } from './close-request.ts';
 import { keepWaste } from './keep-waste.ts';
 import { observationSchema } from './observation.ts';
+import { recordedSince } from './recorded-since.ts';
 import { workRecorded, workRecordSchema } from './work-record.ts';
+
+/** As long as the note of a session may be. */
+const LONGEST_NOTE = 500;
 
 /**
  * Closes a session: one record for each car worked on, with its reading, what was measured, the lots that were used and the photographs; what
@@ -34,7 +39,7 @@ export const closeSession = change({
     renewals: z.array(renewalSchema),
     followUps: z.array(followUpSchema),
     wastes: z.array(wasteSchema),
-    /** Tasks that were not done: a plan takes them up again. */
+    /** Tasks that were neither done nor recorded elsewhere: a plan takes them up again. */
     left: z.array(taskRefSchema),
   }),
   decide: (facts, request, moment) => {
@@ -43,8 +48,8 @@ export const closeSession = change({
     const session = found.value;
     const date = request.date ?? dayOfLastTick(facts, session) ?? moment.today;
     if (date > moment.today) return refuse('date-in-future', { date }, ['date']);
-    const strange = strangeTo(facts, session, request);
-    if (strange !== null) return { ok: false, refusal: strange };
+    const amiss = amissIn(facts, session, request);
+    if (amiss !== null) return { ok: false, refusal: amiss };
     const closed = closeCars(facts, session, { ...request, date }, moment);
     if (!closed.ok) return closed;
     const wastes = request.wastes.map((one) => keepWaste.decide(facts, { ...one, since: date, note: '' }, moment));
@@ -52,9 +57,15 @@ export const closeSession = change({
     if (badWaste?.ok === false) return badWaste;
     const wasted = wastes.flatMap((one) => (one.ok ? [one.value] : []));
     const told = closed.value;
-    if (told.every((one) => one.record === null && one.renewals.length === 0)) return refuse('nothing-done', {}, ['cars']);
+    const recorded = new Set(session.tasks.filter((task) => recordedSince(facts, task, session.madeOn) !== null).map(taskKey));
+    if (recorded.size === 0 && told.every((one) => one.record === null && one.renewals.length === 0 && one.measurements.length === 0)) return refuse('nothing-done', {}, ['cars']);
+    const untold = untoldIn(facts, session, request);
+    if (untold !== null) return { ok: false, refusal: untold };
+    const note = [session.note, ...told.map((one) => one.note)].filter((one) => one !== '').join('\n');
+    const wordy = told.findIndex((one) => one.note !== '');
+    if (note.length > LONGEST_NOTE && wordy >= 0) return refuse('closing-note-too-long', { most: LONGEST_NOTE, over: note.length - LONGEST_NOTE }, ['cars', wordy, 'note']);
     const done = new Set(told.flatMap((one) => one.done));
-    const ended: Session = { ...session, state: 'done', day: date, movedFrom: date === session.day ? session.movedFrom : { day: session.day, place: session.place } };
+    const ended: Session = { ...session, state: 'done', day: date, note, movedFrom: date === session.day ? session.movedFrom : { day: session.day, place: session.place } };
     const entries: readonly NewEntry[] = [...told.flatMap((one) => one.entries), ...wasted.flatMap((one) => one.entries), ...endedSpans(facts, session.id, moment.now), newEntry(sessionSet, ended)];
     return ok({
       entries,
@@ -66,7 +77,7 @@ export const closeSession = change({
         renewals: told.flatMap((one) => [...one.renewals]),
         followUps: told.flatMap((one) => [...one.followUps]),
         wastes: wasted.map((one) => one.reply.waste),
-        left: session.tasks.filter((task) => !done.has(taskKey(task))),
+        left: session.tasks.filter((task) => !done.has(taskKey(task)) && !recorded.has(taskKey(task))),
       },
     });
   },
@@ -83,19 +94,6 @@ function closeCars(facts: Facts, session: Session, request: CloseSessionRequest 
     closed.push(one.value);
   }
   return ok(closed);
-}
-
-/** A car told twice, or one that is not of the session; an obligation that is not of it. */
-function strangeTo(facts: Facts, session: Session, { cars }: CloseSessionRequest): Refusal | null {
-  const ofSession = new Set(session.tasks.flatMap((task) => {
-    const found = findTask(facts, task);
-    return found.ok ? [found.value.car] : [];
-  }));
-  const at = cars.findIndex(({ car }, own) => !ofSession.has(car) || cars.findIndex((one) => one.car === car) !== own);
-  if (at >= 0) return { code: 'car-not-in-session', values: {}, path: ['cars', at, 'car'] };
-  const tasks = new Set(session.tasks.map(taskKey));
-  const met = cars.findIndex((car) => car.met.some(({ obligation }) => !tasks.has(taskKey({ kind: 'obligation', id: obligation }))));
-  return met < 0 ? null : { code: 'task-not-in-session', values: {}, path: ['cars', met, 'met'] };
 }
 
 /** The day of the last tick; null where nothing was ticked. */

@@ -4,7 +4,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { longText } from '../result/plain-text.ts';
-import { ok } from '../result/result.ts';
+import { ok, refuse } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { begunSession } from '../work/begin-work.ts';
 import { findMade, stepRefSchema } from '../work/doing.ts';
@@ -26,6 +26,7 @@ export const noteFind = change({
     if (!session.ok) return session;
     const car = carOfStep(facts, at);
     if (!car.ok) return car;
+    if (recheckOn !== undefined && recheckOn < moment.today) return refuse('recheck-before-record', { date: recheckOn }, ['recheckOn']);
     const words = text.trim() === '' ? wordsOfStep(stepText) : text;
     const noted = noteObservation.decide(facts, { car: car.value, text: words, severity, recheckOn: recheckOn ?? addMonths(moment.today, MONTHS_TO_RECHECK[severity]), record: null, papers }, moment);
     if (!noted.ok) return noted;

@@ -1,5 +1,6 @@
 import type { Facts } from '../journal/facts.ts';
 import { lots } from '../parts/lot.ts';
+import { parts } from '../parts/part.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { goneOfLots } from './shelf-left.ts';
 import { workRecords, type WorkRecord } from './work-record.ts';
@@ -23,6 +24,7 @@ export function checkLots(facts: Facts, record: WorkRecord): Result<WorkRecord> 
   for (const use of record.lotsUsed) {
     const lot = facts.get(lots, use.lot);
     if (lot === null) return refuse('unknown-lot', { lot: use.lot }, ['lotsUsed']);
+    if (lot.receivedOn > record.date) return refuse('lot-not-there-yet', { lot: facts.get(parts, lot.part)?.name ?? lot.id, received: lot.receivedOn, date: record.date }, ['lotsUsed']);
     if (Math.max(gone.get(use.lot) ?? 0, goneThen.get(use.lot) ?? 0) > thousandths(lot.quantity)) return refuse('lot-used-up', { lot: use.lot }, ['lotsUsed']);
   }
   return ok(record);

@@ -1,22 +1,24 @@
 import { z } from 'zod';
 import { earliest } from '../calendar/local-date.ts';
 import { cars } from '../fleet/car.ts';
-import { serviceItems } from '../care/service-item.ts';
+import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { dayOfLastTick } from '../records/close-session.ts';
+import { recordedSince } from '../records/recorded-since.ts';
 import { idSchema } from '../result/id.ts';
 import { must } from '../result/assert.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import type { Session } from '../sessions/session.ts';
 import { keptSession } from '../work/begin-work.ts';
-import { disposalsInOrder, type Disposal } from '../work/disposal.ts';
-import { closingSchema, type ClosingCar, type ClosingTask } from './closing-schema.ts';
-import { noteOfTask } from './closing-note.ts';
-import type { Doing } from './doing-schema.ts';
+import type { Disposal } from '../work/disposal.ts';
+import { valuesOf } from '../work/read-at-step.ts';
+import { lineNote, notesOfTask, recordNote, torqueNotes, type NoteLine } from './closing-note.ts';
+import { closingParts, type TakingTask, type TaskParts } from './closing-parts.ts';
+import { closingSchema, type Closing, type ClosingCar, type ClosingTask } from './closing-schema.ts';
+import type { Doing, DoingStep } from './doing-schema.ts';
 import { doingOfSheet } from './doing-view.ts';
-import { jobParts } from './job-parts.ts';
 import type { CarJob, JobSheet } from './job-sheet-view-schema.ts';
 import { showJobSheet } from './job-sheet-view.ts';
 import { said } from './plan-said.ts';
@@ -34,63 +36,102 @@ export const showClosing = ask({
     const sheet = showJobSheet.answer(facts, request, moment);
     if (!sheet.ok) return sheet;
     const doing = doingOfSheet(facts, sheet.value, moment);
-    const told = sheet.value.cars.map((job) => carOf(facts, job, doing));
+    const date = dayOfLastTick(facts, session.value) ?? earliest(session.value.day, moment.today) ?? moment.today;
+    const told = sheet.value.cars.map((job) => carOf(facts, session.value, job, doing));
+    const parts = sheet.value.partsFrom === 'garage' ? new Map<string, TaskParts>() : closingParts(facts, takingTasks(told), date, moment.today);
     const done = new Set(told.flatMap((car) => car.tasks.filter(isDone).map((task) => task.key)));
+    const wastes = wastesOf(sheet.value);
     return ok({
       today: moment.today,
       session: doing.session,
-      date: dayOfLastTick(facts, session.value) ?? earliest(session.value.day, moment.today) ?? moment.today,
-      cars: told.map((car) => ({ ...car, ...partsOf(facts, session.value, sheet.value.partsFrom, car, moment.today) })),
+      date,
+      cars: told.map(({ notes, ...car }, at) => ({ ...car, ...partsOf(car, parts, true), otherwise: partsOf(car, parts, false), note: recordNote([...notes, ...(at === 0 ? sharedNote(doing) : [])]) })),
       sharedSeconds: doing.sharedSeconds,
-      wastes: disposalsInOrder(sheet.value.disposal.filter((one) => one.tasks.some((task) => done.has(task))).map((one) => one.what)).map((what) => ({ what, name: say({ key: `waste-${what}`, values: {} }), kept: KEPT.includes(what) })),
+      wastes: wastes.filter((one) => one.tasks.some((task) => done.has(task))),
+      otherwise: wastes.filter((one) => !one.tasks.some((task) => done.has(task))),
     });
   },
 });
 
-type BareCar = Omit<ClosingCar, 'lots' | 'lacks'>;
+type BareCar = Omit<ClosingCar, 'lots' | 'lacks' | 'otherwise' | 'note'>;
 
 function isDone({ outcome }: ClosingTask): boolean {
   return outcome !== null && outcome !== 'not-done';
 }
 
-function carOf(facts: Facts, job: CarJob, doing: Doing): BareCar {
+function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing): BareCar & { readonly notes: readonly NoteLine[] } {
+  const values = valuesOf(facts, session.id).filter((one) => one.car === job.car);
+  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, task, doing));
+  const recorded = job.tasks.filter((task) => task.done).flatMap((task) => recordedOf(facts, session, task));
   return {
     car: job.car, carName: job.carName,
     unit: must(facts.get(cars, job.car), 'car of a session').unit,
-    tasks: job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, task, doing)),
-    values: doing.steps.filter((step) => step.car === job.car).flatMap((step) => step.values),
+    tasks: tasks.map((one) => one.task),
+    recorded, values: [...values],
     found: doing.found.filter((one) => one.car === job.car).length,
     photos: doing.photos.filter((one) => one.car === job.car).length,
+    notes: [...tasks.map((one) => ({ about: one.task.name, pieces: one.rest })), ...recorded.map(({ key, name }) => ({ about: name, pieces: torqueNotes(values.filter((one) => one.at.task === key)) }))],
   };
 }
 
-function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing): ClosingTask {
-  const own = doing.tasks.find((one) => one.key === task.key);
+function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob['tasks'][number]): ClosingCar['recorded'] {
+  const on = recordedSince(facts, task, session.madeOn);
+  return on === null ? [] : [{ task, key, name, on, said: said({ key: 'closing-recorded', values: { task: name, on } }) }];
+}
+
+function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing): { readonly task: ClosingTask; readonly rest: readonly string[] } {
   const item = task.task.kind === 'item' ? facts.get(serviceItems, task.task.id) : null;
-  const [steps, ticked, seconds] = [own?.steps ?? 0, own?.ticked ?? 0, own?.seconds ?? 0];
+  const seconds = doing.tasks.find((one) => one.key === task.key)?.seconds ?? 0;
+  const steps = doing.steps.filter((step) => step.of.some((ref) => ref.task === task.key));
+  const { note, rest } = lineNote(notesOfTask(task.key, steps));
   return {
-    task: task.task, key: task.key, name: task.name, steps, ticked,
-    work: item?.work ?? null,
-    outcome: item === null ? null : ticked === 0 ? 'not-done' : item.work === 'check' ? (foundAt(task.key, doing) ? 'watch' : 'good') : 'done',
-    minutes: seconds === 0 ? null : Math.max(1, Math.round(seconds / 60)),
-    note: noteOfTask(task.key, doing.steps),
-    followUps: task.followUps,
+    task: {
+      task: task.task, key: task.key, name: task.name,
+      steps: steps.length, ticked: steps.filter((step) => step.tick?.as === 'done').length, leftOut: steps.filter((step) => step.tick?.as === 'left-out').length,
+      work: item?.work ?? null,
+      outcome: item === null ? null : outcomeOf(item, steps, foundAt(task.key, doing)),
+      minutes: seconds === 0 ? null : Math.max(1, Math.round(seconds / 60)),
+      note,
+      followUps: task.followUps,
+    },
+    rest,
   };
+}
+
+/**
+ * What its own steps say of a task; what it shares with others says nothing of it. Done is only what was done to the end; where nothing
+ * was ticked as done or read, it is not done; between them nobody but the keeper knows.
+ */
+function outcomeOf(item: ServiceItem, steps: readonly DoingStep[], found: boolean): ClosingTask['outcome'] {
+  const own = steps.filter((step) => step.timeOf !== null);
+  const asked = own.length === 0 ? steps : own;
+  const done = asked.filter((step) => step.tick?.as === 'done').length;
+  if (own.length > 0 && done === own.length) return item.work === 'check' ? (found ? 'watch' : 'good') : 'done';
+  return done === 0 && !found && asked.every((step) => step.values.length === 0) ? 'not-done' : null;
 }
 
 function foundAt(task: string, { finds }: Doing): boolean {
   return finds.some((one) => one.at?.task === task);
 }
 
-/** What is taken off the shelf for what was done on a car, and what the shelf lacks of it. */
-function partsOf(facts: Facts, session: Session, partsFrom: JobSheet['partsFrom'], car: BareCar, today: Doing['today']): Pick<ClosingCar, 'lots' | 'lacks'> {
-  if (partsFrom === 'garage') return { lots: [], lacks: [] };
-  const needs = jobParts(facts, session, car.tasks.filter(isDone).map((task) => task.task.id), today);
-  return {
-    lots: needs.flatMap((need) => need.taken.map(({ lot, partName, where, quantity }) => ({ lot, partName, where, unit: need.unit, quantity, for: need.itemName }))),
-    lacks: needs.flatMap((need) => {
-      const lacking = Math.round((need.lacking + need.coming) * 1000) / 1000;
-      return lacking === 0 ? [] : [said({ key: 'closing-lacks', values: { quantity: lacking, unit: need.unit, specification: need.specificationName } })];
-    }),
-  };
+/** The tasks in the order in which they take of the shelf: over all cars what was done, then what may have been. */
+function takingTasks(told: readonly BareCar[]): readonly TakingTask[] {
+  const tasks = told.flatMap((car) => car.tasks).filter(({ task }) => task.kind === 'item');
+  return [...tasks.filter(isDone), ...tasks.filter((task) => !isDone(task))].map(({ key, task }) => ({ key, item: task.id }));
+}
+
+/** What is taken for the tasks of a car that are proposed as done, or for the others. */
+function partsOf(car: BareCar, parts: ReadonlyMap<string, TaskParts>, done: boolean): TaskParts {
+  const of = car.tasks.filter((task) => isDone(task) === done).flatMap((task) => parts.get(task.key) ?? []);
+  return { lots: of.flatMap((one) => one.lots), lacks: of.flatMap((one) => one.lacks) };
+}
+
+function wastesOf({ disposal }: JobSheet): Closing['wastes'] {
+  return disposal.map(({ what, tasks }) => ({ what, name: say({ key: `waste-${what}`, values: {} }), kept: KEPT.includes(what), tasks: [...tasks] }));
+}
+
+/** What the steps that several tasks share took: it is no task's own time, and is not lost. */
+function sharedNote({ sharedSeconds }: Doing): readonly NoteLine[] {
+  const minutes = Math.round(sharedSeconds / 60);
+  return minutes === 0 ? [] : [{ about: null, pieces: [say({ key: 'closing-shared-time', values: { n: minutes } })] }];
 }

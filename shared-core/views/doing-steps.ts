@@ -2,6 +2,7 @@ import { must } from '../result/assert.ts';
 import { say } from '../result/words/say.ts';
 import { stepKey, type StepRef, type StepValue, type Tick } from '../work/doing.ts';
 import { whoMay } from '../work/hazard.ts';
+import { accessStep, WHOLE } from '../work/known-steps.ts';
 import type { DoingStep } from './doing-schema.ts';
 import { askedOf } from './read-question.ts';
 import type { CarJob } from './job-sheet-view-schema.ts';
@@ -18,7 +19,7 @@ export function doingSteps(jobs: readonly CarJob[], ticks: readonly Tick[], valu
 
 function stepsOfBlock(block: Block): Bare[] {
   if (block.steps.length > 0) return block.steps.map((step) => ({ ...step, kind: 'step', block: block.title }));
-  const step = block.access === null ? 'whole' : `${block.kind === 'open' ? 'open' : 'close'}: ${block.access}`.slice(0, 80).trim();
+  const step = block.access === null ? WHOLE : accessStep(block.kind === 'open' ? 'open' : 'close', block.access);
   const text = block.access === null ? say({ key: 'doing-whole', values: { task: block.title } }) : block.title;
   return [{ kind: 'whole', block: block.title, of: block.tasks.map((task) => ({ task, step })), text }];
 }

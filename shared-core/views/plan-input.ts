@@ -1,9 +1,7 @@
 import type { LocalDate } from '../calendar/local-date.ts';
-import { renewals } from '../care/renewal.ts';
 import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
-import { workRecords } from '../records/work-record.ts';
-import { completionsOf } from '../records/completions-of-records.ts';
+import { recordedSince } from '../records/recorded-since.ts';
 import { serviceItems } from '../care/service-item.ts';
 import { accessGroups } from '../sessions/access-group.ts';
 import { carDays } from '../sessions/car-days.ts';
@@ -68,11 +66,5 @@ export function openTasks(facts: Facts, session: Session): Session['tasks'] {
 
 /** Whether a task was done on or after a day, by the work records or by a renewal. */
 export function doneSince(facts: Facts, task: TaskRef, day: LocalDate): boolean {
-  if (task.kind === 'obligation') {
-    return facts.all(renewals).some((renewal) => renewal.obligation === task.id && renewal.on >= day);
-  }
-  const item = facts.get(serviceItems, task.id);
-  if (item === null) return true;
-  const nowhere = { points: [], usage: null, firstRegistered: null };
-  return completionsOf(item, facts.ofCar(workRecords, item.car), new Map(), nowhere).some((done) => done.date >= day);
+  return (task.kind === 'item' && facts.get(serviceItems, task.id) === null) || recordedSince(facts, task, day) !== null;
 }

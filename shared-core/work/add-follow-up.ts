@@ -38,12 +38,13 @@ export const addFollowUp = change({
     const madeOn = request.madeOn ?? moment.today;
     if (days !== null && request.dueOn !== null) return refuse('follow-up-two-days', {}, ['days']);
     const followUp: FollowUp = { ...rest, id: request.id ?? moment.newId(), car: car.value.id, madeOn, dueOn: days === null ? request.dueOn : addDays(madeOn, days), doneOn: null };
-    const sound = checkNew(facts, car.value, followUp, moment.today);
+    const sound = checkFollowUp(facts, car.value, followUp, moment.today);
     return sound.ok ? ok({ entries: [newEntry(followUpSet, followUp)], reply: { followUp } }) : sound;
   },
 });
 
-function checkNew(facts: Facts, car: Car, one: FollowUp, today: LocalDate): Result<null> {
+/** What must hold of a follow-up that is added. */
+export function checkFollowUp(facts: Facts, car: Car, one: FollowUp, today: LocalDate): Result<null> {
   if (facts.get(followUps, one.id) !== null) return refuse('id-taken', { id: one.id }, ['id']);
   if (one.madeOn > today) return refuse('date-in-future', { date: one.madeOn }, ['madeOn']);
   if (car.firstRegistered !== null && one.madeOn < car.firstRegistered) return refuse('before-registration', { date: one.madeOn, registered: car.firstRegistered }, ['madeOn']);

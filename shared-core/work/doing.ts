@@ -40,7 +40,7 @@ export const readAtStepSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('measured'), what: measureKindSchema, name: measureNameSchema.nullable(), place: measurePlaceSchema.nullable(), typed: typedValueSchema }),
   z.strictObject({ kind: z.literal('torque'), name: plainText(80), typed: z.strictObject({ value: z.number(), unit: torqueUnitSchema }) }),
 ]);
-export const stepValueSchema = z.strictObject({ id: idSchema, session: idSchema, car: idSchema, at: stepRefSchema, read: readAtStepSchema, written: instantSchema });
+export const stepValueSchema = z.strictObject({ id: idSchema, session: idSchema, car: idSchema, at: stepRefSchema, read: readAtStepSchema, written: instantSchema, /** The keeper's day; values written before it was kept have the day of their instant. */ on: dateSchema.optional() });
 export type StepValue = z.infer<typeof stepValueSchema>;
 export const stepValues = family('step-value', 'work', stepValueSchema);
 export const stepValueRead = factEntry('step-value-read', stepValues, { car: () => null, refersTo: (one) => [...refers(sessions, one.session), ...refers(cars, one.car)] });

@@ -1,14 +1,17 @@
 import { z } from 'zod';
 import { checkMeasuredValue, checkMeasureName } from '../care/check-measure.ts';
+import { localDate, type LocalDate } from '../calendar/local-date.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
+import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { findTask, taskOfKey } from '../sessions/task-ref.ts';
 import { torqueFromTyped } from '../units/torque.ts';
 import { begunSession } from './begin-work.ts';
 import { stepKey, stepValueRead, stepValueRemoved, stepValues, stepValueSchema, type StepRef, type StepValue } from './doing.ts';
+import { isKnownStep } from './known-steps.ts';
 
 const shape = stepValueSchema.shape;
 
@@ -16,15 +19,16 @@ const shape = stepValueSchema.shape;
 export const readAtStep = change({
   request: z.strictObject({ session: idSchema, at: shape.at, read: shape.read }),
   reply: z.object({ value: stepValueSchema }),
-  decide: (facts, { session: id, at, read }, { now, newId }) => {
+  decide: (facts, { session: id, at, read }, { today, now, newId }) => {
     const session = begunSession(facts, id, [at]);
     if (!session.ok) return session;
+    if (!isKnownStep(facts, session.value, at)) return refuse('unknown-step', {}, ['at', 'step']);
     const car = carOfStep(facts, at);
     if (!car.ok) return car;
     const sound = checkRead(facts, car.value, read);
     if (!sound.ok) return sound;
     const standing = valuesOf(facts, id).find((one) => stepKey(one.at) === stepKey(at) && sameRead(one.read, read));
-    const value: StepValue = { id: standing?.id ?? newId(), session: id, car: car.value, at, read, written: now };
+    const value: StepValue = { id: standing?.id ?? newId(), session: id, car: car.value, at, read, written: now, on: today };
     return ok({ entries: [newEntry(stepValueRead, value)], reply: { value } });
   },
 });
@@ -45,6 +49,12 @@ export const unreadAtStep = change({
 /** What was read in a session, in order of writing. */
 export function valuesOf(facts: Facts, session: string): readonly StepValue[] {
   return facts.all(stepValues).filter((one) => one.session === session).sort((a, b) => (a.written < b.written ? -1 : a.written > b.written ? 1 : a.id < b.id ? -1 : 1));
+}
+
+/** The day on which a value was read. */
+export function dayOfValue({ on, written }: StepValue): LocalDate {
+  const day = localDate(written.slice(0, 10));
+  return on ?? must(day.ok ? day.value : null, 'the day of an instant');
 }
 
 /** The car that a step is done on. */

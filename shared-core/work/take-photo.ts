@@ -10,6 +10,9 @@ import { photoRemoved, photoTaken, stepPhotos, stepPhotoSchema, type StepPhoto }
 
 const shape = stepPhotoSchema.shape;
 
+/** So many papers a record holds, photographs among them. */
+export const MOST_PAPERS = 40;
+
 /** Puts a photograph, kept as a paper before, to the work on a car; closing puts it to the car's record. */
 export const takePhoto = change({
   request: z.strictObject({ session: idSchema, car: shape.car, at: shape.at.default(null), paper: shape.paper }),
@@ -22,8 +25,10 @@ export const takePhoto = change({
       return found.ok && found.value.car === request.car;
     });
     if (!ofCar) return refuse('car-not-in-session', {}, ['car']);
-    const there = photosOf(facts, request.session).find((one) => one.paper === request.paper && one.car === request.car);
+    const ofThisCar = photosOf(facts, request.session).filter((one) => one.car === request.car);
+    const there = ofThisCar.find((one) => one.paper === request.paper);
     if (there !== undefined) return refuse('photo-there', {}, ['paper']);
+    if (ofThisCar.length >= MOST_PAPERS) return refuse('photos-too-many', { most: MOST_PAPERS }, ['paper']);
     const photo: StepPhoto = { ...request, id: newId() };
     return ok({ entries: [newEntry(photoTaken, photo)], reply: { photo } });
   },

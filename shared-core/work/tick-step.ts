@@ -6,6 +6,7 @@ import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
 import { begunSession } from './begin-work.ts';
 import { stepKey, stepTicked, tickRemoved, ticks, tickSchema, type StepRef, type Tick } from './doing.ts';
+import { isKnownStep } from './known-steps.ts';
 
 const shape = tickSchema.shape;
 
@@ -16,6 +17,8 @@ export const tickStep = change({
   decide: (facts, request, { today, now, newId }) => {
     const session = begunSession(facts, request.session, request.of);
     if (!session.ok) return session;
+    const unknown = request.of.findIndex((one) => !isKnownStep(facts, session.value, one));
+    if (unknown >= 0) return refuse('unknown-step', {}, ['of', unknown, 'step']);
     if (request.as === 'left-out' && request.note.trim() === '') return refuse('left-out-why', {}, ['note']);
     const standing = ticksOn(facts, request.session, request.of);
     const replaced = standing.find((one) => without(one, request.of).length === 0);

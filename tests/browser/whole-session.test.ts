@@ -160,6 +160,19 @@ describe.skipIf(chromiumHere === null)('a whole session', { timeout: 180_000 }, 
     await page.getByRole('status').filter({ hasText: '2 of 5 ticked · 1 thing found' }).waitFor();
   });
 
+  test('the record is begun half-way and left again', async () => {
+    await page.evaluate((path) => {
+      history.pushState(null, '', path);
+      dispatchEvent(new PopStateEvent('popstate'));
+    }, `/sessions/${sessionId(page)}/close`);
+    await page.getByRole('heading', { name: /^Write the record: /, level: 1 }).waitFor();
+    await page.getByText('2 of 4 steps ticked').waitFor();
+    expect(await page.getByLabel('can of oil, litre').count()).toBe(0);
+    await keys.fill('The odometer showed (km)', '52100');
+    await keys.press('Back to the steps');
+    await at('Measure the outer pad.');
+  });
+
   test('a step is left out with its reason, and the rest is ticked', async () => {
     await card().focus();
     await page.keyboard.press('Space');
@@ -176,9 +189,20 @@ describe.skipIf(chromiumHere === null)('a whole session', { timeout: 180_000 }, 
     await page.getByRole('heading', { name: /^All \d are ticked$/ }).waitFor();
     await keys.press('Write the record');
     await page.getByRole('heading', { name: /^Write the record: /, level: 1 }).waitFor();
-    await page.getByLabel('can of oil, litre').waitFor();
+    // What was worked since the record was begun is in it, beside what was typed then.
+    await page.getByText('3 of 4 steps ticked · 1 left out').waitFor();
+    expect(await page.getByLabel('The odometer showed (km)').inputValue()).toBe('52100');
+    expect(await page.getByRole('checkbox', { name: /^(?!Of the new part).*5\.5 mm$/ }).isChecked()).toBe(true);
+    expect(await page.getByLabel('Outcome of Brake pads').inputValue()).toBe('watch');
+    expect(await page.getByLabel('Outcome of Engine oil').inputValue()).toBe('');
     await soundAtEverySize(page, 'writing the record');
-    await keys.fill('The odometer showed (km)', '52100');
+    await keys.fill('Minutes it took: Brake pads', '15');
+    const form = page.locator('form');
+    await form.getByRole('button', { name: 'Write the record' }).click();
+    await page.getByRole('alert').filter({ hasText: 'Some of its steps were done and some were not. Say how it went.' }).first().waitFor();
+    await page.getByLabel('Outcome of Engine oil').selectOption('done');
+    await page.getByLabel('can of oil, litre').waitFor();
+    expect(await page.getByRole('checkbox', { name: 'Used oil' }).isChecked()).toBe(true);
     await keys.fill('Minutes it took: Engine oil', '50');
     await keys.fill('Minutes it took: Brake pads', '15');
     await keys.press('Write the record');

@@ -6,7 +6,7 @@ import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { PapersField } from '../../ui/form/papers-field.tsx';
 import type { FieldPlace } from '../../ui/form/use-entry.ts';
 import { tell } from '../../ui/words/tell.ts';
-import type { CarDraft } from './closing-draft.ts';
+import { carNote, takenOf, taskDraft, type CarChanges, type ValueChanges } from './closing-changes.ts';
 import styles from './closing.module.css';
 import { LotLines } from './lot-lines.tsx';
 import { TaskLine } from './task-line.tsx';
@@ -14,54 +14,52 @@ import { valueWords } from './value-words.ts';
 
 interface CarClosingProps {
   readonly car: ClosingCar;
-  readonly told: CarDraft;
+  readonly told: CarChanges;
   readonly at: number;
   readonly place: (path: string) => FieldPlace;
   readonly group: (path: string, ...parts: readonly string[]) => FieldPlace;
   readonly currency: string;
   readonly garage: boolean;
-  readonly onChange: (change: Partial<CarDraft>) => void;
+  readonly onChange: (change: CarChanges) => void;
 }
 
 /** What is written of one car: its reading, its tasks with their outcome, parts, measurements, money and papers. */
 export function CarClosing({ car, told, at, place, group, currency, garage, onChange }: CarClosingProps) {
   const id = useId();
   const before = `cars.${at}.`;
-  const measured = car.values.map((value, index) => ({ value, index })).filter(({ value }) => value.read.kind === 'measured');
-  const setValue = (index: number, change: Partial<CarDraft['values'][number]>) => onChange({ values: told.values.map((one, own) => (own === index ? { ...one, ...change } : one)) });
+  const measured = car.values.filter(({ read }) => read.kind === 'measured');
+  const setValue = (value: string, change: ValueChanges) => onChange({ values: { ...told.values, [value]: { ...told.values?.[value], ...change } } });
   return (
     <section className={styles.car} aria-labelledby={id}>
       <h2 id={id}>{car.carName}</h2>
-      <div className={styles.reading}><TextInput {...place(`${before}reading`)} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} value={told.reading} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ reading: event.currentTarget.value })} /></div>
+      <div className={styles.reading}><TextInput {...place(`${before}reading`)} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} value={told.reading ?? ''} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ reading: event.currentTarget.value })} /></div>
       <fieldset className={styles.group} id={group(`${before}lines`).id} tabIndex={-1}>
         <legend>{tell('closing.tasks')}</legend>
-        {car.tasks.map((task, index) => {
-          const draft = told.tasks[index];
-          return draft === undefined ? null : <TaskLine key={task.key} task={task} draft={draft} at={`${before}tasks.${index}.`} place={place} currency={currency} onChange={(change) => onChange({ tasks: told.tasks.map((one, own) => (own === index ? { ...one, ...change } : one)) })} />;
-        })}
+        {car.tasks.map((task, index) => <TaskLine key={task.key} task={task} draft={taskDraft(task, told.tasks?.[task.key])} at={`${before}tasks.${index}.`} place={place} currency={currency} onChange={(change) => onChange({ tasks: { ...told.tasks, [task.key]: { ...told.tasks?.[task.key], ...change } } })} />)}
+        {car.recorded.map((one) => <p key={one.key} className={styles.soft}>{one.said.text}</p>)}
       </fieldset>
-      {!garage && <LotLines car={car} lots={told.lots} at={before} place={place} group={group(`${before}lotsUsed`)} onChange={(lots) => onChange({ lots })} />}
+      {!garage && <LotLines taken={takenOf(car, told)} told={told.lots ?? {}} at={before} place={place} group={group(`${before}lotsUsed`)} onChange={(lots) => onChange({ lots: { ...told.lots, ...lots } })} />}
       {measured.length > 0 && (
         <fieldset className={styles.group} id={group(`${before}measured`).id} tabIndex={-1}>
           <legend>{tell('closing.measured')}</legend>
-          {measured.map(({ value, index }) => (
-            <div key={value.id} className={styles.pair}>
-              <Checkbox label={valueWords(value.read)} checked={told.values[index]?.keep ?? false} onChange={(event) => setValue(index, { keep: event.currentTarget.checked })} />
-              <Checkbox label={tell('closing.fresh')} aria-label={tell('closing.fresh-of', { what: valueWords(value.read) })} checked={told.values[index]?.fresh ?? false} onChange={(event) => setValue(index, { fresh: event.currentTarget.checked })} />
+          {measured.map(({ id: value, read }) => (
+            <div key={value} className={styles.pair}>
+              <Checkbox label={valueWords(read)} checked={told.values?.[value]?.keep ?? true} onChange={(event) => setValue(value, { keep: event.currentTarget.checked })} />
+              <Checkbox label={tell('closing.fresh')} aria-label={tell('closing.fresh-of', { what: valueWords(read) })} checked={told.values?.[value]?.fresh ?? false} onChange={(event) => setValue(value, { fresh: event.currentTarget.checked })} />
             </div>
           ))}
         </fieldset>
       )}
       {(car.found > 0 || car.photos > 0) && <p>{[...(car.found > 0 ? [tell('closing.found', { n: car.found })] : []), ...(car.photos > 0 ? [tell('closing.photos', { n: car.photos })] : [])].join(' ')}</p>}
-      <CostLines place={place} group={group(`${before}costs`)} at={before} currency={currency} costs={told.costs} onChange={(costs) => onChange({ costs })} />
-      <PapersField place={place(`${before}papers`)} files={told.files} onChange={(files) => onChange({ files })} />
+      <CostLines place={place} group={group(`${before}costs`)} at={before} currency={currency} costs={told.costs ?? []} onChange={(costs) => onChange({ costs })} />
+      <PapersField place={place(`${before}papers`)} files={told.files ?? []} onChange={(files) => onChange({ files })} />
       <MoreFields>
         <FieldRow>
-          <TextInput label={tell('record-form.done-by')} value={told.doneBy} autoComplete="off" onChange={(event) => onChange({ doneBy: event.currentTarget.value })} />
-          <TextInput label={tell('record-form.reference')} value={told.reference} autoComplete="off" onChange={(event) => onChange({ reference: event.currentTarget.value })} />
-          <TextInput {...place(`${before}printedTotalMinor`)} label={tell('record-form.printed-total', { currency })} value={told.printedTotal} inputMode="decimal" autoComplete="off" onChange={(event) => onChange({ printedTotal: event.currentTarget.value })} />
+          <TextInput label={tell('record-form.done-by')} value={told.doneBy ?? ''} autoComplete="off" onChange={(event) => onChange({ doneBy: event.currentTarget.value })} />
+          <TextInput label={tell('record-form.reference')} value={told.reference ?? ''} autoComplete="off" onChange={(event) => onChange({ reference: event.currentTarget.value })} />
+          <TextInput {...place(`${before}printedTotalMinor`)} label={tell('record-form.printed-total', { currency })} value={told.printedTotal ?? ''} inputMode="decimal" autoComplete="off" onChange={(event) => onChange({ printedTotal: event.currentTarget.value })} />
         </FieldRow>
-        <Textarea label={tell('record-form.note')} rows={3} value={told.note} onChange={(event) => onChange({ note: event.currentTarget.value })} />
+        <Textarea {...place(`${before}note`)} label={tell('record-form.note')} rows={3} value={carNote(car, told)} onChange={(event) => onChange({ note: event.currentTarget.value, noteOver: car.note })} />
       </MoreFields>
     </section>
   );

@@ -2,7 +2,7 @@ import { Link, useLocation } from 'wouter';
 import type { Closing } from '../../../shared-core/views/closing-schema.ts';
 import { Asked } from '../../ui/asked.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
-import { bindDate, bindText } from '../../ui/form/bind.ts';
+import { bindText } from '../../ui/form/bind.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { useHousehold, useWords } from '../../ui/household.tsx';
@@ -12,7 +12,7 @@ import { ScreenTitle } from '../../ui/screen-title.tsx';
 import { useAsk } from '../../ui/use-ask.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { CarClosing } from './car-closing.tsx';
-import { closingDraft } from './closing-draft.ts';
+import { leftOver, UNCHANGED } from './closing-changes.ts';
 import styles from './closing.module.css';
 import waysStyles from '../ways.module.css';
 import { sendClosing } from './send-closing.ts';
@@ -40,7 +40,7 @@ function ClosingForm({ closing }: { readonly closing: Closing }) {
   const { currency } = useHousehold();
   const entry = useEntry({
     key: `session.close ${closing.session.id}`,
-    start: closingDraft(closing),
+    start: UNCHANGED,
     send: (draft) => sendClosing(draft, closing, currency),
     onDone: ({ records, left, undo }) => {
       const aside = records.some((one) => one.reading?.state === 'set-aside');
@@ -49,16 +49,14 @@ function ClosingForm({ closing }: { readonly closing: Closing }) {
     },
   });
   const { draft, set } = entry;
+  const wastes = leftOver(closing, draft);
   return (
     <EntryForm entry={entry} submit={tell('closing.submit')} onCancel={() => go('/sessions')}>
-      <div className={styles.reading}><DateField {...bindDate(entry, 'date')} max={closing.today} label={tell('closing.date')} /></div>
-      {closing.cars.map((car, at) => {
-        const told = draft.cars[at];
-        return told === undefined ? null : (
-          <CarClosing key={car.car} car={car} told={told} at={at} place={entry.at} group={entry.atGroup} currency={currency} garage={closing.session.placeKind === 'garage'} onChange={(next) => set({ cars: draft.cars.map((one, index) => (index === at ? { ...one, ...next } : one)) })} />
-        );
-      })}
-      {closing.wastes.length > 0 && <WasteLines wastes={closing.wastes} chosen={draft.wastes} onChange={(wastes) => set({ wastes })} where={bindText(entry, 'wasteWhere', 'wastes')} />}
+      <div className={styles.reading}><DateField {...entry.at('date')} value={draft.date ?? closing.date} onChange={(date) => set({ date })} max={closing.today} label={tell('closing.date')} /></div>
+      {closing.cars.map((car, at) => (
+        <CarClosing key={car.car} car={car} told={draft.cars[car.car] ?? {}} at={at} place={entry.at} group={entry.atGroup} currency={currency} garage={closing.session.placeKind === 'garage'} onChange={(next) => set({ cars: { ...draft.cars, [car.car]: { ...draft.cars[car.car], ...next } } })} />
+      ))}
+      {wastes.length > 0 && <WasteLines wastes={wastes} told={draft.wastes} onChange={(told) => set({ wastes: told })} where={bindText(entry, 'wasteWhere', 'wastes')} />}
     </EntryForm>
   );
 }

@@ -4,7 +4,7 @@ import { choices } from '../../ui/form/choices.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import type { FieldPlace } from '../../ui/form/use-entry.ts';
 import { tell } from '../../ui/words/tell.ts';
-import type { TaskDraft } from './closing-draft.ts';
+import { isToldDone, type Outcome, type TaskChanges, type TaskDraft } from './closing-changes.ts';
 import styles from './closing.module.css';
 
 interface TaskLineProps {
@@ -13,7 +13,7 @@ interface TaskLineProps {
   readonly at: string;
   readonly place: (path: string) => FieldPlace;
   readonly currency: string;
-  readonly onChange: (change: Partial<TaskDraft>) => void;
+  readonly onChange: (change: TaskChanges) => void;
 }
 
 const REPLACED = choices('outcome.', ['done', 'not-done']);
@@ -22,16 +22,18 @@ const CHECKED = choices('outcome.', ['good', 'watch', 'acted', 'not-done']);
 /** How one task went: what is left undone is free for another day. */
 export function TaskLine(props: TaskLineProps) {
   const { task, draft, onChange } = props;
-  const told = task.outcome === null ? draft.met : draft.outcome !== 'not-done';
+  const told = isToldDone(task, draft);
+  const open = task.steps - task.ticked - task.leftOut;
+  const counts = [tell('closing.ticked', { n: task.ticked, of: task.steps }), ...(task.leftOut > 0 ? [tell('closing.left-out', { n: task.leftOut })] : []), ...(task.ticked + task.leftOut > 0 && open > 0 ? [tell('closing.unticked', { n: open })] : [])];
   return (
     <div className={styles.task}>
       <div className={styles.taskHead}>
         <strong>{task.name}</strong>
-        <span className={styles.soft}>{tell('closing.ticked', { n: task.ticked, of: task.steps })}{told && task.ticked > 0 && task.ticked < task.steps && <> · {tell('closing.unticked', { n: task.steps - task.ticked })}</>}</span>
+        <span className={styles.soft}>{counts.join(' · ')}</span>
       </div>
-      {task.outcome === null ? <Met {...props} /> : <Done {...props} />}
+      {task.task.kind === 'obligation' ? <Met {...props} /> : <Done {...props} />}
       {told && task.followUps.map((rule, index) => (
-        <Checkbox key={rule.text} label={tell('closing.follow-up', { text: rule.text, when: rule.when.text })} checked={draft.followUps[index] ?? false} onChange={(event) => onChange({ followUps: draft.followUps.map((one, own) => (own === index ? event.currentTarget.checked : one)) })} />
+        <Checkbox key={index} label={tell('closing.follow-up', { text: rule.text, when: rule.when.text })} checked={draft.followUps[index] ?? false} onChange={(event) => onChange({ followUps: { ...Object.fromEntries(draft.followUps.map((one, own) => [own, one])), [index]: event.currentTarget.checked } })} />
       ))}
     </div>
   );
@@ -40,9 +42,9 @@ export function TaskLine(props: TaskLineProps) {
 function Done({ task, draft, at, place, onChange }: TaskLineProps) {
   return (
     <div className={styles.fields}>
-      <NativeSelect label={tell('record-form.outcome', { line: task.name })} value={draft.outcome} data={task.work === 'check' ? CHECKED : REPLACED} onChange={(event) => onChange({ outcome: event.currentTarget.value as TaskDraft['outcome'] })} />
+      <NativeSelect {...place(`${at}outcome`)} label={tell('record-form.outcome', { line: task.name })} description={draft.outcome === null ? tell('closing.choose-what') : undefined} value={draft.outcome ?? ''} data={[...(draft.outcome === null ? [{ value: '', label: tell('closing.choose') }] : []), ...(task.work === 'check' ? CHECKED : REPLACED)]} onChange={(event) => onChange({ outcome: event.currentTarget.value as Outcome })} />
       {draft.outcome !== 'not-done' && <TextInput {...place(`${at}minutes`)} label={tell('closing.minutes')} aria-label={tell('closing.minutes-of', { task: task.name })} value={draft.minutes} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ minutes: event.currentTarget.value })} />}
-      <TextInput label={tell(draft.outcome === 'not-done' ? 'closing.why-not' : 'closing.note')} aria-label={tell('closing.note-of', { task: task.name })} value={draft.note} maxLength={500} autoComplete="off" onChange={(event) => onChange({ note: event.currentTarget.value })} />
+      <TextInput label={tell(draft.outcome === 'not-done' ? 'closing.why-not' : 'closing.note')} aria-label={tell('closing.note-of', { task: task.name })} value={draft.note} maxLength={500} autoComplete="off" onChange={(event) => onChange({ note: event.currentTarget.value, noteOver: task.note })} />
     </div>
   );
 }

@@ -25,5 +25,6 @@ export const FAULT_WORDS = {
   'fault.no-answer': 'The program did not answer. Is it still running? What you typed is still here.',
   'fault.without-words': 'It was refused ({code}). Look at what you typed and try again.',
   'fault.sheet-without-steps': 'A sheet has one step at least. Write the first one, or remove the whole sheet.',
+  'fault.choose-outcome': 'Some of its steps were done and some were not. Say how it went.',
   'fault.choose-figure': 'No figure is chosen. Choose one, or take this out.',
 } as const;

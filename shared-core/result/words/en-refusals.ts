@@ -77,6 +77,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'unknown-supplier': 'There is no supplier {id}. Enter it first.',
   'kit-in-kit': 'A kit holds single parts; {id} is itself a kit or this part.',
   'unknown-lot': 'There is no lot {lot} on the shelf.',
+  'lot-not-there-yet': '{lot} came on {received}, after {date}: it cannot have been used then. Correct the day of the work, or the day on which it came.',
   'lot-used-up': 'The lot {lot} does not hold that much any more.',
 
   'refers-to-nothing': 'There is no {family} {id} here. Enter it first.',

@@ -54,7 +54,7 @@ describe('the closing of a session is proposed', () => {
     ]);
     expect(cars[0]?.lots).toMatchObject([{ lot: 'lot-1', quantity: 4, unit: 'litre', where: 'shelf, floor', for: 'Engine oil and filter' }]);
     expect(cars[0]?.lacks.map((one) => one.text)).toEqual(['1 each oil filter is not on the shelf: say what was used, or put it on the shelf first.']);
-    expect(wastes).toEqual([{ what: 'used-oil', name: 'Used oil', kept: true }, { what: 'oil-filter', name: 'Oil filter', kept: true }]);
+    expect(wastes).toEqual([{ what: 'used-oil', name: 'Used oil', kept: true, tasks: ['item/oil'] }, { what: 'oil-filter', name: 'Oil filter', kept: true, tasks: ['item/oil'] }]);
   });
 
   test('steps left out stand in the note with their reason', () => {

@@ -1,0 +1,35 @@
+import { serviceItems } from '../care/service-item.ts';
+import type { Facts } from '../journal/facts.ts';
+import type { Session } from '../sessions/session.ts';
+import { taskKey } from '../sessions/task-ref.ts';
+import type { StepRef } from './doing.ts';
+import { accessKey } from './job-graph.ts';
+import { taskSheets } from './task-sheet.ts';
+
+/** What a task without written steps is ticked as, and what is opened or closed for it without a word on how. */
+export const WHOLE = 'whole';
+
+/** The name under which an access of which nobody has written how is opened or closed. @example accessStep('open', 'undertray') //=> 'open: undertray' */
+export function accessStep(way: 'open' | 'close', access: string): string {
+  return `${way}: ${access}`.slice(0, 80).trim();
+}
+
+/** Whether a step is one that its task has: of its sheet, the whole of it, an access, a check, or what is set back. */
+export function isKnownStep(facts: Facts, session: Session, { task, step }: StepRef): boolean {
+  const ref = session.tasks.find((one) => taskKey(one) === task);
+  if (ref === undefined) return false;
+  const sheet = ref.kind === 'item' ? facts.get(taskSheets, ref.id) : null;
+  if (step === WHOLE) return sheet === null;
+  if (sheet?.steps.some((one) => one.id === step) === true) return true;
+  if (step === 'reset') return sheet?.reset != null;
+  const check = /^check-(\d{1,3})$/.exec(step);
+  if (check !== null) return Number(check[1]) >= 1 && Number(check[1]) <= (sheet?.checks.length ?? 0);
+  // An access stands under the spelling of whichever task names it first.
+  const own = new Set(accessOf(facts, ref.id).map(accessKey));
+  const spelled = session.tasks.flatMap((one) => accessOf(facts, one.id)).filter((name) => own.has(accessKey(name)));
+  return spelled.some((name) => step === accessStep('open', name) || step === accessStep('close', name));
+}
+
+function accessOf(facts: Facts, item: string): readonly string[] {
+  return [...(facts.get(serviceItems, item)?.access ?? []), ...(facts.get(taskSheets, item)?.steps ?? []).flatMap((step) => step.access?.name ?? [])];
+}
