@@ -21,9 +21,8 @@ export function isKnownStep(facts: Facts, session: Session, { task, step }: Step
   const sheet = ref.kind === 'item' ? facts.get(taskSheets, ref.id) : null;
   if (step === WHOLE) return sheet === null;
   if (sheet?.steps.some((one) => one.id === step) === true) return true;
-  if (step === 'reset') return sheet?.reset != null;
-  const check = /^check-(\d{1,3})$/.exec(step);
-  if (check !== null) return Number(check[1]) >= 1 && Number(check[1]) <= (sheet?.checks.length ?? 0);
+  if (sheet?.reset != null && step === `reset: ${sheet.reset}`) return true;
+  if (sheet?.checks.some((text) => step === `check: ${text}`) === true) return true;
   // An access stands under the spelling of whichever task names it first.
   const own = new Set(accessOf(facts, ref.id).map(accessKey));
   const spelled = session.tasks.flatMap((one) => accessOf(facts, one.id)).filter((name) => own.has(accessKey(name)));

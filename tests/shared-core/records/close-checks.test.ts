@@ -183,7 +183,7 @@ describe('each thing is as sound as entered by itself', () => {
     const { household, session } = begunHousehold(['oil', 'polish']);
     const at = { task: 'item/oil', step: 'step-1' };
     expect(household.call('work.find', { session, at, severity: 'watch', recheckOn: '2026-12-04' as never })).toMatchObject(refused('recheck-before-record', ['recheckOn']));
-    for (const step of ['nonsense', 'whole', 'check-2', 'open: wheels']) expect(household.call('work.tick', { session, of: [{ task: 'item/oil', step }] })).toMatchObject(refused('unknown-step', ['of', 0, 'step']));
+    for (const step of ['nonsense', 'whole', 'check: No leak', 'open: wheels']) expect(household.call('work.tick', { session, of: [{ task: 'item/oil', step }] })).toMatchObject(refused('unknown-step', ['of', 0, 'step']));
     expect(household.call('work.read', { session, at: { task: 'item/oil', step: 'nonsense' }, read: { kind: 'torque', name: 'plug', typed: { value: 30, unit: 'Nm' } } })).toMatchObject(refused('unknown-step', ['at', 'step']));
     for (const step of household.must('work.show', { session }).steps) expect(household.call('work.tick', { session, of: step.of })).toMatchObject({ ok: true });
   });

@@ -20,7 +20,7 @@ describe('how a task went is proposed', () => {
     expect([some.cars[0]?.lots, some.cars[0]?.lacks, some.wastes]).toEqual([[], [], []]);
     // Should the keeper say that it was done, what it takes is there to be looked over.
     expect(some.cars[0]?.otherwise.lots).toMatchObject([{ task: 'item/oil', lot: 'lot-1', quantity: 4 }]);
-    expect(some.otherwise).toMatchObject([{ what: 'used-oil', tasks: ['item/oil'] }]);
+    expect(some.otherwise).toMatchObject([{ what: 'used-oil', tasks: ['item/oil'] }, { what: 'oil-filter', tasks: ['item/oil'] }]);
     tickAll(household, session, 'item/oil');
     const all = closing(household, session);
     expect(all.cars[0]?.tasks[0]?.outcome).toBe('done');
