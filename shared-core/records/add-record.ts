@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
+import { addMeasurementRequest } from '../care/add-measurement.ts';
+import { measurementSchema, measurementTaken } from '../care/measurement.ts';
 import { serviceItems } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import { findCar } from '../fleet/find-car.ts';
@@ -9,8 +11,10 @@ import { recordReadingReply } from '../fleet/recorded-reading.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
+import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
+import { measuredWith, settledBy } from './beside-record.ts';
 import { checkUse } from './check-mixing.ts';
 import { observationNoted, observationSchema } from './observation.ts';
 import { papers } from './paper.ts';
@@ -35,6 +39,8 @@ const lineRequest = z.strictObject({
 });
 export type AddRecordLine = z.infer<typeof lineRequest>;
 
+const measuredRequest = addMeasurementRequest.pick({ item: true, what: true, name: true, place: true, wheel: true, value: true, unit: true, fresh: true, gauge: true, note: true });
+
 export const addRecordRequest = z.strictObject({
   id: shape.id.optional(),
   car: z.string().min(1).max(80),
@@ -45,6 +51,7 @@ export const addRecordRequest = z.strictObject({
   doneBy: shape.doneBy.default(null),
   approvedBy: shape.approvedBy.default(null),
   reference: shape.reference.default(null),
+  vouched: shape.vouched,
   method: shape.method.default(null),
   reading: typedDistanceSchema.nullable().default(null),
   lines: z.array(lineRequest).min(1).max(100),
@@ -54,6 +61,10 @@ export const addRecordRequest = z.strictObject({
   papers: shape.papers.default([]),
   note: shape.note.default(''),
   reconstructed: z.boolean().default(false),
+  /** What was seen before and is settled by it. */
+  settles: z.array(idSchema).max(40).default([]),
+  /** What was measured in the course of it; the reading of the record goes with it. */
+  measured: z.array(measuredRequest).max(60).default([]),
   /** The keeper was asked and is sure: parts that may not bear each other, or a lot past its date. */
   sure: z.boolean().default(false),
 });
@@ -65,7 +76,7 @@ export type AddRecordRequest = z.infer<typeof addRecordRequest>;
  */
 export const addRecord = change({
   request: addRecordRequest,
-  reply: z.object({ record: workRecordSchema, reading: recordReadingReply.nullable(), observations: z.array(observationSchema) }),
+  reply: z.object({ record: workRecordSchema, reading: recordReadingReply.nullable(), observations: z.array(observationSchema), measurements: z.array(measurementSchema) }),
   decide: (facts, request, moment) => {
     const car = findCar(facts, request.car);
     if (!car.ok) return car;
@@ -77,8 +88,15 @@ export const addRecord = change({
     if (!used.ok) return used;
     const watched = watchedLines(record.value, request.lines, moment);
     if (!watched.ok) return watched;
-    const entries: readonly NewEntry[] = [...(reading.value?.entries ?? []), newEntry(workRecorded, record.value), ...watched.value.map((seen) => newEntry(observationNoted, seen))];
-    return ok({ entries, reply: { record: record.value, reading: reading.value?.reply ?? null, observations: [...watched.value] } });
+    const settled = settledBy(facts, record.value, request.settles);
+    if (!settled.ok) return settled;
+    const measured = measuredWith(facts, car.value, record.value, request.measured, moment);
+    if (!measured.ok) return measured;
+    const entries: readonly NewEntry[] = [
+      ...(reading.value?.entries ?? []), newEntry(workRecorded, record.value),
+      ...[...watched.value, ...settled.value].map((seen) => newEntry(observationNoted, seen)), ...measured.value.map((one) => newEntry(measurementTaken, one)),
+    ];
+    return ok({ entries, reply: { record: record.value, reading: reading.value?.reply ?? null, observations: [...watched.value], measurements: [...measured.value] } });
   },
 });
 
@@ -95,7 +113,7 @@ function composeRecord(facts: Facts, car: Car, request: AddRecordRequest, readin
   if (refusedLine?.ok === false) return refusedLine;
   const whole = lines.flatMap((each) => (each.ok ? [each.value] : []));
   const date = request.date ?? moment.today;
-  const { car: _car, title, sure: _sure, ...rest } = request;
+  const { car: _car, title, sure: _sure, settles: _settles, measured: _measured, ...rest } = request;
   const record: WorkRecord = { ...rest, id: request.id ?? moment.newId(), car: car.id, date, reading, lines: whole, title: title ?? titleOf(whole) };
   if (facts.get(workRecords, record.id) !== null) return refuse('id-taken', { id: record.id }, ['id']);
   return checkRecord(facts, car, record, moment.today);

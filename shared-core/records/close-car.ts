@@ -98,7 +98,7 @@ function recordOf(facts: Facts, closing: Closing, moment: Moment): Result<Record
   const found = new Set(facts.all(finds).flatMap((one) => (one.session === session.id && one.at !== null && facts.get(observations, one.id)?.closedBy === null ? [one.at.task] : [])));
   const lines = car.lines.map((line) => (line.outcome === 'watch' && line.recheckOn === undefined && line.item !== null && found.has(taskKey({ kind: 'item', id: line.item })) ? { ...line, recheckOn: null } : line));
   const where = { place: place?.kind ?? 'home', placeName: place?.kind === 'garage' ? place.name : null } as const;
-  return addRecord.decide(facts, { car: id, date, ...where, reading, lines, doneBy, approvedBy, reference, method, costs, printedTotalMinor, lotsUsed, papers, note, reconstructed: false, sure }, moment);
+  return addRecord.decide(facts, { car: id, date, ...where, reading, lines, doneBy, approvedBy, reference, method, costs, printedTotalMinor, lotsUsed, papers, note, reconstructed: false, settles: [], measured: [], sure }, moment);
 }
 
 function photoPapers(facts: Facts, { session, car }: Closing): readonly string[] {

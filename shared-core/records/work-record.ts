@@ -45,6 +45,8 @@ export const workRecordSchema = z.strictObject({
   /** Who vouches for it, with a stamp, certificate or reference where there is one. */
   approvedBy: plainText(80).nullable(),
   reference: plainText(120).nullable(),
+  /** How it is vouched for: a stamp in the paper book, or an entry in a digital service record. Absent: not said. */
+  vouched: z.enum(['stamp', 'digital']).optional(),
   /** By what it was done: handbook page, maker's sheet. */
   method: plainText(160).nullable(),
   reading: idSchema.nullable(),

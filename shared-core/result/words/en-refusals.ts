@@ -87,6 +87,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'unknown-paper': 'There is no paper {paper}. Keep it first.',
   'unknown-observation': 'There is no such observation.',
   'observation-closed': 'That observation is already closed.',
+  'seen-after-record': 'It was seen on {seen}, after the work of {date}: that work cannot have settled it.',
 
   'nothing-to-withdraw': 'There is no such entry to withdraw.',
   'withdrawn-already': 'That entry is already withdrawn.',

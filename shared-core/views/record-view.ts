@@ -1,0 +1,93 @@
+import { z } from 'zod';
+import { dateSchema } from '../calendar/date-schema.ts';
+import { dateOfInstant, type LocalDate } from '../calendar/local-date.ts';
+import { measurements, measurementSchema } from '../care/measurement.ts';
+import { cars } from '../fleet/car.ts';
+import { findHousehold } from '../fleet/find-car.ts';
+import { readings, readingSchema } from '../fleet/reading.ts';
+import type { Facts } from '../journal/facts.ts';
+import { totalOf } from '../ledger/cost-by-year.ts';
+import { lots } from '../parts/lot.ts';
+import { parts } from '../parts/part.ts';
+import { inspectionScore } from '../records/inspection-score.ts';
+import { observations, observationSchema } from '../records/observation.ts';
+import { papers, paperSchema } from '../records/paper.ts';
+import { recordScore } from '../records/record-score.ts';
+import { AMENDABLE, changedFields, type RecordVersion } from '../records/record-version.ts';
+import { workRecords, workRecordSchema, type WorkRecord } from '../records/work-record.ts';
+import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
+import { must } from '../result/assert.ts';
+import { ok, type Result } from '../result/result.ts';
+import { distanceUnitSchema } from '../units/distance-schema.ts';
+import { unitOfPart } from './order-lines.ts';
+
+const elementSchema = z.object({ of: z.enum(['entry', 'inspection']), element: z.enum(['what', 'when', 'who', 'approved', 'extent', 'dateAndDistance', 'inspector', 'outcome', 'defects']), held: z.boolean() });
+
+/** Why a record cannot be taken back: a seal has gone out over it, or something else stands upon it. */
+const heldSchema = z.object({ by: z.enum(['seal', 'entry']), on: dateSchema.nullable() });
+
+export const recordViewSchema = z.object({
+  today: dateSchema,
+  currency: z.string(),
+  car: z.object({ id: z.string(), name: z.string(), unit: distanceUnitSchema }),
+  record: workRecordSchema,
+  totalMinor: z.number(),
+  enteredAt: z.string(),
+  written: writtenWhenSchema,
+  reading: readingSchema.nullable(),
+  /** What it holds of a full entry, and of an inspection where it is one. */
+  elements: z.array(elementSchema),
+  lots: z.array(z.object({ lot: z.string(), partName: z.string(), unit: z.string(), quantity: z.number() })),
+  /** What was noted with it, and what was seen before and is settled by it. */
+  noted: z.array(observationSchema),
+  settled: z.array(observationSchema),
+  measured: z.array(measurementSchema),
+  papers: z.array(paperSchema),
+  /** Every entry of it, the first one first: those amended, and those withdrawn. */
+  versions: z.array(z.object({ on: dateSchema, at: z.string(), why: z.string().nullable(), withdrawn: z.boolean(), changed: z.array(z.enum(AMENDABLE)), record: workRecordSchema })),
+  /** Null where it may be taken back. */
+  held: heldSchema.nullable(),
+});
+export type RecordView = z.infer<typeof recordViewSchema>;
+
+/** All about one record, from what stands and from its entries; `held`: what keeps it from being taken back. */
+export function recordView(facts: Facts, record: WorkRecord, versions: readonly RecordVersion[], held: RecordView['held'], today: LocalDate): Result<RecordView> {
+  const household = findHousehold(facts);
+  if (!household.ok) return household;
+  const car = must(facts.get(cars, record.car), 'car of a record');
+  const enteredAt = facts.stamps(workRecords, car.id).get(record.id)?.firstAt ?? '';
+  const seen = facts.ofCar(observations, car.id);
+  return ok({
+    today,
+    currency: household.value.currency,
+    car: { id: car.id, name: car.name, unit: car.unit },
+    record,
+    totalMinor: totalOf(record),
+    enteredAt,
+    written: writtenWhen(record, enteredAt),
+    reading: record.reading === null ? null : facts.get(readings, record.reading),
+    elements: elementsOf(record),
+    lots: record.lotsUsed.map(({ lot, quantity }) => {
+      const part = must(facts.get(lots, lot), 'lot of a record').part;
+      return { lot, quantity, partName: facts.get(parts, part)?.name ?? part, unit: unitOfPart(facts, part) };
+    }),
+    noted: seen.filter((one) => one.record === record.id),
+    settled: seen.filter((one) => one.closedBy === record.id && one.record !== record.id),
+    measured: record.reading === null ? [] : facts.ofCar(measurements, car.id).filter((one) => one.reading === record.reading && !one.dismissed),
+    papers: record.papers.flatMap((id) => facts.get(papers, id) ?? []),
+    versions: versions.map((one, at) => ({
+      on: dateOfInstant(one.at), at: one.at, why: one.why, withdrawn: one.withdrawn, record: one.record,
+      changed: at === 0 ? [] : [...changedFields(must(versions[at - 1], 'version before').record, one.record)],
+    })),
+    held,
+  });
+}
+
+function elementsOf(record: WorkRecord): RecordView['elements'] {
+  const { what, when, who, approved } = recordScore(record);
+  const entry = Object.entries({ what, when, who, approved }).map(([element, held]) => ({ of: 'entry' as const, element: element as 'what', held }));
+  const looked = inspectionScore(record);
+  if (looked === null) return entry;
+  const { held: _held, ...elements } = looked;
+  return [...entry, ...Object.entries(elements).map(([element, held]) => ({ of: 'inspection' as const, element: element as 'extent', held }))];
+}
