@@ -10,6 +10,8 @@ import { keepImport, previewImport } from './serve/import-table.ts';
 import { keepPaper } from './serve/keep-paper.ts';
 import { showPaper, showPapers } from './serve/show-papers.ts';
 import { leaveSample } from './serve/leave-sample.ts';
+import { showRecord } from './serve/show-record.ts';
+import { takeBackRecord } from './serve/take-back-record.ts';
 import { serveCalendar } from './serve/write-calendar.ts';
 import { serveOrder } from './serve/propose-order.ts';
 import { servePlan, serveStop } from './serve/propose-plan.ts';
@@ -35,6 +37,8 @@ export const servedOperations: Servers = {
   'papers.show': showPapers,
   'paper.show': showPaper,
   'entry.withdraw': withdrawEntry,
+  'record.show': showRecord,
+  'record.take-back': takeBackRecord,
   'order.propose': serveOrder,
   'plan.propose': servePlan,
   'job.stop': serveStop,

@@ -14,6 +14,7 @@ import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { keepPricesRequest, keptPricesSchema, previewPricesRequest, priceViewSchema } from '../views/prices/price-view.ts';
 import { papersRequestSchema, papersViewSchema, paperViewSchema } from '../views/papers-view.ts';
 import { paperUseSchema } from '../views/paper-uses.ts';
+import { recordViewSchema } from '../views/record-view.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { calendarRequestSchema } from '../views/calendar-schema.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
@@ -46,6 +47,10 @@ export const hostOperations = {
   'paper.show': served('ask', z.strictObject({ paper: sha256Schema }), paperViewSchema),
   /** Undoes entries by their numbers: those an operation answered as its undo token, or a whole import. */
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
+  /** All about one record: what it holds, what stands beside it, and every entry of it. */
+  'record.show': served('ask', z.strictObject({ record: idSchema }), recordViewSchema),
+  /** Takes a record back with what was written in the same steps, while nothing stands upon it and no seal has gone out over it. */
+  'record.take-back': served('do', z.strictObject({ record: idSchema, why: plainText(300) }), z.object({ withdrawn: z.int() })),
   /** Merges the needs of all cars into the cheapest orders. */
   'order.propose': served('long', orderRequestSchema, orderViewSchema),
   /** Proposes what to do together, when and where. It changes nothing: `session.propose` lays it on the yard, `session.keep` keeps it. */

@@ -14,6 +14,7 @@ import { observations, observationSchema } from '../records/observation.ts';
 import { papers, paperSchema } from '../records/paper.ts';
 import { recordScore } from '../records/record-score.ts';
 import { AMENDABLE, changedFields, type RecordVersion } from '../records/record-version.ts';
+import { recordsWithPapers } from '../records/tied-papers.ts';
 import { workRecords, workRecordSchema, type WorkRecord } from '../records/work-record.ts';
 import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { must } from '../result/assert.ts';
@@ -37,11 +38,12 @@ export const recordViewSchema = z.object({
   reading: readingSchema.nullable(),
   /** What it holds of a full entry, and of an inspection where it is one. */
   elements: z.array(elementSchema),
-  lots: z.array(z.object({ lot: z.string(), partName: z.string(), unit: z.string(), quantity: z.number() })),
+  lots: z.array(z.object({ lot: z.string(), partName: z.string(), unit: z.string().nullable(), quantity: z.number() })),
   /** What was noted with it, and what was seen before and is settled by it. */
   noted: z.array(observationSchema),
   settled: z.array(observationSchema),
   measured: z.array(measurementSchema),
+  /** Its own, then those tied to it. */
   papers: z.array(paperSchema),
   /** Every entry of it, the first one first: those amended, and those withdrawn. */
   versions: z.array(z.object({ on: dateSchema, at: z.string(), why: z.string().nullable(), withdrawn: z.boolean(), changed: z.array(z.enum(AMENDABLE)), record: workRecordSchema })),
@@ -57,6 +59,7 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
   const car = must(facts.get(cars, record.car), 'car of a record');
   const enteredAt = facts.stamps(workRecords, car.id).get(record.id)?.firstAt ?? '';
   const seen = facts.ofCar(observations, car.id);
+  const papersHeld = recordsWithPapers(facts, car.id).find((one) => one.id === record.id)?.papers ?? record.papers;
   return ok({
     today,
     currency: household.value.currency,
@@ -74,7 +77,7 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
     noted: seen.filter((one) => one.record === record.id),
     settled: seen.filter((one) => one.closedBy === record.id && one.record !== record.id),
     measured: record.reading === null ? [] : facts.ofCar(measurements, car.id).filter((one) => one.reading === record.reading && !one.dismissed),
-    papers: record.papers.flatMap((id) => facts.get(papers, id) ?? []),
+    papers: papersHeld.flatMap((id) => facts.get(papers, id) ?? []),
     versions: versions.map((one, at) => ({
       on: dateOfInstant(one.at), at: one.at, why: one.why, withdrawn: one.withdrawn, record: one.record,
       changed: at === 0 ? [] : [...changedFields(must(versions[at - 1], 'version before').record, one.record)],

@@ -14,6 +14,7 @@ import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
 import { listLeft, showLeaving } from './leaving-view.ts';
 import { tryPlan } from './plan-try.ts';
+import { enteringRecord } from './record-entering-view.ts';
 import { showReminders } from './reminders-view.ts';
 import { showSessions } from './sessions-view.ts';
 import { showSheetEditing } from './sheet-editing-view.ts';
@@ -38,6 +39,7 @@ export const viewOperations = {
   'parts.show': showParts,
   'plan.try': tryPlan,
   'planning.show': showPlanning,
+  'record.entering': enteringRecord,
   'reminders.show': showReminders,
   'sessions.show': showSessions,
   'booking.show': showBooking,

@@ -1,22 +1,17 @@
-import { Checkbox, NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { TextInput } from '@mantine/core';
 import type { Result } from '../../../shared-core/result/result.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
-import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
-import { choices } from '../../ui/form/choices.ts';
-import { CostLines } from '../../ui/form/cost-lines.tsx';
-import { DateField } from '../../ui/form/date-field.tsx';
+import { bindText } from '../../ui/form/bind.ts';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
-import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
-import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { itemsByName } from '../items-by-name.ts';
 import { withPapers } from '../../ui/form/keep-papers.ts';
-import { PapersField } from '../../ui/form/papers-field.tsx';
 import { composeRecord, recordDraft, type LineDraft, type RecordDraft } from './record-draft.ts';
-import { RecordLines } from './record-lines.tsx';
+import { RecordFields } from './record-fields.tsx';
+import { RecordMeasured } from './record-measured.tsx';
+import { RecordSettles } from './record-settles.tsx';
 
 interface RecordFormProps {
   readonly view: CarView;
@@ -29,8 +24,7 @@ interface RecordFormProps {
 
 /** Records work that was done: when, what, at which reading, what it cost, with its papers. */
 export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps) {
-  const { car, currency, today } = view;
-  const items = itemsByName(view, useWords().byName);
+  const { car } = view;
   const entry = useEntry({
     key: `record.add ${car.id} ${item ?? lines.map((line) => line.name).join(', ')}`,
     start: recordDraft(view, item, lines),
@@ -43,26 +37,18 @@ export function RecordForm({ view, item, lines = [], onClose }: RecordFormProps)
   });
   return (
     <EntryForm entry={entry} submit={tell('record-form.submit')} onCancel={onClose}>
-      <FieldRow>
-        <DateField {...bindDate(entry, 'date')} data-autofocus max={today} label={tell('record-form.date')} />
-        <TextInput {...bindText(entry, 'reading')} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} inputMode="numeric" autoComplete="off" />
-      </FieldRow>
-      <RecordLines place={entry.at} group={entry.atGroup('lines')} items={items} lines={entry.draft.lines} begun={lines} onChange={(lines) => entry.set({ lines })} />
-      <FieldRow>
-        <NativeSelect {...bindText(entry, 'place')} label={tell('record-form.place')} data={choices('record-form.place-', ['home', 'garage'])} />
-        {entry.draft.place === 'garage' && <TextInput {...bindText(entry, 'placeName')} label={tell('record-form.place-name')} autoComplete="off" />}
-        <TextInput {...bindText(entry, 'doneBy')} label={tell('record-form.done-by')} autoComplete="off" />
-      </FieldRow>
-      <CostLines place={entry.at} group={entry.atGroup('costs')} currency={currency} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
-      <PapersField place={entry.at('papers')} files={entry.draft.files} onChange={(files) => entry.set({ files })} />
-      <MoreFields>
-        <FieldRow>
-          <TextInput {...bindText(entry, 'printedTotal', 'printedTotalMinor')} label={tell('record-form.printed-total', { currency })} description={tell('record-form.printed-total-what')} inputMode="decimal" autoComplete="off" />
-          <TextInput {...bindText(entry, 'reference')} label={tell('record-form.reference')} autoComplete="off" />
-        </FieldRow>
-        <Textarea {...bindText(entry, 'note')} label={tell('record-form.note')} rows={3} />
-        <Checkbox {...bindTick(entry, 'reconstructed')} label={tell('record-form.reconstructed')} />
-      </MoreFields>
+      <RecordFields
+        view={view}
+        entry={entry}
+        begun={lines}
+        besideDay={<TextInput {...bindText(entry, 'reading')} label={tell('record-form.reading', { unit: tell(`unit.${car.unit}`) })} inputMode="numeric" autoComplete="off" />}
+        afterLines={(
+          <>
+            <RecordSettles view={view} settles={entry.draft.settles} group={entry.atGroup('settles')} onChange={(settles) => entry.set({ settles })} />
+            <RecordMeasured view={view} measured={entry.draft.measured} place={entry.at} group={entry.atGroup('measured')} onChange={(measured) => entry.set({ measured })} />
+          </>
+        )}
+      />
     </EntryForm>
   );
 }
