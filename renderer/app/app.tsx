@@ -1,6 +1,7 @@
 import { Link, Route, Switch } from 'wouter';
 import { CarScreen } from '../car/car-screen.tsx';
 import { leafNamed, leafOfPlace } from '../car/leaf.ts';
+import { RecordScreen } from '../car/record/record-screen.tsx';
 import { SheetEditorScreen } from '../car/sheet/sheet-editor-screen.tsx';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
@@ -57,6 +58,7 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/car/:car/import">{({ car }) => <ImportScreen key={car} car={car} />}</Route>
       <Route path="/import"><ImportScreen key="" car={null} /></Route>
       <Route path="/car/:car/:leaf">{({ car, leaf }) => <CarScreen car={car} leaf={leafNamed(leaf)} place={null} />}</Route>
+      <Route path="/car/:car/record/:record">{({ car, record }) => <RecordScreen key={record} car={car} record={record} />}</Route>
       <Route path="/car/:car/sheet/:item">{({ car, item }) => <SheetEditorScreen key={item} car={car} item={item} />}</Route>
       <Route path="/car/:car/:kind/:id">{({ car, kind, id }) => <CarScreen car={car} leaf={leafOfPlace(kind)} place={`${kind}-${id}`} />}</Route>
       <Route path="/sessions"><SessionsScreen /></Route>

@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import { paperAddress } from '../bridge/paper-address.ts';
 import { useWords } from '../ui/household.tsx';
@@ -24,7 +25,7 @@ export function RecordEntry({ one, papers, reading }: RecordEntryProps) {
         {reading !== undefined && <><br /><span className={styles.soft}>{words.distance(reading.typed.value, reading.typed.unit)}</span></>}
       </p>
       <div className={styles.what}>
-        <h3>{record.title}</h3>
+        <h3><Link href={`/car/${record.car}/record/${record.id}`}>{record.title}</Link></h3>
         {tellsMoreThanTitle(record) && <Lines record={record} />}
         <p className={styles.soft}>{remarks(one, words.date).join(' · ')}</p>
         {record.note !== '' && <p className={styles.note}>{record.note}</p>}

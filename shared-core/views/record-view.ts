@@ -42,6 +42,7 @@ export const recordViewSchema = z.object({
   /** What was noted with it, and what was seen before and is settled by it. */
   noted: z.array(observationSchema),
   settled: z.array(observationSchema),
+  /** What was measured with it: entered in the same step, or with its reading. */
   measured: z.array(measurementSchema),
   /** Its own, then those tied to it. */
   papers: z.array(paperSchema),
@@ -58,6 +59,7 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
   if (!household.ok) return household;
   const car = must(facts.get(cars, record.car), 'car of a record');
   const enteredAt = facts.stamps(workRecords, car.id).get(record.id)?.firstAt ?? '';
+  const takenAt = facts.stamps(measurements, car.id);
   const seen = facts.ofCar(observations, car.id);
   const papersHeld = recordsWithPapers(facts, car.id).find((one) => one.id === record.id)?.papers ?? record.papers;
   return ok({
@@ -76,7 +78,7 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
     }),
     noted: seen.filter((one) => one.record === record.id),
     settled: seen.filter((one) => one.closedBy === record.id && one.record !== record.id),
-    measured: record.reading === null ? [] : facts.ofCar(measurements, car.id).filter((one) => one.reading === record.reading && !one.dismissed),
+    measured: facts.ofCar(measurements, car.id).filter((one) => !one.dismissed && (takenAt.get(one.id)?.firstAt === enteredAt || (record.reading !== null && one.reading === record.reading))),
     papers: papersHeld.flatMap((id) => facts.get(papers, id) ?? []),
     versions: versions.map((one, at) => ({
       on: dateOfInstant(one.at), at: one.at, why: one.why, withdrawn: one.withdrawn, record: one.record,

@@ -18,6 +18,8 @@ export const FAULT_WORDS = {
   'fault.not-whole': 'Write a whole number.',
   'fault.no-date': 'Write a whole date, with four digits for the year.',
   'fault.nothing-chosen': 'Choose at least one line, or write one of your own.',
+  'fault.amend-without-why': 'Say why it is amended: the reason stands beside what was written first.',
+  'fault.amend-nothing': 'Nothing is different from what stands. Change what is to be amended.',
   'fault.nothing-moved': 'Every wheel is where it was. Choose another place for one at least.',
   'fault.file-unreadable': 'The file {name} could not be read. Choose it again.',
   'fault.file-too-large': 'The file {name} is larger than 25 MB. Make it smaller.',

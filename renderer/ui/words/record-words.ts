@@ -1,5 +1,5 @@
 /** The page of one work record, its amendments and how it is taken back. */
-export const recordWords = {
+export const RECORD_WORDS = {
   'record.back': 'All of {car}',
   'record.title': 'Work record',
   'record.title-of': '{date}: {title}',

@@ -20,6 +20,7 @@ import { PARTS_WORDS } from './parts-words.ts';
 import { PLANNING_WORDS } from './planning-words.ts';
 import { PLAN_SCREEN_WORDS } from './plan-words.ts';
 import { PRICES_WORDS } from './prices-words.ts';
+import { RECORD_WORDS } from './record-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
 import { SET_WORDS } from './set-words.ts';
@@ -51,6 +52,7 @@ const WORDS = {
   ...PLANNING_WORDS,
   ...PLAN_SCREEN_WORDS,
   ...PRICES_WORDS,
+  ...RECORD_WORDS,
   ...SERVICES_WORDS,
   ...SETTINGS_WORDS,
   ...SET_WORDS,
