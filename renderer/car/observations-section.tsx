@@ -1,5 +1,6 @@
 import { Button } from '@mantine/core';
 import type { CarView } from '../../shared-core/views/car-view.ts';
+import { AmendObservation } from '../ui/amend-observation.tsx';
 import { recheckWords } from '../ui/due-words.ts';
 import type { HouseholdWords } from '../ui/household-words.ts';
 import { useWords } from '../ui/household.tsx';
@@ -30,6 +31,7 @@ export function ObservationsSection({ view, open }: ObservationsSectionProps) {
               {seen.closedOn === null ? <strong>{seen.text}</strong> : <span>{seen.text}</span>}
               <p className={sectionStyles.small}>{remarks(seen, view.today, words).join(' · ')}</p>
             </div>
+            {seen.closedOn === null && <AmendObservation seen={seen} />}
             {seen.closedOn === null && <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text: seen.text })} onClick={() => open({ kind: 'close', observation: seen.id })}>{tell('observations.close')}</Button>}
           </li>
         ))}

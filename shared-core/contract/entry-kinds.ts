@@ -36,6 +36,7 @@ import { taskToolsSet, toolRemoved, toolSet } from '../parts/tool.ts';
 import { wasteKept } from '../parts/waste.ts';
 import { importKept } from '../records/import.ts';
 import { intakeAnswered } from '../records/intake-answer.ts';
+import { observationAmended } from '../records/observation-amended.ts';
 import { observationNoted } from '../records/observation.ts';
 import { paperDescribed } from '../records/paper-note.ts';
 import { paperTied, paperUntied } from '../records/paper-tie.ts';
@@ -56,6 +57,7 @@ import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted];
+const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted, observationAmended];
 
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,

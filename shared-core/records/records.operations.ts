@@ -1,4 +1,5 @@
 import { addRecord } from './add-record.ts';
+import { amendObservation } from './amend-observation.ts';
 import { amendRecord } from './amend-record.ts';
 import { answerIntake } from './answer-intake.ts';
 import { closeSession } from './close-session.ts';
@@ -20,6 +21,7 @@ export const recordsOperations = {
   'record.amend': amendRecord,
   'intake.answer': answerIntake,
   'observation.note': noteObservation,
+  'observation.amend': amendObservation,
   'observation.close': closeObservation,
   'car.leave': leaveCar,
   'car.keep': keepCar,

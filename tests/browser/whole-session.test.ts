@@ -140,6 +140,17 @@ describe.skipIf(chromiumHere === null)('a whole session', { timeout: 180_000 }, 
     await page.getByRole('status').filter({ hasText: '2 of 5 ticked · 1 thing found' }).waitFor();
   });
 
+  test('what was found is put into words, and made graver', async () => {
+    await keys.press(/^Change what was seen: Something seen at/);
+    await page.getByRole('dialog').getByRole('combobox').first().selectOption('unsafe');
+    await page.getByRole('dialog').getByRole('textbox').first().fill('Hose chafed through');
+    await soundAtEverySize(page, 'changing what was found');
+    await page.getByRole('button', { name: 'Keep the change' }).click();
+    await said('It reads now: Hose chafed through');
+    await page.getByRole('list', { name: 'What was found' }).getByText('Hose chafed through').waitFor();
+    expect((await must('car.show', { car: 'pip' })).observations).toMatchObject([{ text: 'Hose chafed through', severity: 'unsafe' }]);
+  });
+
   test('the host is killed; opened again it goes on at the very step, and nothing is lost', async () => {
     await served.kill();
     await card().focus();

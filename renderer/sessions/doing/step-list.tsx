@@ -1,4 +1,5 @@
 import type { Doing, DoingStep } from '../../../shared-core/views/doing-schema.ts';
+import { AmendObservation } from '../../ui/amend-observation.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { BigButton } from './big-button.tsx';
 import styles from './doing.module.css';
@@ -16,6 +17,11 @@ export function StepList({ doing, at, onGo, onClose }: StepListProps) {
   return (
     <>
       <p className={styles.soft} role="status">{[tell('doing.so-far', { n: doing.steps.length - open, of: doing.steps.length }), ...(doing.found.length === 0 ? [] : [tell('doing.found-so-far', { n: doing.found.length })])].join(' · ')}</p>
+      {doing.found.length > 0 && (
+        <ul className={styles.finds} aria-label={tell('doing.finds')}>
+          {doing.found.map((seen) => <li key={seen.id}><span>{seen.text} <span className={styles.soft}>· {tell(`severity.${seen.severity}`)}</span></span> {seen.closedOn === null && <AmendObservation seen={seen} large />}</li>)}
+        </ul>
+      )}
       <details className={styles.list}>
         <summary>{tell('doing.all-steps')}</summary>
         <ol>

@@ -110,6 +110,11 @@ export const CAR_WORDS = {
   'observations.none': 'Note what needs another look, such as a brake pad getting thin.',
   'observations.seen': 'seen {date}',
   'observations.closed': 'settled {date}',
+  'observations.amend': 'Change',
+  'observations.amend-for': 'Change what was seen: {text}',
+  'observations.amend-submit': 'Keep the change',
+  'observations.amended': 'It reads now: {text}',
+  'observations.why': 'Why it is changed (may stay empty)',
   'observations.close': 'Settled',
   'observations.close-for': 'Settled: {text}',
 

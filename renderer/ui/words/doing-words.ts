@@ -31,6 +31,7 @@ export const DOING_SCREEN_WORDS = {
   'doing.found-text-what': 'Words can wait: without them it is noted at this step. Escape goes back.',
   'doing.found-done': 'Noted: {text}. Look again on {date}.',
   'doing.found-so-far': { one: '{n} thing found', other: '{n} things found' },
+  'doing.finds': 'What was found',
   'doing.photo': 'Photograph',
   'doing.photo-more': { one: 'Photograph ({n} so far)', other: 'Photograph ({n} so far)' },
   'doing.photo-done': 'The photograph is kept, and goes with the record of {car}.',

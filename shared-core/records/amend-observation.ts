@@ -1,0 +1,33 @@
+import { z } from 'zod';
+import { newEntry } from '../journal/entry-kind.ts';
+import { change } from '../journal/operation.ts';
+import { ok, refuse } from '../result/result.ts';
+import { observationAmended, observationAmendedSchema } from './observation-amended.ts';
+import { observations, observationSchema, type Observation } from './observation.ts';
+
+const shape = observationSchema.shape;
+
+/**
+ * Corrects an open observation: only the fields given; the original stays in the journal. Why is welcome and not asked for, for what was found
+ * with dirty hands is put into words later. One that is settled is put right with the record that settled it.
+ */
+export const amendObservation = change({
+  request: z.strictObject({
+    id: shape.id,
+    text: shape.text.optional(),
+    severity: shape.severity.optional(),
+    date: shape.date.optional(),
+    recheckOn: shape.recheckOn.optional(),
+    why: observationAmendedSchema.shape.why.default(''),
+  }),
+  reply: z.object({ observation: observationSchema }),
+  decide: (facts, { why, ...request }, { today }) => {
+    const now = facts.get(observations, request.id);
+    if (now === null) return refuse('unknown-observation', { observation: request.id }, ['id']);
+    if (now.closedBy !== null) return refuse('observation-closed', {}, ['id']);
+    const observation: Observation = observationSchema.parse({ ...now, ...request });
+    if (observation.date > today) return refuse('date-in-future', { date: observation.date }, ['date']);
+    if (JSON.stringify(observation) === JSON.stringify(now)) return ok({ entries: [], reply: { observation } });
+    return ok({ entries: [newEntry(observationAmended, { ...observation, why })], reply: { observation } });
+  },
+});
