@@ -56,8 +56,7 @@ import { findMade, photoRemoved, photoTaken, stepTicked, stepValueRead, stepValu
 import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
-const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted];
-const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted, observationAmended];
+const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted, observationAmended];
 
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
