@@ -12,10 +12,12 @@ export function RecordVouched({ entry, names }: { readonly entry: Entry<RecordDr
     <>
       <FieldRow>
         <NativeSelect {...bindText(entry, 'vouched')} label={tell('record-form.vouched')} data={[{ value: '', label: tell('record-form.vouched-none') }, ...choices('record-form.vouched-', ['stamp', 'digital'])]} />
-        <TextInput {...bindText(entry, 'approvedBy')} label={tell('record-form.approved-by')} description={tell('record-form.approved-by-what')} list={names.approvedBy} autoComplete="off" />
         <TextInput {...bindText(entry, 'reference')} label={tell('record-form.reference')} autoComplete="off" />
       </FieldRow>
-      <TextInput {...bindText(entry, 'method')} label={tell('record-form.method')} description={tell('record-form.method-what')} list={names.method} autoComplete="off" />
+      <FieldRow>
+        <TextInput {...bindText(entry, 'approvedBy')} label={tell('record-form.approved-by')} description={tell('record-form.approved-by-what')} list={names.approvedBy} autoComplete="off" />
+        <TextInput {...bindText(entry, 'method')} label={tell('record-form.method')} description={tell('record-form.method-what')} list={names.method} autoComplete="off" />
+      </FieldRow>
     </>
   );
 }

@@ -151,7 +151,7 @@ export const FORM_WORDS = {
   'record-form.place-garage': 'at a garage',
   'record-form.place-name': 'Name of the garage',
   'record-form.done-by': 'Done by',
-  'record-form.reference': 'Number of the invoice, stamp or entry',
+  'record-form.reference': 'Invoice or entry number',
   'record-form.vouched': 'Vouched for by',
   'record-form.vouched-none': 'nobody but the keeper',
   'record-form.vouched-stamp': 'a stamp in the paper book',

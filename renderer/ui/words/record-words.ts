@@ -10,7 +10,7 @@ export const RECORD_WORDS = {
   'record.what': 'What was done',
   'record.lines': 'Lines of work',
   'record.minutes': '{n} min',
-  'record.written': 'Written down',
+  'record.written': 'When noted',
   'record.where': 'Where',
   'record.odometer': 'Odometer',
   'record.sum': 'Sum',
