@@ -13,7 +13,7 @@ export function PaperCard({ paper }: { readonly paper: PaperLine }) {
   return (
     <li className={styles.card}>
       <Thumbnail paper={paper} />
-      <Link href={`/paper/${paper.id}`} className={styles.name}>{paper.name}</Link>
+      <Link href={`/paper/${paper.id}`} className={styles.name} title={paper.name}><span>{paper.name}</span></Link>
       <span className={styles.small}>{day}</span>
       <span className={styles.small}>{standing(paper, words.date)}</span>
     </li>

@@ -72,14 +72,14 @@ function Suggested({ view }: { readonly view: PaperView }) {
       <ol className={styles.suggestions}>
         {suggestions.map((one) => (
           <li key={`${one.kind} ${one.id}`} data-clear={one.clear}>
-            <strong>{one.title}</strong>, {one.carName}, {words.date(one.date)}
+            <span><strong>{one.title}</strong>, {one.carName}, {words.date(one.date)}</span>
             <span className={styles.small}>{one.reasons.join(' ')}</span>
-            <Button size="compact-sm" variant={one.clear ? 'filled' : 'default'} aria-label={tell('paper.tie-to', { title: one.title, date: words.date(one.date) })} onClick={() => void tiePaper(paper.id, one)}>{tell('paper.put-with')}</Button>
+            <Button size="compact-sm" variant={one.clear ? 'filled' : 'default'} aria-label={tell('paper.tie-to', { title: one.title, date: words.date(one.date) })} onClick={() => void tiePaper(paper.id, [one])}>{tell('paper.put-with')}</Button>
           </li>
         ))}
       </ol>
       <h3>{tell('paper.choose')}</h3>
-      <TieChoice view={view} onTie={(to) => void tiePaper(paper.id, to)} />
+      <TieChoice view={view} />
     </Section>
   );
 }

@@ -40,20 +40,37 @@ export function PaperSight({ paper }: { readonly paper: PaperLine }) {
       <div className={styles.buttons}>
         {paper.pages > 1 && (
           <>
-            <Button size="compact-md" variant="default" disabled={page === 1} onClick={() => toPage(page - 1)}>{tell('paper.previous-page')}</Button>
+            <Button size="compact-sm" variant="default" disabled={page === 1} onClick={() => toPage(page - 1)}>{tell('paper.previous-page')}</Button>
             <span role="status">{tell('paper.page-of', { page, pages: paper.pages })}</span>
-            <Button size="compact-md" variant="default" disabled={page === paper.pages} onClick={() => toPage(page + 1)}>{tell('paper.next-page')}</Button>
+            <Button size="compact-sm" variant="default" disabled={page === paper.pages} onClick={() => toPage(page + 1)}>{tell('paper.next-page')}</Button>
           </>
         )}
-        <Button size="compact-md" variant="default" disabled={size === 0} onClick={() => toSize(size - 1)}>{tell('paper.smaller')}</Button>
-        <Button size="compact-md" variant="default" disabled={size === SIZES.length - 1} onClick={() => toSize(size + 1)}>{tell('paper.larger')}</Button>
-        <Button size="compact-md" variant="default" onClick={() => void turn()}>{tell('paper.turn')}</Button>
+        <Button size="compact-sm" variant="default" disabled={size === 0} onClick={() => toSize(size - 1)}>{tell('paper.smaller')}</Button>
+        <Button size="compact-sm" variant="default" disabled={size === SIZES.length - 1} onClick={() => toSize(size + 1)}>{tell('paper.larger')}</Button>
+        <Button size="compact-sm" variant="default" onClick={() => void turn()}>{tell('paper.turn')}</Button>
         <a href={paperAddress(paper.id)} download>{tell('paper.open-file')}</a>
       </div>
       <div className={styles.desk} role="region" aria-label={tell('paper.view')} tabIndex={0} onKeyDown={onKey}>
-        <img key={page} src={pageAddress(paper.id, page)} alt={tell('paper.picture', { page, name: paper.name })} data-turned={paper.turned} style={{ width: `${SIZES[size] ?? 100}%` }} />
+        <TurnedPage key={page} paper={paper} page={page} percent={SIZES[size] ?? 100} />
       </div>
       <p className={styles.small}>{tell('paper.keys')}</p>
+    </div>
+  );
+}
+
+/** A page in a frame of the shape that it has once it is turned, so that all of it can be reached. */
+function TurnedPage({ paper, page, percent }: { readonly paper: PaperLine; readonly page: number; readonly percent: number }) {
+  const [{ width, height }, setShape] = useState({ width: 1, height: 1 });
+  const sideways = paper.turned === 90 || paper.turned === 270;
+  return (
+    <div className={styles.frame} style={{ width: `${percent}%`, aspectRatio: sideways ? `${height} / ${width}` : `${width} / ${height}` }}>
+      <img
+        src={pageAddress(paper.id, page)}
+        alt={tell('paper.picture', { page, name: paper.name })}
+        data-turned={paper.turned}
+        style={{ width: sideways ? `${(100 * width) / height}%` : '100%' }}
+        onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) => setShape({ width: naturalWidth, height: naturalHeight })}
+      />
     </div>
   );
 }

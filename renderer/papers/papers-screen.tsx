@@ -41,7 +41,7 @@ export function PapersScreen() {
       <Asked answer={answer}>
         {(view) => (
           <>
-            <Filters view={view} wanted={wanted} set={set} />
+            {view.counts.all > 0 && <Filters view={view} wanted={wanted} set={set} />}
             {view.papers.length === 0 ? <p className={styles.empty}>{emptyWords(view, wanted)}</p> : <ul className={styles.grid} aria-label={tell('papers.list')}>{view.papers.map((paper) => <PaperCard key={paper.id} paper={paper} />)}</ul>}
             {view.pages > 1 && <Pages view={view} onPage={(next) => set({ page: next })} />}
           </>
@@ -70,7 +70,7 @@ function Filters({ view: { counts, cars }, wanted, set }: FiltersProps) {
           <Button key={show} size="compact-md" variant={show === wanted.show ? 'filled' : 'default'} aria-pressed={show === wanted.show} onClick={() => set({ show })}>{tell(`papers.show-${show}`, { n: counts[show] })}</Button>
         ))}
       </div>
-      <TextInput label={tell('papers.search')} value={wanted.search} autoComplete="off" onChange={(event) => set({ search: event.currentTarget.value.slice(0, 200) })} />
+      <TextInput className={styles.search} label={tell('papers.search')} value={wanted.search} autoComplete="off" onChange={(event) => set({ search: event.currentTarget.value.slice(0, 200) })} />
       <NativeSelect label={tell('papers.car')} value={wanted.car} onChange={(event) => set({ car: event.currentTarget.value })} data={[{ value: '', label: tell('papers.any-car') }, ...cars.map(({ id, name }) => ({ value: id, label: name }))]} />
       <NativeSelect label={tell('papers.kind')} value={wanted.kind} onChange={(event) => set({ kind: event.currentTarget.value })} data={[{ value: '', label: tell('papers.any-kind') }, ...(['pdf', 'picture', 'other'] as const).map((kind) => ({ value: kind, label: tell(`papers.kind-${kind}`) }))]} />
     </div>

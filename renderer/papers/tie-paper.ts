@@ -10,10 +10,13 @@ export interface TieTo {
   readonly title: string;
 }
 
-/** Puts a paper with something, and says so with the way back. */
-export async function tiePaper(paper: string, { kind, id, title }: TieTo): Promise<void> {
-  const result = await change('paper.tie', { paper, to: [{ kind, id }] });
-  note(result.ok ? tell('paper.tied', { title }) : sayFault(result.refusal), result.ok ? result.value.undo : []);
+/** Puts a paper with one or more things at once, and says so with the way back; whether it was done. */
+export async function tiePaper(paper: string, to: readonly TieTo[]): Promise<boolean> {
+  const result = await change('paper.tie', { paper, to: to.map(({ kind, id }) => ({ kind, id })) });
+  const [first, ...more] = to;
+  const done = more.length === 0 ? tell('paper.tied', { title: first?.title ?? '' }) : tell('paper.tied-many', { n: to.length });
+  note(result.ok ? done : sayFault(result.refusal), result.ok ? result.value.undo : []);
+  return result.ok;
 }
 
 /** Takes a paper from something again. */

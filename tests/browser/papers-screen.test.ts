@@ -1,3 +1,6 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { amountText } from '../../shared-core/units/money.ts';
 import { must } from '../../shared-core/result/assert.ts';
@@ -54,6 +57,11 @@ describe.skipIf(chromiumHere === null)('the Papers screen', () => {
     await page.getByRole('img', { name: 'Page 2 of receipt.pdf' }).waitFor();
     await page.getByRole('region', { name: 'The paper' }).press('r');
     await page.locator('[role=region] img[data-turned="90"]').waitFor();
+    // Turned, all of it can be reached: nothing of it lies left of or above the frame.
+    await expect.poll(() => page.locator('[role=region] img').evaluate((image) => {
+      const [shown, frame] = [image.getBoundingClientRect(), image.parentElement?.getBoundingClientRect() ?? new DOMRect()];
+      return Math.max(Math.abs(shown.left - frame.left), Math.abs(shown.top - frame.top), Math.abs(shown.right - frame.right), Math.abs(shown.bottom - frame.bottom)) < 2 && shown.width > shown.height;
+    })).toBe(true);
     await page.getByRole('button', { name: `Put it with this: ${record.title}, ${sayDate(record.date)}` }).first().press('Enter');
     await said(`It is with "${record.title}" now.`);
     expect((await sample.must('car.show', { car: record.car })).records.find((one) => one.record.id === record.id)?.record.papers.length).toBe(record.papers.length + 1);
@@ -65,10 +73,47 @@ describe.skipIf(chromiumHere === null)('the Papers screen', () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('Nothing yet.').waitFor();
 
+    const other = cars.find((one) => one.id !== record.car);
+    const choice = page.getByRole('group', { name: 'Tick what it belongs to' }).locator('..');
+    await choice.getByRole('combobox', { name: 'Car' }).selectOption(record.car);
+    await page.getByRole('checkbox', { name: 'the car as a whole' }).check();
+    await page.getByRole('checkbox', { name: `work: ${record.title}, ${sayDate(record.date)}` }).first().check();
+    await choice.getByRole('combobox', { name: 'Car' }).selectOption(other?.id ?? '');
+    await page.getByRole('checkbox', { name: 'the car as a whole' }).check();
+    await page.getByRole('button', { name: 'Put it with what is ticked (3)' }).press('Enter');
+    await said('It was put with 3 things.');
+    await page.getByRole('button', { name: `Untie from ${other?.name ?? ''}`, exact: true }).waitFor();
+    expect(await page.getByRole('button', { name: /^Untie from / }).count()).toBe(3);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Nothing yet.').waitFor();
+
     await page.getByRole('textbox', { name: 'What was done' }).fill('Wiper blades');
     await page.getByRole('button', { name: 'Record it with this paper' }).press('Enter');
     await said('"Wiper blades" is recorded with its paper.');
     await page.getByRole('link', { name: 'work: Wiper blades' }).waitFor();
     expect(sample.complaints).toEqual([]);
   }, 240_000);
+
+  test('a folder that is chosen is kept with what lies in the folders within it, and what is hidden is passed over', async () => {
+    const { page } = sample;
+    const folder = mkdtempSync(join(tmpdir(), 'papers-folder-'));
+    try {
+      mkdirSync(join(folder, 'within'));
+      writeFileSync(join(folder, 'first of folder.pdf'), await pdfOf(['One of a folder']));
+      writeFileSync(join(folder, 'within', 'deeper.pdf'), await pdfOf(['One further down']));
+      writeFileSync(join(folder, '.hidden'), 'hidden');
+      await page.getByRole('navigation').getByRole('link', { name: 'Papers', exact: true }).click();
+      const chosen = page.waitForEvent('filechooser');
+      await page.getByRole('button', { name: 'Keep a folder' }).click();
+      await (await chosen).setFiles(folder);
+      await said('2 papers are kept.');
+      const list = page.getByRole('list', { name: 'Papers' });
+      await list.getByRole('link', { name: 'first of folder.pdf' }).waitFor();
+      await list.getByRole('link', { name: 'deeper.pdf' }).waitFor();
+      expect(await list.getByRole('link', { name: '.hidden' }).count()).toBe(0);
+      expect(sample.complaints).toEqual([]);
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }, 120_000);
 });
