@@ -5,6 +5,9 @@ import { chromiumHere } from './launch-chromium.ts';
 import { printedPages, printedText } from './printed-page.ts';
 import { openSamplePage, type SamplePage } from './sample-page.ts';
 
+/** One point of white. */
+const PICTURE = Buffer.from('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mP8/5+hHgAHggJ/PchI7wAAAABJRU5ErkJggg==', 'base64');
+
 /** A visit to a garage from the request to what came back; each test goes on where the one before it stopped. */
 describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 }, () => {
   let sample: SamplePage;
@@ -70,7 +73,10 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
     await page.getByRole('button', { name: 'Enter a price' }).click();
     await dialog().getByLabel('Amount 1 in GBP').fill('120');
     for (const box of await dialog().getByRole('group', { name: 'Price 1 is for' }).getByRole('checkbox').all()) await box.check();
+    const [chosen] = await Promise.all([page.waitForEvent('filechooser'), dialog().getByText('Choose files').click()]);
+    await chosen.setFiles({ name: 'quote.png', mimeType: 'image/png', buffer: PICTURE });
     await dialog().getByRole('button', { name: 'Keep the price' }).click();
+    await page.getByRole('link', { name: 'The paper it stands on' }).waitFor();
     await page.getByText('together £120.00').waitFor();
     await page.getByRole('button', { name: 'It is booked' }).click();
     await firstField('Day given');
@@ -91,13 +97,17 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
     await page.getByRole('button', { name: 'Say what came back' }).click();
     await firstField('Done on');
     await dialog().getByLabel('brake fluid', { exact: true }).selectOption('not done');
+    await dialog().getByLabel('What the garage said of brake fluid').fill('no time left');
     await dialog().getByLabel('Charged in all, in GBP').fill('80');
+    const [chosen] = await Promise.all([page.waitForEvent('filechooser'), dialog().getByText('Choose files').click()]);
+    await chosen.setFiles({ name: 'invoice.png', mimeType: 'image/png', buffer: PICTURE });
     await dialog().getByRole('button', { name: 'Add something done unasked' }).click();
     await dialog().getByLabel('Done unasked 1').fill('a wash');
     await sample.axeAtEverySize('the form of what came back');
     await dialog().getByRole('button', { name: 'Keep what came back' }).click();
     await said('What came back is kept.');
-    await part('Asked and not done').getByText('brake fluid').waitFor();
+    await part('Asked and not done').getByText('brake fluid (no time left)').waitFor();
+    expect(await page.getByRole('link', { name: 'The invoice' }).getAttribute('href')).toMatch(/^\/papers\/[0-9a-f]{64}$/);
     await part('Done unasked').getByText('a wash').waitFor();
     await page.getByText('£80.00 was charged and £120.00 was quoted, but not for the same work: the difference says nothing.').waitFor();
     await page.getByText('The price also covers what was not done: no difference.').waitFor();

@@ -7,6 +7,8 @@ import { choices } from '../../ui/form/choices.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldRow } from '../../ui/form/fields.tsx';
+import { withPapers } from '../../ui/form/keep-papers.ts';
+import { PaperField } from '../../ui/form/paper-field.tsx';
 import { FieldsRead } from '../../ui/form/read-fields.ts';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
@@ -28,7 +30,7 @@ export function BackForm({ view, onClose }: { readonly view: BookingView; readon
   const entry = useEntry({
     key: `booking.back ${session.id}`,
     start: {
-      doneOn: (cameBack?.doneOn ?? begun) as string, total: shown(cameBack?.chargedMinor), note: cameBack?.note ?? '',
+      doneOn: (cameBack?.doneOn ?? begun) as string, total: shown(cameBack?.chargedMinor), note: cameBack?.note ?? '', file: null as File | null,
       asked: wanted.map((line): Said => {
         const said = cameBack?.lines.find((one) => one.wanted === line.id);
         return { text: line.text, as: said?.as ?? (cameBack === null ? 'done' : 'unsaid'), charge: shown(said?.chargedMinor), note: said?.note ?? '' };
@@ -48,8 +50,9 @@ export function BackForm({ view, onClose }: { readonly view: BookingView; readon
         ...draft.more.flatMap((one, at) => (one.text.trim() === '' ? [] : [{ as: 'done-unasked' as const, text: one.text, note: one.note, chargedMinor: amount(one, `more.${at}`) }])),
       ];
       const doneOn = read.date('doneOn', draft.doneOn) ?? today;
-      const whole = read.whole({ session: session.id, doneOn, lines, chargedMinor: read.moneyOrNull('chargedMinor', draft.total, currency), paper: cameBack?.paper ?? null, note: draft.note });
-      return whole.ok ? change('booking.came-back', whole.value) : whole;
+      const whole = read.whole({ session: session.id, doneOn, lines, chargedMinor: read.moneyOrNull('chargedMinor', draft.total, currency), note: draft.note });
+      if (!whole.ok) return whole;
+      return withPapers(draft.file === null ? [] : [draft.file], ([paper]) => change('booking.came-back', { ...whole.value, paper: paper ?? cameBack?.paper ?? null }));
     },
     onDone: ({ undo }) => {
       note(tell('back.saved'), undo);
@@ -58,6 +61,7 @@ export function BackForm({ view, onClose }: { readonly view: BookingView; readon
   });
   const put = (list: 'asked' | 'against' | 'more', at: number, changed: Partial<Said>) => entry.set({ [list]: entry.draft[list].map((one, index) => (index === at ? { ...one, ...changed } : one)) });
   const charge = (list: 'asked' | 'against' | 'more', one: Said, at: number) => <TextInput {...entry.at(`${list}.${at}`)} label={tell('back.charge-of', { text: one.text, currency })} value={one.charge} onChange={(event) => put(list, at, { charge: event.currentTarget.value })} inputMode="decimal" autoComplete="off" />;
+  const said = (list: 'asked' | 'against', one: Said, at: number) => <TextInput label={tell('back.note-of', { text: one.text })} value={one.note} maxLength={500} autoComplete="off" onChange={(event) => put(list, at, { note: event.currentTarget.value })} />;
   return (
     <EntryForm entry={entry} submit={tell('back.save')} onCancel={onClose}>
       <DateField {...bindDate(entry, 'doneOn')} data-autofocus max={today} label={tell('back.day')} />
@@ -65,12 +69,14 @@ export function BackForm({ view, onClose }: { readonly view: BookingView; readon
         <FieldRow key={`asked ${at}`}>
           <NativeSelect label={one.text} value={one.as} onChange={(event) => put('asked', at, { as: event.currentTarget.value })} data={choices('back.as-', ['done', 'not-done', 'unsaid'])} />
           {one.as === 'done' && charge('asked', one, at)}
+          {one.as === 'not-done' && said('asked', one, at)}
         </FieldRow>
       ))}
       {entry.draft.against.map((one, at) => (
         <FieldRow key={`against ${at}`}>
           <NativeSelect label={one.text} value={one.as} onChange={(event) => put('against', at, { as: event.currentTarget.value })} data={choices('back.as-', ['left', 'all-same'])} />
           {one.as === 'all-same' && charge('against', one, at)}
+          {one.as === 'all-same' && said('against', one, at)}
         </FieldRow>
       ))}
       {entry.draft.more.map((one, at) => (
@@ -81,6 +87,7 @@ export function BackForm({ view, onClose }: { readonly view: BookingView; readon
       ))}
       <Button variant="default" size="compact-md" onClick={() => entry.set({ more: [...entry.draft.more, { text: '', as: 'done', charge: '', note: '' }] })}>{tell('back.more-add')}</Button>
       <TextInput {...bindText(entry, 'total', 'chargedMinor')} label={tell('back.total', { currency })} inputMode="decimal" autoComplete="off" />
+      <PaperField place={entry.at('papers')} label={tell('back.paper')} file={entry.draft.file} kept={cameBack?.paper ?? null} onChange={(file) => entry.set({ file })} />
       <TextInput {...bindText(entry, 'note')} label={tell('back.note')} autoComplete="off" />
     </EntryForm>
   );

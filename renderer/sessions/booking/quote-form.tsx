@@ -6,6 +6,8 @@ import { bindDate, bindText } from '../../ui/form/bind.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldGroup, FieldRow } from '../../ui/form/fields.tsx';
+import { withPapers } from '../../ui/form/keep-papers.ts';
+import { PaperField } from '../../ui/form/paper-field.tsx';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
@@ -32,7 +34,7 @@ export function QuoteForm({ view, quote, onClose }: QuoteFormProps) {
   const entry = useEntry({
     key: `booking.quote ${session.id} ${quote?.id ?? ''}`,
     start: {
-      by: quote?.by ?? '', on: (quote?.on ?? today) as string, validUntil: (quote?.validUntil ?? '') as string, total: shown(quote?.totalMinor ?? null), note: quote?.note ?? '',
+      by: quote?.by ?? '', on: (quote?.on ?? today) as string, validUntil: (quote?.validUntil ?? '') as string, total: shown(quote?.totalMinor ?? null), note: quote?.note ?? '', file: null as File | null,
       lines: (quote?.lines ?? []).length > 0 ? (quote?.lines ?? []).map((one): Line => ({ text: one.text, amount: shown(one.amountMinor), covers: one.covers })) : [{ text: '', amount: '', covers: [] }] as readonly Line[],
     },
     send: async (draft) => {
@@ -40,8 +42,9 @@ export function QuoteForm({ view, quote, onClose }: QuoteFormProps) {
       const meant = draft.lines.filter((one) => one.text.trim() !== '' || one.amount.trim() !== '' || one.covers.length > 0);
       const lines = meant.map((one, at) => ({ text: one.text.trim() === '' ? wanted.filter((line) => one.covers.includes(line.id)).map((line) => line.text).join(', ').slice(0, 200) : one.text, covers: [...one.covers], amountMinor: read.moneyOrNull(`quote.lines.${at}.amountMinor`, one.amount, currency) }));
       const on = read.date('quote.on', draft.on) ?? today;
-      const whole = read.whole({ session: session.id, quote: { ...(quote === null ? {} : { id: quote.id, paper: quote.paper }), by: textOrNull(draft.by), on, validUntil: read.dateOrNull('quote.validUntil', draft.validUntil), lines, totalMinor: read.moneyOrNull('quote.totalMinor', draft.total, currency), note: draft.note } });
-      return whole.ok ? change('booking.quote', whole.value) : whole;
+      const whole = read.whole({ session: session.id, quote: { ...(quote === null ? {} : { id: quote.id }), by: textOrNull(draft.by), on, validUntil: read.dateOrNull('quote.validUntil', draft.validUntil), lines, totalMinor: read.moneyOrNull('quote.totalMinor', draft.total, currency), note: draft.note } });
+      if (!whole.ok) return whole;
+      return withPapers(draft.file === null ? [] : [draft.file], ([paper]) => change('booking.quote', { ...whole.value, quote: { ...whole.value.quote, paper: paper ?? quote?.paper ?? null } }));
     },
     onDone: ({ undo }) => {
       note(tell('quotes.saved'), undo);
@@ -71,6 +74,7 @@ export function QuoteForm({ view, quote, onClose }: QuoteFormProps) {
       ))}
       <Button variant="default" size="compact-md" onClick={() => entry.set({ lines: [...lines, { text: '', amount: '', covers: [] }] })}>{tell('booking.add', { what: tell('quotes.title') })}</Button>
       <TextInput {...bindText(entry, 'total', 'quote.totalMinor')} label={tell('quotes.total', { currency })} inputMode="decimal" autoComplete="off" />
+      <PaperField place={entry.at('papers')} label={tell('quotes.paper')} file={entry.draft.file} kept={quote?.paper ?? null} onChange={(file) => entry.set({ file })} />
       <TextInput {...bindText(entry, 'note', 'quote.note')} label={tell('back.note')} autoComplete="off" />
     </EntryForm>
   );

@@ -1,6 +1,7 @@
 import { Button } from '@mantine/core';
 import type { BookingView, QuoteView } from '../../../shared-core/views/booking-view-schema.ts';
 import { change } from '../../ui/change.ts';
+import { PaperLink } from '../../ui/form/paper-field.tsx';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
@@ -41,7 +42,7 @@ function Quote({ view, quote, open }: { readonly view: BookingView; readonly quo
   return (
     <div className={sheetStyles.group}>
       <h3>{title}</h3>
-      <p>{facts.join(' · ')}</p>
+      <p>{facts.join(' · ')}{quote.paper !== null && <> · <PaperLink paper={quote.paper} text={tell('quotes.paper')} /></>}</p>
       <ul className={sheetStyles.plain}>
         {quote.lines.map((line, at) => <li key={at}>{[line.text, line.amountMinor === null ? tell('quotes.no-amount') : words.money(line.amountMinor), line.covers.length === 0 ? tell('quotes.covers-none') : tell('quotes.covers', { lines: line.covers.map(textOf).join(', ') })].join(' · ')}</li>)}
       </ul>

@@ -1,4 +1,5 @@
 import type { BookingView, Outcome } from '../../../shared-core/views/booking-view-schema.ts';
+import { PaperLink } from '../../ui/form/paper-field.tsx';
 import { useWords } from '../../ui/household.tsx';
 import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import sectionStyles from '../../ui/section.module.css';
@@ -15,6 +16,7 @@ export function WhatCameBack({ view, open }: { readonly view: BookingView; reado
   return (
     <Section title={tell('back.title')} add={{ label: tell(outcome === null ? 'back.enter' : 'back.change'), onAdd: () => open({ kind: 'back' }) }}>
       {outcome === null ? <p className={sectionStyles.soft}>{tell('back.none')}</p> : <Told outcome={outcome} />}
+      {view.booking?.cameBack?.paper != null && <p><PaperLink paper={view.booking.cameBack.paper} text={tell('back.paper')} /></p>}
     </Section>
   );
 }

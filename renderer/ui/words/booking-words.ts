@@ -69,6 +69,7 @@ export const BOOKING_SCREEN_WORDS = {
   'quotes.line-amount': 'Amount {n} in {currency} (empty: none of its own)',
   'quotes.line-covers': 'Price {n} is for',
   'quotes.total': 'Sum as named, in {currency}',
+  'quotes.paper': 'The paper it stands on',
   'quotes.save': 'Keep the price',
 
   'booked.title': 'Booked',
@@ -114,6 +115,8 @@ export const BOOKING_SCREEN_WORDS = {
   'back.more-add': 'Add something done unasked',
   'back.total': 'Charged in all, in {currency}',
   'back.note': 'Note',
+  'back.note-of': 'What the garage said of {text}',
+  'back.paper': 'The invoice',
   'back.save': 'Keep what came back',
   'back.saved': 'What came back is kept.',
 

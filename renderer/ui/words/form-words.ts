@@ -197,6 +197,8 @@ export const FORM_WORDS = {
   'record-form.papers-what': 'receipt, certificate or photograph; up to 25 MB each',
   'record-form.papers-choose': 'Choose files',
   'record-form.papers-clear': 'Take the chosen files away',
+  'paper-field.kept': 'The paper that is kept',
+  'paper-field.other': 'Choose another file',
   'record-form.note': 'Note',
   'record-form.reconstructed': 'Written from memory, long afterwards',
 

@@ -1,0 +1,38 @@
+import { FileInput } from '@mantine/core';
+import { paperAddress } from '../../bridge/paper-address.ts';
+import { tell } from '../words/tell.ts';
+import type { FieldPlace } from './use-entry.ts';
+
+interface PaperFieldProps {
+  readonly place: FieldPlace;
+  readonly label: string;
+  readonly file: File | null;
+  /** The paper that stands there already; another one takes its place. */
+  readonly kept: string | null;
+  readonly onChange: (file: File | null) => void;
+}
+
+/** The one paper that something stands on. */
+export function PaperField({ place, label, file, kept, onChange }: PaperFieldProps) {
+  return (
+    <div>
+      <FileInput
+        {...place}
+        clearable
+        clearButtonProps={{ 'aria-label': tell('record-form.papers-clear') }}
+        value={file}
+        onChange={onChange}
+        label={label}
+        description={tell('record-form.papers-what')}
+        placeholder={tell(kept === null ? 'record-form.papers-choose' : 'paper-field.other')}
+        accept="application/pdf,image/jpeg,image/png,image/webp"
+      />
+      {kept !== null && <PaperLink paper={kept} text={tell('paper-field.kept')} />}
+    </div>
+  );
+}
+
+/** Opens a kept paper. */
+export function PaperLink({ paper, text }: { readonly paper: string; readonly text: string }) {
+  return <a href={paperAddress(paper)} target="_blank" rel="noopener noreferrer">{text}</a>;
+}
