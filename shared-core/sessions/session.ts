@@ -11,6 +11,9 @@ import { longText } from '../result/plain-text.ts';
 import { places } from './place.ts';
 import { taskRefSchema, taskReference } from './task-ref.ts';
 
+/** As many tasks as one session may hold. */
+export const MOST_TASKS = 100;
+
 /** Proposed ones are laid on the yard and may be laid anew; kept and moved ones stay where they are; the others are history. */
 export const sessionStateSchema = z.enum(['proposed', 'kept', 'moved', 'done', 'cancelled']);
 
@@ -19,7 +22,7 @@ export const sessionSchema = z.strictObject({
   id: idSchema,
   day: dateSchema,
   place: idSchema,
-  tasks: z.array(taskRefSchema).min(1).max(100),
+  tasks: z.array(taskRefSchema).min(1).max(MOST_TASKS),
   state: sessionStateSchema,
   /** Where it stood before it was last moved. */
   movedFrom: z.strictObject({ day: dateSchema, place: idSchema }).nullable(),

@@ -3,6 +3,7 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import { disposalSchema } from '../work/disposal.ts';
 import { recordLineSchema } from '../records/work-record.ts';
 import { stepValueSchema } from '../work/doing.ts';
+import { instantSchema } from '../work/instant.ts';
 import { jobSheetSchema } from './job-sheet-view-schema.ts';
 import { saidSchema } from './plan-said.ts';
 
@@ -21,8 +22,10 @@ export const closingTaskSchema = z.object({
    * done and some was not, so that the keeper says it; and of an obligation.
    */
   outcome: recordLineSchema.shape.outcome.nullable(),
-  /** Whole minutes by its own time; null where none ran. */
+  /** Whole minutes by its own time, counted while somebody was there; null where none ran to speak of. */
   minutes: z.int().nullable(),
+  /** Minutes below or above which one is asked whether they are right, by what it took before; null where nobody knows. */
+  asks: z.object({ likely: z.int(), below: z.int(), above: z.int() }).nullable(),
   /** Torques given and steps left out, for the line's note; what does not stand there whole is in the note of the car. */
   note: z.string(),
   followUps: jobSheetSchema.shape.cars.element.shape.tasks.element.shape.followUps,
@@ -63,6 +66,8 @@ export const closingSchema = z.object({
   session: jobSheetSchema.shape.session,
   date: dateSchema,
   cars: z.array(closingCarSchema),
+  /** Time that ran on after the last sign of work, which is not counted; null where none did. */
+  ranOn: z.object({ name: z.string(), after: instantSchema, minutes: z.int() }).nullable(),
   /** Seconds of what several tasks share: they are of no task's own minutes, and stand in the note of the first car. */
   sharedSeconds: z.int(),
   /** Leavings of what was done, to be written down until they are taken away; `kept`: those that one usually keeps in a can. */

@@ -6,6 +6,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { dayOfLastTick } from '../records/close-session.ts';
 import { recordedSince } from '../records/recorded-since.ts';
+import { workRecords } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
 import { must } from '../result/assert.ts';
 import { ok } from '../result/result.ts';
@@ -13,7 +14,9 @@ import { say } from '../result/words/say.ts';
 import type { Session } from '../sessions/session.ts';
 import { keptSession } from '../work/begin-work.ts';
 import type { Disposal } from '../work/disposal.ts';
+import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
+import { vouchedSeconds } from '../work/take-time.ts';
 import { lineNote, notesOfTask, recordNote, torqueNotes, type NoteLine } from './closing-note.ts';
 import { closingParts, type TakingTask, type TaskParts } from './closing-parts.ts';
 import { closingSchema, type Closing, type ClosingCar, type ClosingTask } from './closing-schema.ts';
@@ -21,7 +24,11 @@ import type { Doing, DoingStep } from './doing-schema.ts';
 import { doingOfSheet } from './doing-view.ts';
 import type { CarJob, JobSheet } from './job-sheet-view-schema.ts';
 import { showJobSheet } from './job-sheet-view.ts';
+import { ownMinutes } from './own-minutes.ts';
 import { said } from './plan-said.ts';
+
+/** As many minutes as a line holds. */
+const LONGEST_MINUTES = 6000;
 
 /** Leavings that one keeps in a can or aside until they are taken away; the rest goes with what is collected at the door. Common practice, no source. */
 const KEPT: readonly Disposal[] = ['used-oil', 'oil-filter', 'coolant', 'brake-fluid', 'fuel', 'fuel-filter', 'battery', 'old-linings', 'tyre'];
@@ -37,7 +44,8 @@ export const showClosing = ask({
     if (!sheet.ok) return sheet;
     const doing = doingOfSheet(facts, sheet.value, moment);
     const date = dayOfLastTick(facts, session.value) ?? earliest(session.value.day, moment.today) ?? moment.today;
-    const told = sheet.value.cars.map((job) => carOf(facts, session.value, job, doing));
+    const seconds = vouchedSeconds(facts, session.value.id, moment.now);
+    const told = sheet.value.cars.map((job) => carOf(facts, session.value, job, doing, seconds));
     const parts = sheet.value.partsFrom === 'garage' ? new Map<string, TaskParts>() : closingParts(facts, takingTasks(told), date, moment.today);
     const done = new Set(told.flatMap((car) => car.tasks.filter(isDone).map((task) => task.key)));
     const wastes = wastesOf(sheet.value);
@@ -45,8 +53,9 @@ export const showClosing = ask({
       today: moment.today,
       session: doing.session,
       date,
-      cars: told.map(({ notes, ...car }, at) => ({ ...car, ...partsOf(car, parts, true), otherwise: partsOf(car, parts, false), note: recordNote([...notes, ...(at === 0 ? sharedNote(doing) : [])]) })),
-      sharedSeconds: doing.sharedSeconds,
+      cars: told.map(({ notes, ...car }, at) => ({ ...car, ...partsOf(car, parts, true), otherwise: partsOf(car, parts, false), note: recordNote([...notes, ...(at === 0 ? sharedNote(seconds.get(null) ?? 0) : [])]) })),
+      ranOn: ranOnOf(doing),
+      sharedSeconds: seconds.get(null) ?? 0,
       wastes: wastes.filter((one) => one.tasks.some((task) => done.has(task))),
       otherwise: wastes.filter((one) => !one.tasks.some((task) => done.has(task))),
     });
@@ -59,9 +68,9 @@ function isDone({ outcome }: ClosingTask): boolean {
   return outcome !== null && outcome !== 'not-done';
 }
 
-function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing): BareCar & { readonly notes: readonly NoteLine[] } {
+function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing, seconds: ReturnType<typeof vouchedSeconds>): BareCar & { readonly notes: readonly NoteLine[] } {
   const values = valuesOf(facts, session.id).filter((one) => one.car === job.car);
-  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, task, doing));
+  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, task, doing, seconds.get(task.key) ?? 0));
   const recorded = job.tasks.filter((task) => task.done).flatMap((task) => recordedOf(facts, session, task));
   return {
     car: job.car, carName: job.carName,
@@ -79,9 +88,8 @@ function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob[
   return on === null ? [] : [{ task, key, name, on, said: said({ key: 'closing-recorded', values: { task: name, on } }) }];
 }
 
-function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing): { readonly task: ClosingTask; readonly rest: readonly string[] } {
+function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {
   const item = task.task.kind === 'item' ? facts.get(serviceItems, task.task.id) : null;
-  const seconds = doing.tasks.find((one) => one.key === task.key)?.seconds ?? 0;
   const steps = doing.steps.filter((step) => step.of.some((ref) => ref.task === task.key));
   const { note, rest } = lineNote(notesOfTask(task.key, steps));
   return {
@@ -90,12 +98,31 @@ function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing): { re
       steps: steps.length, ticked: steps.filter((step) => step.tick?.as === 'done').length, leftOut: steps.filter((step) => step.tick?.as === 'left-out').length,
       work: item?.work ?? null,
       outcome: item === null ? null : outcomeOf(item, steps, foundAt(task.key, doing)),
-      minutes: seconds === 0 ? null : Math.max(1, Math.round(seconds / 60)),
+      minutes: minutesOf(seconds),
+      asks: item === null ? null : asksOf(ownMinutes(item, facts.ofCar(workRecords, item.car))),
       note,
       followUps: task.followUps,
     },
     rest,
   };
+}
+
+/** A press by mistake is no time, and what no record can hold was left running. */
+function minutesOf(seconds: number): number | null {
+  const minutes = Math.round(seconds / 60);
+  return minutes < 1 || minutes > LONGEST_MINUTES ? null : minutes;
+}
+
+/** What lies further off than twice the spread of four times in five is asked about: about one time in a hundred (normal distribution). */
+function asksOf(usual: ReturnType<typeof ownMinutes>): ClosingTask['asks'] {
+  if (usual === null) return null;
+  const { minutes: likely, low, high } = usual;
+  return { likely, below: Math.floor(low ** 2 / likely), above: Math.ceil(high ** 2 / likely) };
+}
+
+function ranOnOf({ leftRunning, running, lastSign, now }: Doing): Closing['ranOn'] {
+  if (!leftRunning || running === null || lastSign === null) return null;
+  return { name: running.name, after: lastSign, minutes: Math.round(secondsBetween(lastSign, now) / 60) };
 }
 
 /**
@@ -131,7 +158,7 @@ function wastesOf({ disposal }: JobSheet): Closing['wastes'] {
 }
 
 /** What the steps that several tasks share took: it is no task's own time, and is not lost. */
-function sharedNote({ sharedSeconds }: Doing): readonly NoteLine[] {
-  const minutes = Math.round(sharedSeconds / 60);
+function sharedNote(seconds: number): readonly NoteLine[] {
+  const minutes = Math.round(seconds / 60);
   return minutes === 0 ? [] : [{ about: null, pieces: [say({ key: 'closing-shared-time', values: { n: minutes } })] }];
 }

@@ -3,6 +3,7 @@ import type { Facts } from '../journal/facts.ts';
 import type { Moment } from '../journal/operation.ts';
 import { findTask, taskKey, type TaskRef } from '../sessions/task-ref.ts';
 import { findMade, finds, photoRemoved, photoTaken, stepKey, stepTicked, stepValueRead, stepValueRemoved, tickRemoved, timeTaken, type StepRef, type Tick } from './doing.ts';
+import { isBefore } from './instant.ts';
 import { sameRead, valuesOf } from './read-at-step.ts';
 import { photosOf } from './take-photo.ts';
 import { spansOf, vouchedUntil } from './take-time.ts';
@@ -45,7 +46,7 @@ function scopeOf(facts: Facts, { goes, stays }: CarriedWork): Scope {
 
 function carryTicks(facts: Facts, { from, to }: CarriedWork, scope: Scope, { newId }: Moment): readonly NewEntry[] {
   const there = ticksOf(facts, to);
-  const later = (ref: StepRef, tick: Tick) => there.some((one) => one.at > tick.at && one.of.some((own) => stepKey(own) === stepKey(ref)));
+  const later = (ref: StepRef, tick: Tick) => there.some((one) => isBefore(tick.at, one.at) && one.of.some((own) => stepKey(own) === stepKey(ref)));
   const won = new Set<string>();
   const moved = ticksOf(facts, from).flatMap((tick) => {
     const [going, staying] = [tick.of.filter((ref) => scope.task(ref.task)), tick.of.filter((ref) => !scope.task(ref.task))];
@@ -69,7 +70,7 @@ function carryValues(facts: Facts, { from, to }: CarriedWork, scope: Scope): rea
   const there = valuesOf(facts, to);
   return valuesOf(facts, from).filter((one) => scope.at(one.at, one.car)).flatMap((value) => {
     const twin = there.find((one) => stepKey(one.at) === stepKey(value.at) && sameRead(one.read, value.read));
-    if (twin !== undefined && twin.written > value.written) return [newEntry(stepValueRemoved, { id: value.id, car: null })];
+    if (twin !== undefined && isBefore(value.written, twin.written)) return [newEntry(stepValueRemoved, { id: value.id, car: null })];
     return [...(twin === undefined ? [] : [newEntry(stepValueRemoved, { id: twin.id, car: null })]), newEntry(stepValueRead, { ...value, session: to })];
   });
 }

@@ -9,7 +9,7 @@ import { taskKey } from '../sessions/task-ref.ts';
 import { finds } from './doing.ts';
 import { valuesOf } from './read-at-step.ts';
 import { photosOf } from './take-photo.ts';
-import { secondsByTask, spansOf } from './take-time.ts';
+import { vouchedSeconds } from './take-time.ts';
 import { ticksOf } from './tick-step.ts';
 
 /** The keeper was told that work in hand would come into no record, and is sure. */
@@ -42,7 +42,7 @@ export const releaseWithWork = change({
 /** Refused where something was ticked, timed, read, photographed or found, and says how much; `tasks` null: of all. */
 function checkNoWork(facts: Facts, session: string, tasks: ReadonlySet<string> | null, now: string): Result<null> {
   const of = (task: string | null) => tasks === null || (task !== null && tasks.has(task));
-  const seconds = [...secondsByTask(spansOf(facts, session), now)].reduce((sum, [task, own]) => sum + (of(task) ? own : 0), 0);
+  const seconds = [...vouchedSeconds(facts, session, now)].reduce((sum, [task, own]) => sum + (of(task) ? own : 0), 0);
   const counts = {
     ticked: ticksOf(facts, session).filter((tick) => tick.of.some((ref) => of(ref.task))).length,
     minutes: seconds === 0 ? 0 : Math.max(1, Math.round(seconds / 60)),

@@ -11,6 +11,7 @@ import { findTask, taskOfKey } from '../sessions/task-ref.ts';
 import { torqueFromTyped } from '../units/torque.ts';
 import { begunSession } from './begin-work.ts';
 import { stepKey, stepValueRead, stepValueRemoved, stepValues, stepValueSchema, type StepRef, type StepValue } from './doing.ts';
+import { isBefore } from './instant.ts';
 import { isKnownStep } from './known-steps.ts';
 
 const shape = stepValueSchema.shape;
@@ -48,7 +49,7 @@ export const unreadAtStep = change({
 
 /** What was read in a session, in order of writing. */
 export function valuesOf(facts: Facts, session: string): readonly StepValue[] {
-  return facts.all(stepValues).filter((one) => one.session === session).sort((a, b) => (a.written < b.written ? -1 : a.written > b.written ? 1 : a.id < b.id ? -1 : 1));
+  return facts.all(stepValues).filter((one) => one.session === session).sort((a, b) => (isBefore(a.written, b.written) ? -1 : isBefore(b.written, a.written) ? 1 : a.id < b.id ? -1 : 1));
 }
 
 /** The day on which a value was read. */

@@ -5,6 +5,8 @@ import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { bindText } from '../../ui/form/bind.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
+import { minutesWords } from '../../ui/due-words.ts';
+import { hourOf } from '../../ui/hour-of.ts';
 import { useHousehold, useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { sessionTitle } from '../../ui/plan/plan-words.ts';
@@ -53,6 +55,7 @@ function ClosingForm({ closing }: { readonly closing: Closing }) {
   return (
     <EntryForm entry={entry} submit={tell('closing.submit')} onCancel={() => go('/sessions')}>
       <div className={styles.reading}><DateField {...entry.at('date')} value={draft.date ?? closing.date} onChange={(date) => set({ date })} max={closing.today} label={tell('closing.date')} /></div>
+      {closing.ranOn !== null && <p role="note">{tell('closing.ran-on', { name: closing.ranOn.name, time: hourOf(closing.ranOn.after), minutes: minutesWords(closing.ranOn.minutes) })}</p>}
       {closing.cars.map((car, at) => (
         <CarClosing key={car.car} car={car} told={draft.cars[car.car] ?? {}} at={at} place={entry.at} group={entry.atGroup} currency={currency} garage={closing.session.placeKind === 'garage'} onChange={(next) => set({ cars: { ...draft.cars, [car.car]: { ...draft.cars[car.car], ...next } } })} />
       ))}

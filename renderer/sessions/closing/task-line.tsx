@@ -2,6 +2,7 @@ import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import type { ClosingTask } from '../../../shared-core/views/closing-schema.ts';
 import { choices } from '../../ui/form/choices.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
+import { minutesWords } from '../../ui/due-words.ts';
 import type { FieldPlace } from '../../ui/form/use-entry.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { isToldDone, type Outcome, type TaskChanges, type TaskDraft } from './closing-changes.ts';
@@ -43,10 +44,17 @@ function Done({ task, draft, at, place, onChange }: TaskLineProps) {
   return (
     <div className={styles.fields}>
       <NativeSelect {...place(`${at}outcome`)} label={tell('record-form.outcome', { line: task.name })} description={draft.outcome === null ? tell('closing.choose-what') : undefined} value={draft.outcome ?? ''} data={[...(draft.outcome === null ? [{ value: '', label: tell('closing.choose') }] : []), ...(task.work === 'check' ? CHECKED : REPLACED)]} onChange={(event) => onChange({ outcome: event.currentTarget.value as Outcome })} />
-      {draft.outcome !== 'not-done' && <TextInput {...place(`${at}minutes`)} label={tell('closing.minutes')} aria-label={tell('closing.minutes-of', { task: task.name })} value={draft.minutes} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ minutes: event.currentTarget.value })} />}
+      {draft.outcome !== 'not-done' && <TextInput {...place(`${at}minutes`)} label={tell('closing.minutes')} description={oddMinutes(task, draft.minutes)} aria-label={tell('closing.minutes-of', { task: task.name })} value={draft.minutes} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ minutes: event.currentTarget.value })} />}
       <TextInput label={tell(draft.outcome === 'not-done' ? 'closing.why-not' : 'closing.note')} aria-label={tell('closing.note-of', { task: task.name })} value={draft.note} maxLength={500} autoComplete="off" onChange={(event) => onChange({ note: event.currentTarget.value, noteOver: task.note })} />
     </div>
   );
+}
+
+/** Minutes far from what it took before are asked about; they are taken as they are. */
+function oddMinutes({ asks }: ClosingTask, typed: string): string | undefined {
+  const minutes = Number(typed);
+  if (asks === null || typed.trim() === '' || (minutes >= asks.below && minutes <= asks.above)) return undefined;
+  return tell('closing.minutes-odd', { likely: minutesWords(asks.likely) });
 }
 
 function Met({ task, draft, at, place, currency, onChange }: TaskLineProps) {

@@ -2,6 +2,8 @@ import { useEffect, useState } from 'react';
 import type { Doing } from '../../../shared-core/views/doing-schema.ts';
 import { change } from '../../ui/change.ts';
 import { minutesWords } from '../../ui/due-words.ts';
+import { hourOf } from '../../ui/hour-of.ts';
+import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { BigButton } from './big-button.tsx';
 import styles from './doing.module.css';
@@ -17,14 +19,18 @@ export function TimeBar({ doing, task }: TimeBarProps) {
   const { running, session } = doing;
   const seconds = useSecondsSince(doing.now, running !== null);
   const [asked, setAsked] = useState(doing.leftRunning);
-  const time = (run: boolean, upTo: string | null = null) => void change('work.time', { session: session.id, task: run ? task : null, run, upTo });
+  const time = async (run: boolean, upTo: string | null = null) => {
+    const reply = await change('work.time', { session: session.id, task: run ? task : null, run, upTo });
+    const paused = reply.ok ? reply.value.paused.flatMap(({ to }) => to ?? []).at(-1) : undefined;
+    if (paused !== undefined) note(tell('doing.paused-elsewhere', { time: hourOf(paused) }));
+  };
   const own = doing.tasks.find((one) => one.key === task);
   const spent = (own?.seconds ?? doing.sharedSeconds) + (running !== null && running.task === task ? seconds : 0);
   if (asked && running !== null && doing.lastSign !== null) {
     const { lastSign } = doing;
     const answer = (upTo: string | null) => {
       setAsked(false);
-      time(true, upTo);
+      void time(true, upTo);
     };
     return (
       <div className={styles.time} role="group" aria-label={tell('doing.time')}>
@@ -37,7 +43,7 @@ export function TimeBar({ doing, task }: TimeBarProps) {
   return (
     <div className={styles.time} role="group" aria-label={tell('doing.time')}>
       <p><span className={styles.clock}>{shown(spent)}</span> {own === undefined ? tell('doing.time-shared') : own.name}{own?.likelyMinutes != null && <span className={styles.soft}> · {tell('doing.time-likely', { minutes: minutesWords(own.likelyMinutes) })}</span>}</p>
-      {running === null ? <BigButton onPress={() => time(true)}>{tell('doing.time-run')}</BigButton> : <BigButton onPress={() => time(false)}>{tell('doing.time-pause')}</BigButton>}
+      {running === null ? <BigButton onPress={() => void time(true)}>{tell('doing.time-run')}</BigButton> : <BigButton onPress={() => void time(false)}>{tell('doing.time-pause')}</BigButton>}
     </div>
   );
 }
@@ -62,8 +68,4 @@ function secondsFrom(from: string, to: string): number {
 function shown(seconds: number): string {
   const [hours, minutes, rest] = [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60];
   return `${hours}:${String(minutes).padStart(2, '0')}:${String(rest).padStart(2, '0')}`;
-}
-
-function hourOf(instant: string): string {
-  return new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));
 }

@@ -14,6 +14,8 @@ export const CLOSING_WORDS = {
   'closing.choose-what': 'Some of its steps are ticked and some are not: only you know.',
   'closing.minutes': 'Minutes it took',
   'closing.minutes-of': 'Minutes it took: {task}',
+  'closing.minutes-odd': 'Is that right? It usually takes {likely}.',
+  'closing.ran-on': 'The time of “{name}” was left running. Nobody ticked or measured anything after {time}, so it counts to there, and the {minutes} after that are left out. Did the work go on? Then correct the minutes below.',
   'closing.note': 'Note',
   'closing.note-of': 'Note: {task}',
   'closing.why-not': 'Why it was not done',

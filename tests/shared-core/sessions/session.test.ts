@@ -104,6 +104,18 @@ describe('sessions', () => {
     expect(household.entries).toHaveLength(before);
   });
 
+  test('more tasks than a session holds are refused with a sentence, kept on a day and moved there', () => {
+    const household = twoCars();
+    const many = Array.from({ length: 102 }, (_, at) => `more-${at}`);
+    for (const id of many) household.must('item.add', { id, car: 'pip', name: `Look ${id}`, interval: { repeat: { months: 12, distance: null } } });
+    keep(household, { day: SATURDAY, place: 'home', tasks: many.slice(0, 60).map(item) });
+    const refused = { ok: false, refusal: { code: 'session-too-full', values: { day: SATURDAY, n: 102, most: 100 } } };
+    expect(household.call('session.keep', { sessions: [{ day: SATURDAY, place: 'home', tasks: many.slice(60).map(item) }] })).toMatchObject(refused);
+    const [other] = keep(household, { day: SUNDAY, place: 'home', tasks: many.slice(60).map(item) });
+    expect(household.call('session.move', { session: other?.id ?? '', day: SATURDAY })).toMatchObject(refused);
+    expect(household.must('session.move', { session: other?.id ?? '', day: SATURDAY, tasks: many.slice(60, 100).map(item) }).session.tasks).toHaveLength(100);
+  });
+
   test('a weekday at home and a shorter notice are the keeper\'s to judge', () => {
     const household = twoCars();
     keep(household, { day: day('2026-11-26'), place: 'home', tasks: [item('pip-oil')] }, { day: day('2026-11-27'), place: 'garage', tasks: [test1] });

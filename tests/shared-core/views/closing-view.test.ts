@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import { lineNote, recordNote } from '../../../shared-core/views/closing-note.ts';
+import { spans } from '../../../shared-core/work/doing.ts';
 import type { MemoryHousehold } from '../contract/memory-household.ts';
 import { begunHousehold, SESSION_DAY } from '../work/doing-household.ts';
 
@@ -122,6 +123,55 @@ describe('notes are proposed', () => {
     household.at('09:42:00').must('work.time', { session, task: null, run: false });
     expect(task(household, session, 'item/oil')?.minutes).toBe(30);
     expect(closing(household, session).cars[0]?.note).toBe('what several tasks of the session share: 12 min');
+  });
+});
+
+describe('minutes are proposed', () => {
+  const leftAlone = () => {
+    const { household, session } = begunHousehold(['oil', 'polish']);
+    household.at('20:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('20:40:00');
+    tick(household, session, [{ task: 'item/oil', step: 'step-1' }]);
+    return { household, session };
+  };
+
+  // By hand: 40 minutes to the tick; from there to 21:00 of the next day 24 h 20 min, and four days more.
+  test.each([
+    { case: 'the next day', on: '2026-12-06', ranOn: 1460 },
+    { case: 'five days later', on: '2026-12-10', ranOn: 1460 + 4 * 1440 },
+  ])('to the last sign of work where time was left running, and what ran on is said: closed $case', ({ on, ranOn }) => {
+    const { household, session } = leftAlone();
+    household.on(on).at('21:00:00');
+    expect(task(household, session, 'item/oil')?.minutes).toBe(40);
+    expect(closing(household, session).ranOn).toEqual({ name: 'Engine oil and filter', after: `${SESSION_DAY}T20:40:00.000Z`, minutes: ranOn });
+    household.must('session.close', { session, date: SESSION_DAY as never, cars: [{ car: 'pip', lines: [{ item: 'oil', minutes: 40 }, { item: 'polish', outcome: 'not-done', note: 'rain' }] }] });
+    expect(household.facts().all(spans)).toMatchObject([{ to: `${SESSION_DAY}T20:40:00.000Z` }]);
+  });
+
+  test('to now, with nothing said, where work goes on', () => {
+    const { household, session } = leftAlone();
+    household.at('20:50:00');
+    expect([task(household, session, 'item/oil')?.minutes, closing(household, session).ranOn]).toEqual([50, null]);
+  });
+
+  test('as none where nobody gave a sign, where nothing ran to speak of, and where no record could hold them', () => {
+    const { household, session } = begunHousehold(['oil']);
+    household.at('20:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.on('2026-12-06').at('21:00:00');
+    expect(task(household, session, 'item/oil')?.minutes).toBeNull();
+    // Said to count, all 25 hours of it; and five days more.
+    household.must('work.time', { session, task: null, run: false });
+    expect(task(household, session, 'item/oil')?.minutes).toBe(1500);
+    household.must('work.time', { session, task: 'item/oil', run: true });
+    household.on('2026-12-11').at('21:00:00').must('work.time', { session, task: null, run: false });
+    expect(task(household, session, 'item/oil')?.minutes).toBeNull();
+  });
+
+  // By hand: 45 with four in five between 25 and 80 (learned minutes of the start value alone), so twice as far 25 * 25 / 45 = 13.9 and 80 * 80 / 45 = 142.2.
+  test('with the bounds beyond which one is asked, where it is known how long it takes', () => {
+    const { household, session } = begunHousehold(['oil', 'polish']);
+    expect(task(household, session, 'item/oil')?.asks).toEqual({ likely: 45, below: 13, above: 143 });
+    expect(task(household, session, 'item/polish')?.asks).toBeNull();
   });
 });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
-import { secondsBetween } from '../../../shared-core/work/instant.ts';
+import { isBefore, secondsBetween } from '../../../shared-core/work/instant.ts';
 import type { MemoryHousehold } from '../contract/memory-household.ts';
 import { begunHousehold, householdWithSession, SESSION_DAY, sessionOf } from './doing-household.ts';
 
@@ -143,6 +143,65 @@ describe('the time of a session', () => {
 
   test('a clock that is set back takes nothing away', () => {
     expect(secondsBetween('2026-12-05T10:00:00.000Z', '2026-12-05T09:00:00.000Z')).toBe(0);
+  });
+
+  test('a clock that is set back locks nothing: what runs is paused with nothing counted, and another task runs', () => {
+    const { household, session } = begunHousehold();
+    household.at('10:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('09:30:00').must('work.time', { session, task: 'item/brakes', run: true });
+    household.at('09:45:00').must('work.time', { session, task: null, run: false });
+    expect(seconds(household, session)).toEqual({ 'item/oil': 0, 'item/brakes': 15 * 60, 'item/polish': 0 });
+    expect(household.must('work.show', { session }).running).toBeNull();
+  });
+
+  test('until the clock is where it was, what runs may end where it began', () => {
+    const { household, session } = begunHousehold();
+    household.at('10:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('09:30:00').must('work.time', { session, task: null, run: false, upTo: `${SESSION_DAY}T10:00:00.000Z` });
+    expect(seconds(household, session)['item/oil']).toBe(0);
+  });
+
+  test('an instant counts the same however finely it is written', () => {
+    expect([isBefore('2026-12-05T09:30:00Z', '2026-12-05T09:30:00.000Z'), isBefore('2026-12-05T09:30:00.000Z', '2026-12-05T09:30:00Z'), isBefore('2026-12-05T09:30:00Z', '2026-12-05T09:30:00.001Z')]).toEqual([false, false, true]);
+    const { household, session } = begunHousehold();
+    household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('09:30:00').must('work.time', { session, task: null, run: false, upTo: `${SESSION_DAY}T09:30:00Z` });
+    expect(seconds(household, session)['item/oil']).toBe(30 * 60);
+  });
+
+  test.each([
+    { case: 'soon after a sign of work: until then', at: '09:14:00', ran: 14 * 60 },
+    { case: 'long after it: when it was last vouched for', at: '09:40:00', ran: 5 * 60 },
+  ])('what runs in another session is paused, $case', ({ at, ran }) => {
+    const { household, session } = begunHousehold(['oil']);
+    household.must('session.keep', { sessions: [{ id: 'other', day: '2026-12-06' as never, place: 'home', tasks: [{ kind: 'item', id: 'polish' }] }] });
+    household.must('work.begin', { session: 'other' });
+    household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('09:05:00');
+    tick(household, session, 'Drain the oil.');
+    const { running, paused } = household.at(at).must('work.time', { session: 'other', task: 'item/polish', run: true });
+    expect([running?.session, paused.map((one) => one.session)]).toEqual(['other', [session]]);
+    household.at('12:00:00');
+    expect(household.must('work.show', { session }).running).toBeNull();
+    expect(seconds(household, session)['item/oil']).toBe(ran);
+  });
+
+  test('pausing in one session leaves what runs in another', () => {
+    const { household, session } = begunHousehold(['oil']);
+    household.must('session.keep', { sessions: [{ id: 'other', day: '2026-12-06' as never, place: 'home', tasks: [{ kind: 'item', id: 'polish' }] }] });
+    household.must('work.begin', { session: 'other' });
+    household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    expect(household.at('09:01:00').must('work.time', { session: 'other', task: null, run: false })).toEqual({ running: null, paused: [] });
+    expect(household.must('work.show', { session }).running?.task).toBe('item/oil');
+  });
+
+  test('a session that is cancelled says its minutes to the last sign of work', () => {
+    const { household, session } = begunHousehold(['oil']);
+    household.at('20:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('20:40:00');
+    tick(household, session, 'Drain the oil.');
+    const refused = household.on('2026-12-06').call('session.end', { session, as: 'cancelled' });
+    expect(refused).toMatchObject({ ok: false, refusal: { code: 'work-in-hand', values: { what: expect.stringMatching(/\b40 min/) as string } } });
   });
 });
 

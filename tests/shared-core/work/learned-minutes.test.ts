@@ -17,7 +17,46 @@ describe('how long a task takes', () => {
     else expect(learned).toMatchObject(expected);
   });
 
+  // By hand: ln(1500/45) and ln(1/45) are 7.8 and 8.5 units of 0.4474 off (ln 1.5 / 1.2816 * sqrt 2), of weight 2 (8 - 7.8) / (4 * 7.8) = 0.01 and 0.
+  test.each([
+    { case: 'a minute for a press too many', start: 45, own: [1], minutes: 45 },
+    { case: 'a night left running', start: 45, own: [1500], minutes: 47 },
+    { case: 'a night left running among times that agree', start: 45, own: [40, 45, 1500, 50], minutes: 45 },
+    { case: 'among times alone', start: null, own: [40, 45, 1500, 50, 45], minutes: 45 },
+  ])('one slip moves it little: $case', ({ start, own, minutes: expected }) => {
+    expect(learnedMinutes(start, own)?.minutes).toBe(expected);
+  });
+
+  test('times that are worlds apart leave it open, in minutes that can be shown', () => {
+    for (const learned of [learnedMinutes(null, [1, 6000]), learnedMinutes(1, [6000, 6000])]) {
+      expect(learned?.high).toBeGreaterThan(2000);
+      expect(learned?.high).toBeLessThan(10_000);
+    }
+  });
+
   const minutes = fc.integer({ min: 1, max: 600 });
+  const said = fc.integer({ min: 30, max: 600 });
+  const agreeing = fc.array(fc.double({ min: 0.8, max: 1.25, noNaN: true }), { maxLength: 9 });
+
+  // By hand: at 4 units a time has weight a half and moves two equal ones by (4 / 2) / (1 + 1 / 2) = 4/3 units, e^(0.4474 * 4/3) = 1.82; half a minute of rounding on each side beside it.
+  test('one time, whatever it says, moves what others agree on by a bounded factor; beyond 60 times as long or short not at all', () => {
+    fc.assert(fc.property(said, agreeing, fc.integer({ min: 1, max: 100_000 }), (start, parts, slip) => {
+      const own = parts.map((part) => part * start);
+      const [without, after] = [learnedMinutes(start, own)?.minutes ?? 0, learnedMinutes(start, [...own, slip])?.minutes ?? 0];
+      expect(after).toBeLessThanOrEqual((without + 0.5) * 1.82 + 0.5);
+      expect(after).toBeGreaterThanOrEqual((without - 0.5) / 1.82 - 0.5);
+      if (Math.abs(Math.log(slip / start)) > Math.log(60)) expect(after).toBe(without);
+    }), { numRuns: 1000 });
+  });
+
+  // By hand: three equal times and a start value of weight w at distance d, w d at most 2 units: 2 * 0.4474 / (3 + 1/2) = 0.2557, e^0.2557 = 1.29.
+  test('three times that agree carry it, whatever was said', () => {
+    fc.assert(fc.property(said, fc.integer({ min: 30, max: 6000 }), (start, time) => {
+      const learned = learnedMinutes(start, [time, time, time])?.minutes ?? 0;
+      expect(learned).toBeLessThanOrEqual(time * 1.3 + 0.5);
+      expect(learned).toBeGreaterThanOrEqual(time / 1.3 - 0.5);
+    }), { numRuns: 1000 });
+  });
 
   test('the likely lies between the ends, within what was said and measured; a time more makes the spread of equal times no wider', () => {
     fc.assert(fc.property(minutes, fc.array(minutes, { maxLength: 12 }), (start, own) => {
