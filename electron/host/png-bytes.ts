@@ -11,19 +11,20 @@ export interface Picture {
 }
 
 /**
- * A picture as PNG: 8 bits a channel, no filter, no date, nothing but the three chunks that must be there.
+ * A picture as PNG: 8 bits a channel, no filter, no date, nothing but the three chunks that must be there,
+ * and an EXIF block where one is given.
  *
  * Source: PNG (ISO/IEC 15948), from memory; taken apart again in the tests.
  * @example pngBytes({ width: 1, height: 1, pixels: new Uint8Array([255, 0, 0]) })
  */
-export function pngBytes({ width, height, pixels }: Picture): Uint8Array {
+export function pngBytes({ width, height, pixels }: Picture, exif: Uint8Array | null = null): Uint8Array {
   const header = Buffer.alloc(13);
   header.writeUInt32BE(width, 0);
   header.writeUInt32BE(height, 4);
   // 8 bits, true colour, deflate, the one filter method, not interlaced.
   header.set([8, 2, 0, 0, 0], 8);
   const data = deflateSync(withFilterBytes(width, height, pixels), { level: 9 });
-  return Buffer.concat([SIGNATURE, chunk('IHDR', header), chunk('IDAT', data), chunk('IEND', Buffer.alloc(0))]);
+  return Buffer.concat([SIGNATURE, chunk('IHDR', header), ...(exif === null ? [] : [chunk('eXIf', exif)]), chunk('IDAT', data), chunk('IEND', Buffer.alloc(0))]);
 }
 
 /** Each row starts with a byte that names its filter; 0 is none. */

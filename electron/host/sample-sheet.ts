@@ -47,7 +47,7 @@ function drawHead(pdf: PDFKit.PDFDocument, drawing: ReceiptDrawing | Certificate
   pdf.fillColor(INK).font('strong').fontSize(16).text(drawing.heading);
   pdf.font('plain').fontSize(9).fillColor(QUIET).text('an invented business').moveDown(1);
   pdf.fillColor(INK).font('strong').fontSize(11).text(title);
-  pdf.font('plain').fontSize(10).text(`Date: ${sayDate(drawing.date)}`).text(`Car: ${drawing.car}`);
+  pdf.font('plain').fontSize(10).text(`Date: ${drawing.printedDate ?? sayDate(drawing.date)}`).text(`Car: ${drawing.car}`);
   if (drawing.odometer !== null) pdf.text(`Odometer: ${drawing.odometer}`);
   pdf.moveDown(1);
 }

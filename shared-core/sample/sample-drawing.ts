@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { LocalDate } from '../calendar/local-date.ts';
 
 /** What an invented photograph may show. */
-export const photographSubjectSchema = z.enum(['brake-pad', 'tyre-tread', 'underside']);
+export const photographSubjectSchema = z.enum(['brake-pad', 'tyre-tread', 'underside', 'car']);
 export type PhotographSubject = z.infer<typeof photographSubjectSchema>;
 
 /** One line of an invented receipt; the amount in minor units. */
@@ -16,6 +16,8 @@ interface DrawnSheet {
   readonly heading: string;
   readonly number: string;
   readonly date: LocalDate;
+  /** The date as printed, where it is not in full words. */
+  readonly printedDate?: string;
   readonly car: string;
   /** As printed: value and unit; null where nobody wrote it down. */
   readonly odometer: string | null;
@@ -41,6 +43,8 @@ export interface PhotographDrawing {
   readonly subject: PhotographSubject;
   readonly wear: number;
   readonly seed: number;
+  /** When the camera says it was taken: its local time and how far that is from UTC; without it nothing is noted. */
+  readonly taken?: { readonly at: `${LocalDate} ${string}`; readonly offset: string };
 }
 
 /** The description of an invented paper, from which the host draws its bytes: the same description, the same bytes. */

@@ -5,6 +5,7 @@ import { carSteps } from './car-steps.ts';
 import ember from './ember.json' with { type: 'json' };
 import heron from './heron.json' with { type: 'json' };
 import household from './household.json' with { type: 'json' };
+import { inboxSteps } from './inbox-steps.ts';
 import { partsSteps } from './parts-steps.ts';
 import pip from './pip.json' with { type: 'json' };
 import { resolveDates } from './resolve-dates.ts';
@@ -28,6 +29,6 @@ const CURRENCY = household.household.currency;
 export function sampleSteps(today: LocalDate): readonly SampleStep[] {
   const stock = sampleStockSchema.parse(resolveDates(household, today));
   const cars = CARS.map((car) => sampleCarSchema.parse(resolveDates(car, today)));
-  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today), ...partsSteps(today), ...sheetSteps(today)];
+  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today), ...partsSteps(today), ...sheetSteps(today), ...inboxSteps(today, CURRENCY)];
   return steps.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }
