@@ -17,6 +17,7 @@ import { pricesCommand } from './commands/prices.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
 import { requestCommand } from './commands/request.ts';
+import { sealCommand } from './commands/seal.ts';
 import { serveCommand } from './commands/serve.ts';
 import { takeInCommand } from './commands/take-in.ts';
 
@@ -33,6 +34,7 @@ export const commands: readonly Command[] = [
   packCommand,
   checkCommand,
   takeInCommand,
+  sealCommand,
   leaveCommand,
   calendarCommand,
   importCommand,

@@ -16,6 +16,7 @@ import { serveCalendar } from './serve/write-calendar.ts';
 import { serveOrder } from './serve/propose-order.ts';
 import { servePlan, serveStop } from './serve/propose-plan.ts';
 import { keepPrices, previewPriceList } from './serve/price-list.ts';
+import { giveSeal, showSeal } from './serve/give-seal.ts';
 import { openSample } from './serve/open-sample.ts';
 import { standingImports } from './serve/standing-imports.ts';
 import { stateHousehold } from './serve/state-household.ts';
@@ -49,6 +50,8 @@ export const servedOperations: Servers = {
   'calendar.write': serveCalendar,
   'prices.preview': previewPriceList,
   'prices.keep': keepPrices,
+  'seal.show': showSeal,
+  'seal.give': giveSeal,
   'pack.write': writeHistoryPack,
   'pack.check': checkHistoryPack,
   'pack.take-in': takeInHistoryPack,

@@ -42,7 +42,8 @@ export function pdfThread(patienceMs: number = PATIENCE_MS, startWorker: () => W
   const askNow = async (request: PdfRequest): ReturnType<PdfThread['ask']> => {
     if (closed) return refuse('pdf-broken');
     if (idle !== null) clearTimeout(idle);
-    worker ??= startWorker();
+    // A thread that dies while idle must not take the program with it.
+    worker ??= startWorker().on('error', () => undefined);
     const reply = await untilReply(worker, request, patienceMs);
     if (reply.kind === 'no-page') return refuse('no-such-page', {}, ['page']);
     if (reply.kind === 'failed' || reply.kind === 'too-slow') {
@@ -74,8 +75,6 @@ function untilReply(worker: Worker, request: PdfRequest, patienceMs: number): Pr
     const end = (reply: PdfReply | { readonly kind: 'too-slow' }) => {
       clearTimeout(tooSlow);
       worker.off('message', end).off('error', onDeath).off('exit', onDeath).unref();
-      // A thread that dies while idle must not take the program with it.
-      worker.on('error', () => undefined);
       resolve(reply);
     };
     worker.on('message', end).on('error', onDeath).on('exit', onDeath).ref();

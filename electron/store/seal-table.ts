@@ -14,6 +14,11 @@ export function forgetSeal(store: Store, head: JournalHead): void {
   store.prepare('DELETE FROM seal_given WHERE tree_size = ? AND root = ?').run(head.treeSize, Buffer.from(head.root, 'hex'));
 }
 
+/** The seals that have gone out, smallest first, each with when it was given. */
+export function sealsNoted(store: Store): readonly (JournalHead & { readonly at: string })[] {
+  return store.prepare<[], { treeSize: number; root: Buffer; at: string }>('SELECT tree_size AS treeSize, root, min(at) AS at FROM seal_given GROUP BY tree_size, root ORDER BY tree_size').all().map(({ treeSize, root, at }) => ({ treeSize, root: hexText(root), at }));
+}
+
 /** The heads over which seals have gone out, smallest first. */
 export function sealsGiven(store: Store): readonly JournalHead[] {
   return store.prepare<[], { treeSize: number; root: Buffer }>('SELECT DISTINCT tree_size AS treeSize, root FROM seal_given ORDER BY tree_size').all().map(({ treeSize, root }) => ({ treeSize, root: hexText(root) }));

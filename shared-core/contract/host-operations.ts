@@ -14,6 +14,7 @@ import { standingImportsSchema } from '../views/import/standing-imports.ts';
 import { keepPricesRequest, keptPricesSchema, previewPricesRequest, priceViewSchema } from '../views/prices/price-view.ts';
 import { papersRequestSchema, papersViewSchema, paperViewSchema } from '../views/papers-view.ts';
 import { paperUseSchema } from '../views/paper-uses.ts';
+import { givenSealSchema, sealViewSchema } from '../views/seal-view.ts';
 import { recordViewSchema } from '../views/record-view.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
 import { calendarRequestSchema } from '../views/calendar-schema.ts';
@@ -71,6 +72,10 @@ export const hostOperations = {
   'prices.preview': served('ask', previewPricesRequest, priceViewSchema),
   /** Stores the prices of a list; rows that are refused or known are left out, and the whole is undone in one step. */
   'prices.keep': served('do', keepPricesRequest, keptPricesSchema),
+  /** The head of the journal, and the seals that were given so far; nothing is given by it. */
+  'seal.show': served('ask', z.strictObject({}), sealViewSchema),
+  /** Gives a seal over the journal as it stands: from then on none of its entries can be undone. The same head has one seal. */
+  'seal.give': served('do', z.strictObject({}), givenSealSchema),
   /** Writes a car's history pack as a ZIP into a folder. */
   'pack.write': served(
     'long',
