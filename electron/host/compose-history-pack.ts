@@ -5,6 +5,7 @@ import { HOUSEHOLD_ID, households } from '../../shared-core/fleet/household.ts';
 import { composePack, type Pack } from '../../shared-core/handover/compose-pack.ts';
 import type { HistoryPaper } from '../../shared-core/handover/history-part.ts';
 import { historyDocument } from '../../shared-core/handover/history-document.ts';
+import { historySummary, type HistorySummary } from '../../shared-core/handover/history-summary.ts';
 import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
 import { bytesFile, PREVIOUS, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { safeFileName } from '../../shared-core/handover/pack-path.ts';
@@ -50,6 +51,9 @@ export interface PackChoice {
 /** A pack ready to be written, and the head of the journal that it seals. */
 export interface HistoryPack {
   readonly pack: Pack;
+  /** The document as it stands in the pack, and what stands on its page of summary. */
+  readonly pdf: Uint8Array;
+  readonly summary: HistorySummary;
   readonly head: JournalHead;
 }
 
@@ -103,7 +107,7 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
     papers: files.map((file): HistoryPaper => ({ path: file.path, sha256: file.sha256, redactedFrom: null })),
     files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...files, ...previous.map((one) => one.file)],
   }, DIGESTS, key.sign);
-  return composed.ok ? { ok: true, value: { pack: composed.value, head } } : composed;
+  return composed.ok ? { ok: true, value: { pack: composed.value, pdf, summary: historySummary(input), head } } : composed;
 }
 
 /** The photograph on the first page: the one chosen, else the first that is tied to the car as a whole or called by its name. */

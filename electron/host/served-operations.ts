@@ -4,6 +4,8 @@ import type { Result } from '../../shared-core/result/result.ts';
 import type { HostContext } from './host-context.ts';
 import { makeBackup } from './serve/make-backup.ts';
 import { examineHousehold } from './serve/examine-household.ts';
+import { checkHanded, handPack, takeInHanded } from './serve/handed-pack.ts';
+import { previewPack, previewPage } from './serve/preview-pack.ts';
 import { checkHistoryPack } from './serve/check-history-pack.ts';
 import { writeHistoryPack } from './serve/write-history-pack.ts';
 import { keepImport, previewImport } from './serve/import-table.ts';
@@ -52,7 +54,12 @@ export const servedOperations: Servers = {
   'prices.keep': keepPrices,
   'seal.show': showSeal,
   'seal.give': giveSeal,
+  'pack.preview': previewPack,
+  'pack.preview-page': previewPage,
   'pack.write': writeHistoryPack,
+  'pack.hand': handPack,
+  'pack.check-handed': checkHanded,
+  'pack.take-in-handed': takeInHanded,
   'pack.check': checkHistoryPack,
   'pack.take-in': takeInHistoryPack,
   'household.examine': examineHousehold,

@@ -4,10 +4,8 @@ import { paperSchema } from '../records/paper.ts';
 import { idSchema, sha256Schema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
-import { carSchema } from '../fleet/car.ts';
 import { householdSchema } from '../fleet/household.ts';
-import { packPeriodSchema } from '../handover/pack-period.ts';
-import { withholdSchema } from '../handover/withheld-fields.ts';
+import { LARGEST_HANDED_BYTES, LARGEST_PIECE_BASE64, MOST_PREVIEW_PAGES, packChoiceSchema, packPreviewSchema, takenInSchema } from '../handover/handover-schemas.ts';
 import { keepImportRequest, keptImportSchema, previewImportRequest } from '../views/import/import-request.ts';
 import { importViewSchema } from '../views/import/import-view.ts';
 import { standingImportsSchema } from '../views/import/standing-imports.ts';
@@ -76,25 +74,29 @@ export const hostOperations = {
   'seal.show': served('ask', z.strictObject({}), sealViewSchema),
   /** Gives a seal over the journal as it stands: from then on none of its entries can be undone. The same head has one seal. */
   'seal.give': served('do', z.strictObject({}), givenSealSchema),
+  /** Composes a car's history pack without writing it: what it will hold, and its document to be looked at page by page. */
+  'pack.preview': served('long', packChoiceSchema, packPreviewSchema),
+  /** A page of the document that was composed last under this name, counted from 1, as WebP. */
+  'pack.preview-page': served('ask', z.strictObject({ preview: idSchema, page: z.int().min(1).max(MOST_PREVIEW_PAGES) }), z.object({ webp: z.string() })),
   /** Writes a car's history pack as a ZIP into a folder. */
   'pack.write': served(
     'long',
-    z.strictObject({
-      car: z.string().min(1).max(80),
+    packChoiceSchema.extend({
       /** The folder to write into; null: `packs` in the household's own folder. */
       out: z.string().min(1).max(4000).nullable().default(null),
-      withhold: withholdSchema.default([]),
-      papers: z.boolean().default(true),
-      /** Of its papers only these, by their digests; null: all. */
-      onlyPapers: z.array(sha256Schema).max(20_000).nullable().default(null),
-      /** The photograph on the first page; null: one that is called by the car's name, where there is one. */
-      cover: sha256Schema.nullable().default(null),
-      /** What is dated outside these days is left out, and the pack says so. */
-      period: packPeriodSchema.default({ from: null, to: null }),
-      paperSize: z.enum(['A4', 'LETTER']).default('A4'),
     }),
     z.object({ path: z.string(), name: z.string(), files: z.int(), bytes: z.int(), seal: z.string() }),
   ),
+  /** Takes a piece of a pack that a page hands over, in order from its first byte; one pack at a time, held apart from the household. */
+  'pack.hand': served(
+    'ask',
+    z.strictObject({ handed: idSchema, from: z.int().min(0).max(LARGEST_HANDED_BYTES, refusedBy('handed-too-large')), base64: z.string().min(1, refusedBy('pack-empty')).max(LARGEST_PIECE_BASE64, refusedBy('handed-too-large')) }),
+    z.object({ bytes: z.int() }),
+  ),
+  /** Checks the pack that a page handed over. */
+  'pack.check-handed': served('long', z.strictObject({ handed: idSchema, seal: z.string().max(2000).nullable().default(null) }), packCheckSchema),
+  /** Takes in the pack that a page handed over; it is checked again, as it is kept. */
+  'pack.take-in-handed': served('long', z.strictObject({ handed: idSchema, seal: z.string().max(2000).nullable().default(null), sample: z.boolean().default(false) }), takenInSchema),
   /** Checks a history pack, against a seal given before where there is one. */
   'pack.check': served('long', z.strictObject({ pack: z.string().min(1).max(4000), seal: z.string().max(2000).nullable().default(null) }), packCheckSchema),
   /** Takes in the pack of an earlier keeper: the car with its history, the pack kept byte for byte. */
@@ -106,7 +108,7 @@ export const hostOperations = {
       /** A pack of the sample may come into a real household. */
       sample: z.boolean().default(false),
     }),
-    z.object({ car: carSchema, name: z.string(), records: z.int(), readings: z.int(), left: z.int(), notes: z.array(z.string()) }),
+    takenInSchema,
   ),
   /** Checks database, papers and journal by replay. */
   'household.examine': served('long', z.strictObject({}), z.object({ entries: z.int(), papers: z.int(), head: z.string(), faults: z.array(faultSchema) })),

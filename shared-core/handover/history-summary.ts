@@ -40,6 +40,19 @@ function notice(text: string): Block {
   return { kind: 'notice', text };
 }
 
+/** What a pack shows and what it leaves open, in words: as its page of summary has it. */
+export interface HistorySummary {
+  readonly figures: readonly (readonly [string, string])[];
+  readonly gaps: readonly string[];
+  readonly open: readonly string[];
+  readonly withheld: readonly string[];
+}
+
+/** The summary of a history in words, with each gap by its item. */
+export function historySummary(input: HistoryInput): HistorySummary {
+  return { figures: figures(input), gaps: input.items.flatMap((one) => one.gaps.map((gap) => `${one.name}: ${gap}`)), open: openLines(input), withheld: withheldLines(input) };
+}
+
 /** One page: what there is in figures, what is late or open, what was kept back. */
 export function summaryBlocks(input: HistoryInput): Block[] {
   return [heading(2, 'Summary'), { kind: 'facts', rows: figures(input) }, ...openBlocks(input), ...withheldBlocks(input), { kind: 'new-page' }];
@@ -60,25 +73,33 @@ function figures({ records, readings, items, papers }: HistoryInput): [string, s
   ];
 }
 
-function openBlocks({ items, obligations, recalls, observations, followUps }: HistoryInput): Block[] {
-  const lines = [
+function openLines({ items, obligations, recalls, observations, followUps }: HistoryInput): string[] {
+  return [
     ...items.filter((one) => one.late).map((one) => `${one.name}: ${one.due}`),
     ...obligations.filter((one) => one.late).map((one) => `${one.name}: ran out on ${sayDate(one.lastValidDay)}`),
     ...openRecalls(recalls),
     ...observations.filter((one) => one.closedOn === null).map((one) => `Seen on ${sayDate(one.date)} and still open: ${one.text}`),
     ...followUps.map((one) => `To be looked at again: ${one.text}. ${one.when}`),
   ];
+}
+
+function openBlocks(input: HistoryInput): Block[] {
+  const lines = openLines(input);
   const blocks: Block[] = [heading(2, 'Late and open')];
   return lines.length === 0 ? [...blocks, paragraph('Nothing is late and nothing seen is open.')] : [...blocks, { kind: 'list', items: lines }];
 }
 
 /** What the keeper kept back. That whole entries could be left out cannot be told by any list, and is said with how to check. */
-function withheldBlocks({ withheldFields, papers, period }: HistoryInput): Block[] {
+function withheldLines({ withheldFields, papers, period }: HistoryInput): string[] {
   const without = papers.filter((one) => one.path === null).length;
-  const lines = [
+  return [
     ...(withheldFields.length === 0 ? [] : [`Of the entries: ${withheldFields.join(', ')}. Each stands in the rows by its digest.`]),
     ...(without === 0 ? [] : [`${without} of ${papers.length} papers, each named under Papers by its digest.`]),
     ...(isWhole(period) ? [] : [`All that is dated outside the days shown. ${sayPeriod(period) ?? ''}`]),
   ];
+}
+
+function withheldBlocks(input: HistoryInput): Block[] {
+  const lines = withheldLines(input);
   return [heading(2, 'What was withheld'), lines.length === 0 ? paragraph('Nothing: every field of every entry of this car, and every paper of it, is in this pack.') : { kind: 'list', items: lines }];
 }

@@ -13,6 +13,7 @@ import { showNeeds } from './needs-view.ts';
 import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
 import { listLeft, showLeaving } from './leaving-view.ts';
+import { listPackPapers } from './pack-papers-view.ts';
 import { tryPlan } from './plan-try.ts';
 import { enteringRecord } from './record-entering-view.ts';
 import { showReminders } from './reminders-view.ts';
@@ -45,4 +46,5 @@ export const viewOperations = {
   'booking.show': showBooking,
   'car.leaving': showLeaving,
   'car.left': listLeft,
+  'pack.papers': listPackPapers,
 } as const;

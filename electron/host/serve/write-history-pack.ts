@@ -40,7 +40,7 @@ export async function writeHistoryPack(
 }
 
 /** Composing takes a while, and what is entered or withdrawn meanwhile would be in it by half: then it is composed again. */
-async function composeAtRest(context: HostContext, choice: PackChoice & { readonly car: string }): Promise<Result<HistoryPack>> {
+export async function composeAtRest(context: HostContext, choice: PackChoice & { readonly car: string }): Promise<Result<HistoryPack>> {
   const household = context.household();
   for (;;) {
     const car = findCar(household.facts, choice.car);

@@ -133,6 +133,10 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
 
   'pack-not-a-file': '{path} is not a file. Take in the ZIP of a pack, not its folder.',
   'pack-too-large-to-take-in': 'The pack has {bytes} bytes; at most {most} are taken in.',
+  'preview-gone': 'That preview is no longer held. Compose it again.',
+  'handed-too-large': 'The pack is larger than 100 MB. Check it and take it in on the command line.',
+  'pack-empty': 'That file is empty. Choose the ZIP of a pack.',
+  'handed-gone': 'That pack is no longer held. Choose the file again.',
   'previous-pack-not-whole': 'The pack of an earlier keeper is missing or has been altered, so no pack was written. Examine the household.',
   'car-left-already': '{name} left on {on}. Say that it is here again first, if that was wrong.',
   'car-has-not-left': '{name} has not left.',
