@@ -97,7 +97,7 @@ describe.skipIf(chromiumHere === null)('what is known of a car just bought', () 
     await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).labels?.[0]?.textContent)).toBe('Done on');
     await page.keyboard.press('Enter');
     await page.getByRole('alert').filter({ hasText: 'Write a whole date' }).waitFor();
-    expect(await page.getByText('Papers', { exact: true }).count()).toBe(0);
+    expect(await page.getByRole('main').getByText('Papers', { exact: true }).count()).toBe(0);
     await page.keyboard.type('3/5/2026');
     expect(await axeFaults(page)).toEqual([]);
     await page.keyboard.press('Enter');

@@ -86,7 +86,7 @@ describe('the same bytes twice', () => {
     const host = await openHouseholdWithPip();
     const first = await host.must('paper.keep', { name: 'first.txt', base64: 'AAAA' });
     const second = await host.must('paper.keep', { name: 'second.txt', base64: 'AAAA' });
-    expect(second).toEqual({ paper: first.paper, undo: [] });
+    expect(second).toEqual({ paper: first.paper, known: true, uses: [], undo: [] });
     expect(first.undo).toEqual([4]);
     expect(await host.must('household.examine', {})).toMatchObject({ entries: 5, papers: 1, faults: [] });
   });
