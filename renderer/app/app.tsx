@@ -3,6 +3,8 @@ import { CarScreen } from '../car/car-screen.tsx';
 import { leafNamed, leafOfPlace } from '../car/leaf.ts';
 import { RecordScreen } from '../car/record/record-screen.tsx';
 import { SheetEditorScreen } from '../car/sheet/sheet-editor-screen.tsx';
+import { handoverLeafNamed } from '../handover/handover-leaf.ts';
+import { HandoverScreen } from '../handover/handover-screen.tsx';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
 import { PartsScreen } from '../parts/parts-screen.tsx';
@@ -70,6 +72,9 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/parts/:leaf">{({ leaf }) => <PartsScreen leaf={partsPlaceNamed(leaf)} />}</Route>
       <Route path="/papers"><PapersScreen /></Route>
       <Route path="/paper/:paper">{({ paper }) => <PaperScreen key={paper} paper={paper} />}</Route>
+      <Route path="/handover"><HandoverScreen leaf="write" car={null} /></Route>
+      <Route path="/handover/:leaf">{({ leaf }) => <HandoverScreen leaf={handoverLeafNamed(leaf)} car={null} />}</Route>
+      <Route path="/handover/:leaf/:car">{({ leaf, car }) => <HandoverScreen key={car} leaf={handoverLeafNamed(leaf)} car={car} />}</Route>
       <Route path="/settings/planning"><PlanningScreen /></Route>
       <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
       <Route>

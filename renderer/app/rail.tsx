@@ -15,6 +15,7 @@ const PLACES: readonly Place[] = [
   { sign: 'sessions', href: '/sessions', name: 'screen.sessions' },
   { sign: 'parts', href: '/parts', name: 'screen.parts' },
   { sign: 'papers', href: '/papers', name: 'screen.papers' },
+  { sign: 'handover', href: '/handover', name: 'screen.handover' },
   { sign: 'settings', href: '/settings', name: 'screen.settings' },
 ];
 

@@ -1,5 +1,5 @@
 /** A screen's sign in the rail. */
-export type Sign = 'yard' | 'car' | 'sessions' | 'parts' | 'papers' | 'settings';
+export type Sign = 'yard' | 'car' | 'sessions' | 'parts' | 'papers' | 'handover' | 'settings';
 
 const LINES: Readonly<Record<Sign, string>> = {
   // Three lanes with a mark in each, and today.
@@ -12,6 +12,8 @@ const LINES: Readonly<Record<Sign, string>> = {
   parts: 'M3 20 H21 M5 20 V9 L12 5.5 L19 9 V20 M5 9 L12 12.5 L19 9 M12 12.5 V20',
   // A sheet with its corner turned down, and another behind it.
   papers: 'M8 3.5 H15.5 L19.5 7.5 V17 H8 Z M15.5 3.5 V7.5 H19.5 M4.5 7 V20.5 H16 M10.5 10.5 H17 M10.5 13.5 H15',
+  // A key over an open hand.
+  handover: 'M3 17 C7 15.5 9 15.5 12 17 H16 M3 20.5 H14 L21 15.5 M13.5 7 H21 M18 7 V10 M21 7 V9.5',
   // Three set screws.
   settings: 'M3 6 H21 M3 12 H21 M3 18 H21',
 };
@@ -20,9 +22,10 @@ const LINES: Readonly<Record<Sign, string>> = {
 export function ScreenSign({ sign }: { readonly sign: Sign }) {
   return (
     <svg width="24" height="24" viewBox="0 0 24 24" fill="none" stroke="currentColor" strokeWidth="1.75" strokeLinecap="round" strokeLinejoin="round" aria-hidden="true">
-      <path d={LINES[sign]} opacity={sign === 'car' || sign === 'sessions' || sign === 'parts' || sign === 'papers' ? 1 : 0.55} />
+      <path d={LINES[sign]} opacity={sign === 'yard' || sign === 'settings' ? 0.55 : 1} />
       {sign === 'yard' && <path d="M12 6 H18 M11 12 H15 M14 18 H20" strokeWidth="3.5" />}
       {sign === 'car' && <><circle cx="7.2" cy="16.8" r="2.1" /><circle cx="16.8" cy="16.8" r="2.1" /></>}
+      {sign === 'handover' && <circle cx="10.5" cy="7" r="3" />}
       {sign === 'settings' && <g fill="currentColor"><circle cx="8" cy="6" r="2.2" /><circle cx="16" cy="12" r="2.2" /><circle cx="10" cy="18" r="2.2" /></g>}
     </svg>
   );

@@ -6,6 +6,7 @@ import { tell } from '../ui/words/tell.ts';
 import { CarBody } from './car-body.tsx';
 import { CarChoice } from './car-choice.tsx';
 import type { Leaf } from './leaf.ts';
+import { LeftNote } from './left-note.tsx';
 import { NoCar } from './no-car.tsx';
 import styles from './car.module.css';
 
@@ -25,8 +26,8 @@ export function CarScreen({ car, leaf, place }: CarScreenProps) {
       <Asked answer={yard}>
         {({ lanes }) => {
           const first = lanes[0];
-          if (first === undefined) return <NoCar />;
-          if (car === null) return <Redirect to={`/car/${first.id}`} replace />;
+          // A car that left has its page too, though none is here.
+          if (car === null) return first === undefined ? <NoCar /> : <Redirect to={`/car/${first.id}`} replace />;
           return (
             <>
               <CarChoice cars={lanes} chosen={car} />
@@ -44,7 +45,7 @@ function OneCar({ car, leaf, place }: { readonly car: string; readonly leaf: Lea
   return (
     <>
       {answer.state !== 'answered' && <ScreenTitle>{tell('car.title')}</ScreenTitle>}
-      <Asked answer={answer}>{(view) => <CarBody view={view} leaf={leaf} place={place} />}</Asked>
+      <Asked answer={answer}>{(view) => <><LeftNote car={view.car.id} /><CarBody view={view} leaf={leaf} place={place} /></>}</Asked>
     </>
   );
 }

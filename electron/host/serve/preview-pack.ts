@@ -1,4 +1,5 @@
 import { MOST_PREVIEW_PAGES, type PackPreview } from '../../../shared-core/handover/handover-schemas.ts';
+import { must } from '../../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import { readPdf } from '../../papers/read-pdf.ts';
 import { renderPdfPage } from '../../papers/render-pdf-page.ts';
@@ -7,6 +8,7 @@ import type { HostContext } from '../host-context.ts';
 import { composeAtRest } from './write-history-pack.ts';
 
 const PIXELS_WIDE = 1100;
+const LONGEST = 1600;
 
 /** The document composed last, for each host: the very one that the pack would hold. */
 const held = new WeakMap<HostContext, { readonly id: string; readonly pdf: Uint8Array }>();
@@ -42,5 +44,5 @@ export async function previewPage(context: HostContext, { preview, page }: { rea
   if (!drawn.ok) return drawn;
   // Loaded only when a page is drawn: every command passes here.
   const { shrinkImage } = await import('../../papers/decode-image.ts');
-  return ok({ webp: Buffer.from(await shrinkImage(drawn.value, PIXELS_WIDE)).toString('base64') });
+  return ok({ webp: Buffer.from(must(await shrinkImage(drawn.value, LONGEST), 'picture of a page')).toString('base64') });
 }

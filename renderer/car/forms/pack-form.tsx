@@ -1,5 +1,6 @@
 import { Checkbox, NativeSelect } from '@mantine/core';
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { ReplyOf, RequestOf } from '../../../shared-core/contract/contract.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { runLong } from '../../ui/run-long.ts';
@@ -41,7 +42,7 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
   if (written !== null) return <PackWritten written={written} onClose={onClose} />;
   return (
     <EntryForm entry={entry} submit={tell('pack.submit')} onCancel={onClose}>
-      <p>{tell('pack.what')}</p>
+      <p>{tell('pack.what')} <Link href={`/handover/write/${car.id}`}>{tell('handover.to-more')}</Link></p>
       <Checkbox {...bindTick(entry, 'papers')} data-autofocus label={tell('pack.papers')} />
       <FieldGroup legend={tell('pack.back')} hint={tell('pack.back-what')} place={entry.at('withhold')}>
         <Checkbox {...bindTick(entry, 'prices')} label={tell('pack.prices')} />

@@ -10,6 +10,7 @@ import { DUE_WORDS } from './due-words-list.ts';
 import { FAULT_WORDS } from './fault-words.ts';
 import { FOLLOW_UP_SCREEN_WORDS } from './follow-up-words.ts';
 import { FORM_WORDS } from './form-words.ts';
+import { HANDOVER_WORDS } from './handover-words.ts';
 import { IMPORT_SCREEN_WORDS } from './import-words.ts';
 import { INTAKE_LEAF_WORDS } from './intake-words.ts';
 import { JOB_SHEET_WORDS } from './sheet-words.ts';
@@ -42,6 +43,7 @@ const WORDS = {
   ...FAULT_WORDS,
   ...FOLLOW_UP_SCREEN_WORDS,
   ...FORM_WORDS,
+  ...HANDOVER_WORDS,
   ...IMPORT_SCREEN_WORDS,
   ...INTAKE_LEAF_WORDS,
   ...JOB_SHEET_WORDS,

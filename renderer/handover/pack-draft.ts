@@ -1,0 +1,40 @@
+import { localDate } from '../../shared-core/calendar/local-date.ts';
+import type { RequestOf } from '../../shared-core/contract/contract.ts';
+import { refuse, type Result } from '../../shared-core/result/result.ts';
+
+export type Withheld = NonNullable<RequestOf<'pack.write'>['withhold']>[number];
+
+/** What is kept back, in three groups; a field by its name in the journal. */
+export const WITHHELD_GROUPS: Readonly<Record<'prices' | 'names' | 'numbers', readonly Withheld[]>> = {
+  prices: ['costs', 'printedTotalMinor', 'paidMinor', 'price', 'garagePrice', 'lotsUsed'],
+  names: ['doneBy', 'approvedBy', 'placeName', 'reference', 'method', 'note', 'why', 'text'],
+  numbers: ['registration', 'vin', 'declaredAYear'],
+};
+
+/** What is chosen for a pack while it is being chosen. */
+export interface PackDraft {
+  readonly car: string;
+  readonly from: string;
+  readonly to: string;
+  readonly withhold: readonly Withheld[];
+  /** Of the papers, those left out. */
+  readonly leftOut: readonly string[];
+  readonly cover: string;
+  readonly paperSize: 'A4' | 'LETTER';
+}
+
+/** A whole history with all its papers. */
+export function packDraft(car: string): PackDraft {
+  return { car, from: '', to: '', withhold: [], leftOut: [], cover: '', paperSize: 'A4' };
+}
+
+/** The request that a draft comes to; refused `no-date` at the field that is none. */
+export function packRequest(draft: PackDraft, papers: readonly string[]): Result<RequestOf<'pack.preview'>> {
+  const [from, to] = [localDate(draft.from), localDate(draft.to)];
+  if (draft.from !== '' && !from.ok) return refuse('no-date', {}, ['period', 'from']);
+  if (draft.to !== '' && !to.ok) return refuse('no-date', {}, ['period', 'to']);
+  const only = papers.filter((id) => !draft.leftOut.includes(id));
+  const period = { from: from.ok ? from.value : null, to: to.ok ? to.value : null };
+  const onlyPapers = only.length === papers.length ? null : only;
+  return { ok: true, value: { car: draft.car, withhold: [...draft.withhold], papers: true, onlyPapers, cover: draft.cover === '' ? null : draft.cover, period, paperSize: draft.paperSize } };
+}
