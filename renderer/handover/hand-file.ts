@@ -1,9 +1,10 @@
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
-import { LARGEST_HANDED_BYTES } from '../../shared-core/handover/handover-schemas.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { fileBase64 } from '../ui/file-base64.ts';
 import { runLong } from '../ui/run-long.ts';
 
+/** The largest file taken, in bytes; the host refuses more. */
+const LARGEST_HANDED_BYTES = 100_000_000;
 const PIECE_BYTES = 4_500_000;
 
 /** Hands a file over to the host in pieces; answers the id under which it is held. `onPart` hears how much of it has gone. */

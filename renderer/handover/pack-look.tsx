@@ -1,11 +1,13 @@
 import { Button } from '@mantine/core';
 import { useState, type KeyboardEvent } from 'react';
-import type { PackPreview } from '../../shared-core/handover/handover-schemas.ts';
+import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import { Asked } from '../ui/asked.tsx';
 import { Section } from '../ui/section.tsx';
 import { useAsk } from '../ui/use-ask.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './handover.module.css';
+
+type PackPreview = ReplyOf<'pack.preview'>;
 
 /** What a pack will hold, and its document page by page as the next keeper will see it. */
 export function PackLook({ preview }: { readonly preview: PackPreview }) {

@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import { SEAL_PROVES, SEAL_PROVES_NOT, type GivenSeal, type SealView } from '../../shared-core/views/seal-view.ts';
+import type { GivenSeal, SealView } from '../../shared-core/views/seal-view.ts';
 import { Asked } from '../ui/asked.tsx';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
@@ -31,7 +31,7 @@ export function SealLeaf() {
               <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault ?? ''}</p>
             </Section>
           </div>
-          {given !== null && <Sheet given={given} sample={view.sample} />}
+          {given !== null && <Sheet given={given} view={view} />}
           <div className={styles.unprinted}><Earlier view={view} shown={given} /></div>
         </>
       )}
@@ -40,7 +40,7 @@ export function SealLeaf() {
 }
 
 /** What is printed or sent. */
-function Sheet({ given, sample }: { readonly given: GivenSeal; readonly sample: boolean }) {
+function Sheet({ given, view: { sample, proves, provesNot } }: { readonly given: GivenSeal; readonly view: SealView }) {
   const words = useWords();
   const { name } = useHousehold();
   const { squares, path } = given.code;
@@ -56,9 +56,9 @@ function Sheet({ given, sample }: { readonly given: GivenSeal; readonly sample: 
       </div>
       <div className={styles.lines}>
         <h3>{tell('seal.proves')}</h3>
-        <ul>{SEAL_PROVES.map((line) => <li key={line}>{line}</li>)}</ul>
+        <ul>{proves.map((line) => <li key={line}>{line}</li>)}</ul>
         <h3>{tell('seal.proves-not')}</h3>
-        <ul>{SEAL_PROVES_NOT.map((line) => <li key={line}>{line}</li>)}</ul>
+        <ul>{provesNot.map((line) => <li key={line}>{line}</li>)}</ul>
       </div>
       <div className={styles.unprinted}><Button variant="default" onClick={() => window.print()}>{tell('seal.print')}</Button></div>
     </Section>

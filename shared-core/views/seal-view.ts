@@ -19,6 +19,9 @@ export const sealViewSchema = z.object({
   keyFingerprint: z.string(),
   /** The invented household: its seals prove nothing. */
   sample: z.boolean(),
+  /** What a seal proves and what it does not, sentence by sentence. */
+  proves: z.array(z.string()),
+  provesNot: z.array(z.string()),
   /** The latest last. */
   given: z.array(givenSealSchema.omit({ code: true })),
 });
