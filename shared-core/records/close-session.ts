@@ -13,6 +13,7 @@ import { taskKey, taskRefSchema } from '../sessions/task-ref.ts';
 import { keptSession } from '../work/begin-work.ts';
 import { followUpSchema } from '../work/follow-up.ts';
 import { endedSpans } from '../work/take-time.ts';
+import { dayOfValue, valuesOf } from '../work/read-at-step.ts';
 import { ticksOf } from '../work/tick-step.ts';
 import { closeCar, type ClosedCar } from './close-car.ts';
 import { amissIn, untoldIn } from './close-checks.ts';
@@ -46,7 +47,7 @@ export const closeSession = change({
     const found = keptSession(facts, request.session);
     if (!found.ok) return found;
     const session = found.value;
-    const date = request.date ?? dayOfLastTick(facts, session) ?? moment.today;
+    const date = request.date ?? dayOfLastWork(facts, session) ?? moment.today;
     if (date > moment.today) return refuse('date-in-future', { date }, ['date']);
     const amiss = amissIn(facts, session, request);
     if (amiss !== null) return { ok: false, refusal: amiss };
@@ -96,7 +97,8 @@ function closeCars(facts: Facts, session: Session, request: CloseSessionRequest 
   return ok(closed);
 }
 
-/** The day of the last tick; null where nothing was ticked. */
-export function dayOfLastTick(facts: Facts, session: Session): Session['day'] | null {
-  return ticksOf(facts, session.id).reduce<Session['day'] | null>((last, { on }) => (last === null || on > last ? on : last), null);
+/** The day of the last tick or of what was read last; null where there is neither. */
+export function dayOfLastWork(facts: Facts, session: Session): Session['day'] | null {
+  const days = [...ticksOf(facts, session.id).map((tick) => tick.on), ...valuesOf(facts, session.id).map(dayOfValue)];
+  return days.reduce<Session['day'] | null>((last, on) => (last === null || on > last ? on : last), null);
 }

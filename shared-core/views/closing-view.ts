@@ -4,7 +4,7 @@ import { cars } from '../fleet/car.ts';
 import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
-import { dayOfLastTick } from '../records/close-session.ts';
+import { dayOfLastWork } from '../records/close-session.ts';
 import { recordedSince } from '../records/recorded-since.ts';
 import { workRecords } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
@@ -17,6 +17,7 @@ import type { Disposal } from '../work/disposal.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
 import { vouchedSeconds } from '../work/take-time.ts';
+import { workedTasks } from '../work/worked-on.ts';
 import { lineNote, notesOfTask, recordNote, torqueNotes, type NoteLine } from './closing-note.ts';
 import { closingParts, type TakingTask, type TaskParts } from './closing-parts.ts';
 import { closingSchema, type Closing, type ClosingCar, type ClosingTask } from './closing-schema.ts';
@@ -43,7 +44,7 @@ export const showClosing = ask({
     const sheet = showJobSheet.answer(facts, request, moment);
     if (!sheet.ok) return sheet;
     const doing = doingOfSheet(facts, sheet.value, moment);
-    const date = dayOfLastTick(facts, session.value) ?? earliest(session.value.day, moment.today) ?? moment.today;
+    const date = dayOfLastWork(facts, session.value) ?? earliest(session.value.day, moment.today) ?? moment.today;
     const seconds = vouchedSeconds(facts, session.value.id, moment.now);
     const told = sheet.value.cars.map((job) => carOf(facts, session.value, job, doing, seconds));
     const parts = sheet.value.partsFrom === 'garage' ? new Map<string, TaskParts>() : closingParts(facts, takingTasks(told), date, moment.today);
@@ -70,7 +71,7 @@ function isDone({ outcome }: ClosingTask): boolean {
 
 function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing, seconds: ReturnType<typeof vouchedSeconds>): BareCar & { readonly notes: readonly NoteLine[] } {
   const values = valuesOf(facts, session.id).filter((one) => one.car === job.car);
-  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, task, doing, seconds.get(task.key) ?? 0));
+  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, session.id, task, doing, seconds.get(task.key) ?? 0));
   const recorded = job.tasks.filter((task) => task.done).flatMap((task) => recordedOf(facts, session, task));
   return {
     car: job.car, carName: job.carName,
@@ -88,16 +89,17 @@ function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob[
   return on === null ? [] : [{ task, key, name, on, said: said({ key: 'closing-recorded', values: { task: name, on } }) }];
 }
 
-function taskOf(facts: Facts, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {
+function taskOf(facts: Facts, session: string, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {
   const item = task.task.kind === 'item' ? facts.get(serviceItems, task.task.id) : null;
   const steps = doing.steps.filter((step) => step.of.some((ref) => ref.task === task.key));
   const { note, rest } = lineNote(notesOfTask(task.key, steps));
+  const worked = workedTasks(facts, session).has(task.key);
   return {
     task: {
       task: task.task, key: task.key, name: task.name,
       steps: steps.length, ticked: steps.filter((step) => step.tick?.as === 'done').length, leftOut: steps.filter((step) => step.tick?.as === 'left-out').length,
       work: item?.work ?? null,
-      outcome: item === null ? null : outcomeOf(item, steps, foundAt(task.key, doing)),
+      outcome: item === null ? null : outcomeOf(item, steps, foundAt(task.key, doing), worked),
       minutes: minutesOf(seconds),
       asks: item === null ? null : asksOf(ownMinutes(item, facts.ofCar(workRecords, item.car))),
       note,
@@ -127,14 +129,14 @@ function ranOnOf({ leftRunning, running, lastSign, now }: Doing): Closing['ranOn
 
 /**
  * What its own steps say of a task; what it shares with others says nothing of it. Done is only what was done to the end; where nothing
- * was ticked as done or read, it is not done; between them nobody but the keeper knows.
+ * was ticked as done or read, at a step that stands or one that is gone, it is not done; between them nobody but the keeper knows.
  */
-function outcomeOf(item: ServiceItem, steps: readonly DoingStep[], found: boolean): ClosingTask['outcome'] {
+function outcomeOf(item: ServiceItem, steps: readonly DoingStep[], found: boolean, worked: boolean): ClosingTask['outcome'] {
   const own = steps.filter((step) => step.timeOf !== null);
   const asked = own.length === 0 ? steps : own;
   const done = asked.filter((step) => step.tick?.as === 'done').length;
   if (own.length > 0 && done === own.length) return item.work === 'check' ? (found ? 'watch' : 'good') : 'done';
-  return done === 0 && !found && asked.every((step) => step.values.length === 0) ? 'not-done' : null;
+  return done === 0 && !found && !worked && asked.every((step) => step.values.length === 0) ? 'not-done' : null;
 }
 
 function foundAt(task: string, { finds }: Doing): boolean {

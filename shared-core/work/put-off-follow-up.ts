@@ -40,7 +40,7 @@ function checkPutOff(now: FollowUp, { dueOn, after }: Pick<FollowUp, 'dueOn' | '
   if (now.doneOn !== null) return refuse('follow-up-done', { text: now.text, on: now.doneOn }, ['followUp']);
   if (dueOn === null && after === null) return refuse('follow-up-put-off-to-nothing', {}, ['dueOn']);
   if (dueOn !== null && dueOn <= today) return refuse('follow-up-put-off-back', { on: dueOn }, ['dueOn']);
-  if (dueOn !== null && after === null && now.dueOn !== null && dueOn <= now.dueOn) return refuse('follow-up-not-later', { on: dueOn, now: now.dueOn }, ['dueOn']);
+  if (dueOn !== null && now.dueOn !== null && (after === null ? dueOn <= now.dueOn : dueOn < now.dueOn)) return refuse('follow-up-not-later', { on: dueOn, now: now.dueOn }, ['dueOn']);
   if (after?.value === 0) return refuse('follow-up-no-distance', {}, ['after', 'value']);
   return (now.putOff ?? []).length >= MOST ? refuse('follow-up-put-off-often', { n: MOST }, ['followUp']) : ok(null);
 }

@@ -12,14 +12,18 @@ export function workedTasks(facts: Facts, session: string): ReadonlySet<string> 
   return new Set([...ticked, ...valuesOf(facts, session).map((one) => one.at.task)]);
 }
 
-/** The cars of a session on which something was ticked as done, read, found or photographed. */
+/** The cars that still have a task in a session and on which something was ticked as done, read, found or photographed. */
 export function workedCars(facts: Facts, session: Session): ReadonlySet<string> {
+  const here = new Set(session.tasks.flatMap((task) => {
+    const found = findTask(facts, task);
+    return found.ok ? [found.value.car] : [];
+  }));
   const ticked = new Set(ticksOf(facts, session.id).flatMap(({ as, of }) => (as === 'done' ? of.map((ref) => ref.task) : [])));
   return new Set([
     ...session.tasks.flatMap((task) => {
       const found = ticked.has(taskKey(task)) ? findTask(facts, task) : null;
       return found?.ok === true ? [found.value.car] : [];
     }),
-    ...[...valuesOf(facts, session.id), ...photosOf(facts, session.id), ...facts.all(finds).filter((one) => one.session === session.id)].map((one) => one.car),
+    ...[...valuesOf(facts, session.id), ...photosOf(facts, session.id), ...facts.all(finds).filter((one) => one.session === session.id)].map((one) => one.car).filter((car) => here.has(car)),
   ]);
 }

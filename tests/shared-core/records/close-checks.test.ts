@@ -59,6 +59,14 @@ describe('what was worked on is told', () => {
     expect(household.facts().get(observations, observation.id)?.record).not.toBeNull();
   });
 
+  test('a car whose last task has left the session needs no telling, whatever was found on it', () => {
+    const { household, session } = withWren();
+    household.must('work.begin', { session });
+    household.must('work.find', { session, at: { task: 'item/wren-oil', step: 'whole' }, severity: 'watch' });
+    household.must('session.release', { session, tasks: [{ kind: 'item', id: 'wren-oil' }], sure: true });
+    expect(close(household, session, pip())).toMatchObject({ ok: true });
+  });
+
   test('a task of which steps were done is told too; a step left out is no work', () => {
     const { household, session } = begunHousehold(['oil', 'brakes']);
     household.must('work.tick', { session, of: [{ task: 'item/brakes', step: 'step-1' }], as: 'left-out', note: 'dark' });

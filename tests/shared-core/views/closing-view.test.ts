@@ -29,6 +29,21 @@ describe('how a task went is proposed', () => {
     expect([all.cars[0]?.otherwise, all.otherwise]).toEqual([{ lots: [], lacks: [] }, []]);
   });
 
+  test('is for the keeper to say where its ticks stand on steps that are gone', () => {
+    const { household, session } = begunHousehold(['brakes']);
+    tickAll(household, session, 'item/brakes');
+    household.must('sheet.set', { item: 'brakes', steps: [{ text: 'Look at the lines.' }, { text: 'Look at the drums.' }] });
+    expect(task(household, session, 'item/brakes')).toMatchObject({ outcome: null, ticked: 0 });
+  });
+
+  test('on the day of what was read last, where that is after the last tick', () => {
+    const { household, session } = begunHousehold(['brakes']);
+    tick(household, session, [{ task: 'item/brakes', step: 'step-2' }]);
+    expect(closing(household, session).date).toBe(SESSION_DAY);
+    household.on('2026-12-08').at('10:00:00').must('work.read', { session, at: { task: 'item/brakes', step: 'step-1' }, read: { kind: 'measured', what: 'pad', name: null, place: 'front-left', typed: { value: 5.5, unit: 'mm' } } });
+    expect(closing(household, session).date).toBe('2026-12-08');
+  });
+
   test('as not done where all of it was left out, and as nobody can tell where one step was', () => {
     const { household, session } = begunHousehold(['oil', 'brakes']);
     tickAll(household, session, 'item/oil', 'left-out');
