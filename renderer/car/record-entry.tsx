@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import type { CarView } from '../../shared-core/views/car-view.ts';
-import { paperAddress } from '../bridge/paper-address.ts';
 import { useWords } from '../ui/household.tsx';
+import { PaperLink } from '../ui/paper-link.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './record-entry.module.css';
 
@@ -69,7 +69,7 @@ function PaperLinks({ ids, papers }: { readonly ids: readonly string[]; readonly
   return (
     <ul className={styles.papers} aria-label={tell('records.papers')}>
       {known.map((paper) => (
-        <li key={paper.id}><a href={paperAddress(paper.id)} target="_blank" rel="noopener noreferrer">{paper.name}</a></li>
+        <li key={paper.id}><PaperLink paper={paper.id} text={paper.name} /></li>
       ))}
     </ul>
   );

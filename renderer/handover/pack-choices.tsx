@@ -5,9 +5,10 @@ import { DateField } from '../ui/form/date-field.tsx';
 import { FieldGroup, FieldRow } from '../ui/form/fields.tsx';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { Section } from '../ui/section.tsx';
+import { WITHHELD_GROUPS } from '../ui/withheld-groups.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './handover.module.css';
-import { WITHHELD_GROUPS, type PackDraft } from './pack-draft.ts';
+import type { PackDraft } from './pack-draft.ts';
 import type { AnyCar } from './use-all-cars.ts';
 
 interface PackChoicesProps {

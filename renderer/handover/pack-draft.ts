@@ -1,15 +1,7 @@
 import { localDate } from '../../shared-core/calendar/local-date.ts';
 import type { RequestOf } from '../../shared-core/contract/contract.ts';
 import { refuse, type Result } from '../../shared-core/result/result.ts';
-
-export type Withheld = NonNullable<RequestOf<'pack.write'>['withhold']>[number];
-
-/** What is kept back, in three groups; a field by its name in the journal. */
-export const WITHHELD_GROUPS: Readonly<Record<'prices' | 'names' | 'numbers', readonly Withheld[]>> = {
-  prices: ['costs', 'printedTotalMinor', 'paidMinor', 'price', 'garagePrice', 'lotsUsed'],
-  names: ['doneBy', 'approvedBy', 'placeName', 'reference', 'method', 'note', 'why', 'text'],
-  numbers: ['registration', 'vin', 'declaredAYear'],
-};
+import type { Withheld } from '../ui/withheld-groups.ts';
 
 /** What is chosen for a pack while it is being chosen. */
 export interface PackDraft {

@@ -14,16 +14,14 @@ export function workedTasks(facts: Facts, session: string): ReadonlySet<string> 
 
 /** The cars that still have a task in a session and on which something was ticked as done, read, found or photographed. */
 export function workedCars(facts: Facts, session: Session): ReadonlySet<string> {
-  const here = new Set(session.tasks.flatMap((task) => {
+  const tasks = session.tasks.flatMap((task) => {
     const found = findTask(facts, task);
-    return found.ok ? [found.value.car] : [];
-  }));
+    return found.ok ? [{ key: taskKey(task), car: found.value.car }] : [];
+  });
+  const here = new Set(tasks.map((one) => one.car));
   const ticked = new Set(ticksOf(facts, session.id).flatMap(({ as, of }) => (as === 'done' ? of.map((ref) => ref.task) : [])));
   return new Set([
-    ...session.tasks.flatMap((task) => {
-      const found = ticked.has(taskKey(task)) ? findTask(facts, task) : null;
-      return found?.ok === true ? [found.value.car] : [];
-    }),
+    ...tasks.filter((one) => ticked.has(one.key)).map((one) => one.car),
     ...[...valuesOf(facts, session.id), ...photosOf(facts, session.id), ...facts.all(finds).filter((one) => one.session === session.id)].map((one) => one.car).filter((car) => here.has(car)),
   ]);
 }

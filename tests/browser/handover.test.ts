@@ -42,7 +42,7 @@ describe.skipIf(chromiumHere === null)('the Handover screen', () => {
     await page.waitForFunction(() => [...document.querySelectorAll<HTMLImageElement>('[role=region] img')].every((image) => image.complete && image.naturalWidth > 300));
     await sample.axeAtEverySize('write');
     // Another choice, and what was looked at is no longer it.
-    await page.getByRole('checkbox', { name: 'Keep registration and VIN back' }).click();
+    await page.getByRole('checkbox', { name: 'Keep registration, VIN and stated yearly distance back' }).click();
     expect(await page.getByRole('heading', { name: 'What it will hold' }).count()).toBe(0);
     await page.getByRole('button', { name: 'Write the pack' }).click();
     await page.getByText(/^The pack is written: \d+ files\.$/).waitFor();

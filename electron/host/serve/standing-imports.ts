@@ -1,4 +1,3 @@
-import { dateOfInstant } from '../../../shared-core/calendar/local-date.ts';
 import { cars } from '../../../shared-core/fleet/car.ts';
 import { carSubject } from '../../../shared-core/journal/entry-kind.ts';
 import type { Facts } from '../../../shared-core/journal/facts.ts';
@@ -8,10 +7,9 @@ import { ok, type Result } from '../../../shared-core/result/result.ts';
 import { listImports } from '../../../shared-core/views/import/imports-view.ts';
 import type { ImportHeld, StandingImports } from '../../../shared-core/views/import/standing-imports.ts';
 import { entriesOfImport } from '../../store/entries-of-import.ts';
-import { readRow } from '../../store/journal-table.ts';
 import type { Store } from '../../store/store.ts';
-import { mayWithdraw } from '../../store/withdraw-entries.ts';
 import { momentOf, type HostContext } from '../host-context.ts';
+import { withdrawalHeld } from '../withdraw-now.ts';
 
 /** The imports that stand, each with what would keep it from being withdrawn; nothing is changed. */
 export function standingImports(context: HostContext): Result<StandingImports> {
@@ -21,11 +19,9 @@ export function standingImports(context: HostContext): Result<StandingImports> {
 }
 
 function heldBy(store: Store, facts: Facts, one: Import): ImportHeld | null {
-  const allowed = mayWithdraw(store, entriesOfImport(store, facts, one));
-  if (allowed.ok) return null;
-  const { by } = allowed.refusal.values;
-  if (typeof by !== 'number') return { by: 'seal', entry: null, on: null, car: null };
-  const { at, subject } = must(readRow(store, by), 'entry that stands upon an import');
-  const car = facts.all(cars).find(({ id }) => carSubject(id) === subject);
-  return { by: 'entry', entry: by, on: dateOfInstant(at), car: car?.name ?? null };
+  const held = withdrawalHeld(store, entriesOfImport(store, facts, one));
+  if (held === null) return null;
+  if (held.by === 'seal') return { by: 'seal', entry: null, on: null, car: null };
+  const car = facts.all(cars).find(({ id }) => carSubject(id) === held.subject);
+  return { by: 'entry', entry: held.entry, on: held.on, car: car?.name ?? null };
 }

@@ -1,6 +1,6 @@
 import { Button } from '@mantine/core';
 import type { FigureView } from '../../../shared-core/views/card-view.ts';
-import { paperAddress } from '../../bridge/paper-address.ts';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { FigureQuestion } from './figure-question.tsx';
 import styles from './card.module.css';
@@ -39,7 +39,7 @@ function Entered({ figure }: { readonly figure: FigureView }) {
       <p><strong>{text}</strong>{otherUnits.length > 0 && <span className={styles.others}> {tell('card.is', { units: otherUnits.join(', ') })}</span>}</p>
       <p className={styles.from}>
         {source ?? (paper === null && <span className={styles.without}>{tell('card.no-source')}</span>)}
-        {paper !== null && <>{source !== null && ' · '}<a href={paperAddress(paper.id)} target="_blank" rel="noopener noreferrer">{paper.name}</a></>}
+        {paper !== null && <>{source !== null && ' · '}<PaperLink paper={paper.id} text={paper.name} /></>}
         {sure && value?.kind === 'torque' && ` · ${tell('card.compared')}`}
         {note !== '' && ` · ${note}`}
       </p>

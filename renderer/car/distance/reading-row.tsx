@@ -1,7 +1,7 @@
 import { Table } from '@mantine/core';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
-import { paperAddress } from '../../bridge/paper-address.ts';
 import { useWords } from '../../ui/household.tsx';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import sectionStyles from '../../ui/section.module.css';
 import carStyles from '../car.module.css';
@@ -24,7 +24,7 @@ export function ReadingRow({ reading, paper }: ReadingRowProps) {
       <Table.Td>{standingWords(reading)}</Table.Td>
       <Table.Td className={carStyles.rowWords ?? ''}>
         {note}
-        {paper !== undefined && <>{note !== '' && <br />}<a href={paperAddress(paper.id)} target="_blank" rel="noopener noreferrer">{paper.name}</a></>}
+        {paper !== undefined && <>{note !== '' && <br />}<PaperLink paper={paper.id} text={paper.name} /></>}
       </Table.Td>
     </Table.Tr>
   );

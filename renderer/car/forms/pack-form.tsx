@@ -8,6 +8,7 @@ import { bindText, bindTick } from '../../ui/form/bind.ts';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldGroup } from '../../ui/form/fields.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
+import { WITHHELD_GROUPS } from '../../ui/withheld-groups.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { PackWritten } from './pack-written.tsx';
 
@@ -23,12 +24,6 @@ interface Draft {
   readonly numbers: boolean;
   readonly paperSize: string;
 }
-
-type Withheld = NonNullable<RequestOf<'pack.write'>['withhold']>[number];
-
-const PRICES: readonly Withheld[] = ['costs', 'printedTotalMinor', 'paidMinor', 'price', 'garagePrice', 'lotsUsed'];
-const NAMES: readonly Withheld[] = ['doneBy', 'approvedBy', 'placeName', 'reference', 'method', 'note', 'why', 'text'];
-const NUMBERS: readonly Withheld[] = ['registration', 'vin'];
 
 /** Chooses what goes into a car's history pack, writes it, and then says where it stands and what its seal is. */
 export function PackForm({ view: { car }, onClose }: PackFormProps) {
@@ -57,6 +52,6 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
 }
 
 function requestOf(draft: Draft, car: string): RequestOf<'pack.write'> {
-  const withhold = [...(draft.prices ? PRICES : []), ...(draft.names ? NAMES : []), ...(draft.numbers ? NUMBERS : [])];
+  const withhold = (['prices', 'names', 'numbers'] as const).flatMap((group) => (draft[group] ? WITHHELD_GROUPS[group] : []));
   return { car, papers: draft.papers, withhold, paperSize: draft.paperSize as 'A4' };
 }

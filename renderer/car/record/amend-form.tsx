@@ -6,11 +6,10 @@ import { change, type Changed } from '../../ui/change.ts';
 import { bindText } from '../../ui/form/bind.ts';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { withPapers } from '../../ui/form/keep-papers.ts';
-import { useEntry, type Entry } from '../../ui/form/use-entry.ts';
+import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { amendDraft, composeAmendment, type AmendDraft } from '../forms/amend-draft.ts';
-import type { RecordDraft } from '../forms/record-draft.ts';
 import { RecordFields } from '../forms/record-fields.tsx';
 
 interface AmendFormProps {
@@ -35,7 +34,7 @@ export function AmendForm({ view, car, onClose }: AmendFormProps) {
       <p>{tell('amend-form.what')}</p>
       <Textarea {...bindText(entry, 'why')} data-autofocus label={tell('amend-form.why')} rows={2} maxLength={300} />
       <TextInput {...bindText(entry, 'title')} label={tell('amend-form.title')} autoComplete="off" />
-      <RecordFields view={car} entry={entry as unknown as Entry<RecordDraft>} begun={[]} />
+      <RecordFields view={car} entry={entry} begun={[]} />
     </EntryForm>
   );
 }

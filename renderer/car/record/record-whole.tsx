@@ -2,8 +2,8 @@ import type { RecordView } from '../../../shared-core/views/record-view.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import { useWords } from '../../ui/household.tsx';
 import { Section } from '../../ui/section.tsx';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { paperAddress } from '../../bridge/paper-address.ts';
 import { valueText } from '../wear/value-words.ts';
 import { whichOf } from '../wear/subject-words.ts';
 import styles from './record.module.css';
@@ -67,7 +67,7 @@ function Papers({ view: { papers } }: { readonly view: RecordView }) {
   if (papers.length === 0) return <p className={styles.soft}>{tell('record.no-papers')}</p>;
   return (
     <ul className={styles.papers} aria-label={tell('records.papers')}>
-      {papers.map((paper) => <li key={paper.id}><a href={paperAddress(paper.id)} target="_blank" rel="noopener noreferrer">{paper.name}</a></li>)}
+      {papers.map((paper) => <li key={paper.id}><PaperLink paper={paper.id} text={paper.name} /></li>)}
     </ul>
   );
 }

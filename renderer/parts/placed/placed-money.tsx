@@ -1,6 +1,6 @@
 import type { PartsView, PlacedOrderView } from '../../../shared-core/views/parts-view-schema.ts';
-import { paperAddress } from '../../bridge/paper-address.ts';
 import { useWords } from '../../ui/household.tsx';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { SmallButton } from '../small-button.tsx';
@@ -37,7 +37,7 @@ export function PlacedMoney({ order, view, open }: PlacedMoneyProps) {
           </div>
         );
       })}
-      {papers.length > 0 && <p>{tell('placed.papers')} {papers.map(({ paper, on }, at) => <a key={`${paper} ${at}`} href={paperAddress(paper)} target="_blank" rel="noopener noreferrer">{tell('placed.paper', { date: words.nearDate(on, view.today) })} </a>)}</p>}
+      {papers.length > 0 && <p>{tell('placed.papers')} {papers.map(({ paper, on }, at) => <span key={`${paper} ${at}`}><PaperLink paper={paper} text={tell('placed.paper', { date: words.nearDate(on, view.today) })} /> </span>)}</p>}
     </>
   );
 }

@@ -1,8 +1,8 @@
 import type { PartsView } from '../../../shared-core/views/parts-view-schema.ts';
-import { paperAddress } from '../../bridge/paper-address.ts';
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
@@ -42,7 +42,7 @@ export function WasteSection({ view, open }: WasteSectionProps) {
           <ul className={sectionStyles.list}>
             {gone.map((one) => (
               <li key={one.id} className={styles.row}>
-                <span>{tell('waste.gone-one', { what: name(one), how: one.disposed?.how ?? '', date: one.disposed === null ? '' : words.date(one.disposed.on) })} {one.disposed?.paper != null && <a href={paperAddress(one.disposed.paper)} target="_blank" rel="noopener noreferrer">{tell('waste.paper')}</a>}</span>
+                <span>{tell('waste.gone-one', { what: name(one), how: one.disposed?.how ?? '', date: one.disposed === null ? '' : words.date(one.disposed.on) })} {one.disposed?.paper != null && <PaperLink paper={one.disposed.paper} text={tell('waste.paper')} />}</span>
               </li>
             ))}
           </ul>

@@ -1,10 +1,10 @@
 import { Button } from '@mantine/core';
 import type { BookingView, QuoteView } from '../../../shared-core/views/booking-view-schema.ts';
 import { change } from '../../ui/change.ts';
-import { PaperLink } from '../../ui/form/paper-field.tsx';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import { focusHeading } from '../../ui/screen-title.tsx';
 import sectionStyles from '../../ui/section.module.css';

@@ -1,6 +1,6 @@
 import type { BookingView, Outcome } from '../../../shared-core/views/booking-view-schema.ts';
-import { PaperLink } from '../../ui/form/paper-field.tsx';
 import { useWords } from '../../ui/household.tsx';
+import { PaperLink } from '../../ui/paper-link.tsx';
 import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';

@@ -1,5 +1,5 @@
 import { FileInput } from '@mantine/core';
-import { paperAddress } from '../../bridge/paper-address.ts';
+import { PaperLink } from '../paper-link.tsx';
 import { tell } from '../words/tell.ts';
 import type { FieldPlace } from './use-entry.ts';
 
@@ -30,9 +30,4 @@ export function PaperField({ place, label, file, kept, onChange }: PaperFieldPro
       {kept !== null && <PaperLink paper={kept} text={tell('paper-field.kept')} />}
     </div>
   );
-}
-
-/** Opens a kept paper. */
-export function PaperLink({ paper, text }: { readonly paper: string; readonly text: string }) {
-  return <a href={paperAddress(paper)} target="_blank" rel="noopener noreferrer">{text}</a>;
 }

@@ -6,7 +6,7 @@ export const PACK_WORDS = {
   'pack.papers': 'Put the papers in',
   'pack.prices': 'Keep prices back',
   'pack.names': 'Keep names, places, references and remarks back',
-  'pack.numbers': 'Keep registration and VIN back',
+  'pack.numbers': 'Keep registration, VIN and stated yearly distance back',
   'pack.back': 'Kept back',
   'pack.back-what': 'What is kept back is named as kept back, and every proof still holds. The lines of what was done, with their notes, are always shown, and papers may show what is kept back.',
   'pack.size': 'Paper',
