@@ -26,5 +26,8 @@ test('a folder is walked in order, no link is followed, what is refused is told 
     ['nothing', 'refused', 'missing'],
   ]);
   expect([told.kept, told.known, told.refused]).toEqual([4, 1, 5]);
+  expect(run.status).toBe(0);
+  const none = await runCommand('papers', join(folder, 'nothing'), '--sample', '--on', '2026-11-25', '--json');
+  expect([none.status, jsonOf(none)]).toMatchObject([1, { kept: 0, refused: 1, files: [{ code: 'missing' }] }]);
   expect((await runCommand('papers')).status).toBe(2);
 }, 120_000);

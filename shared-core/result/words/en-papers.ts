@@ -2,6 +2,7 @@
 export const PAPER_WORDS: Readonly<Record<string, string>> = {
   'paper-tied-there': 'It has that paper already.',
   'paper-is-tied': '{name} belongs to something: untie it first, or leave it.',
+  'papers-none-kept': '{list}',
   'unknown-tie': 'That paper is not tied there. Look at what stands.',
 
   'suggest-total': 'Its total is {amount}, as the record says.',
