@@ -13,14 +13,16 @@ import { typedValueSchema } from '../units/measured-value.ts';
 import { torqueUnitSchema } from '../units/torque.ts';
 import { cautionKeySchema } from './caution-key.ts';
 import { instantSchema } from './instant.ts';
+import { accessKey } from './job-graph.ts';
 
 /** A task by its key ("item/pip-oil"), and a step of its sheet: its id, or `whole`, or `check: ...` and `reset: ...` with their words for what is no step of it. */
 export const stepRefSchema = z.strictObject({ task: plainText(80), step: plainText(320) });
 export type StepRef = z.infer<typeof stepRefSchema>;
 
-/** One name for a step of a task. @example stepKey({ task: 'item/pip-oil', step: 'step-3' }) //=> 'item/pip-oil step-3' */
+/** One name for a step of a task, an access under whatever spelling. @example stepKey({ task: 'item/pip-oil', step: 'open: Undertray' }) //=> 'item/pip-oil open: undertray' */
 export function stepKey({ task, step }: StepRef): string {
-  return `${task} ${step}`;
+  const [, way, access] = /^(open|close): (.*)$/su.exec(step) ?? [];
+  return `${task} ${access === undefined ? step : `${way}: ${accessKey(access)}`}`;
 }
 
 /** Work on a session was begun: the cautions were read. It has the session's own id. `read`: which; where it is missing, nobody noted them, and they are read once more. */
