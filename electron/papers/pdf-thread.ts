@@ -43,8 +43,10 @@ export function pdfThread(patienceMs: number = PATIENCE_MS, startWorker: () => W
     if (closed) return refuse('pdf-broken');
     if (idle !== null) clearTimeout(idle);
     // A thread that dies while idle must not take the program with it.
-    worker ??= startWorker().on('error', () => undefined);
-    const reply = await untilReply(worker, request, patienceMs);
+    const asked = (worker ??= startWorker().on('error', () => undefined));
+    const reply = await untilReply(asked, request, patienceMs);
+    // At rest it holds nothing up; one that is being ended is held until it has, or a program that waits for that could end before it.
+    if (worker === asked) asked.unref();
     if (reply.kind === 'no-page') return refuse('no-such-page', {}, ['page']);
     if (reply.kind === 'failed' || reply.kind === 'too-slow') {
       await drop();
@@ -74,7 +76,7 @@ function untilReply(worker: Worker, request: PdfRequest, patienceMs: number): Pr
     const tooSlow = setTimeout(() => end({ kind: 'too-slow' }), patienceMs);
     const end = (reply: PdfReply | { readonly kind: 'too-slow' }) => {
       clearTimeout(tooSlow);
-      worker.off('message', end).off('error', onDeath).off('exit', onDeath).unref();
+      worker.off('message', end).off('error', onDeath).off('exit', onDeath);
       resolve(reply);
     };
     worker.on('message', end).on('error', onDeath).on('exit', onDeath).ref();

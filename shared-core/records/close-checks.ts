@@ -50,7 +50,7 @@ const untoldTask: Check = (facts, session, { cars: told }) => {
   const worked = workedTasks(facts, session.id);
   for (const task of session.tasks.filter((one) => one.kind === 'item' && worked.has(taskKey(one)))) {
     const at = told.findIndex(({ car }) => car === carOf(facts, task));
-    if (at < 0 || told[at]?.lines.some((line) => line.item === task.id) === true || recordedSince(facts, task, session.madeOn) !== null) continue;
+    if (at < 0 || told[at]?.lines.some((line) => line.item === task.id) === true || recordedSince(facts, task, session) !== null) continue;
     return { code: 'task-not-told', values: { task: nameOf(facts, task) }, path: ['cars', at, 'lines'] };
   }
   return null;
@@ -65,7 +65,7 @@ const recordedMeanwhile: Check = (facts, session, { cars: told, sure }) => {
       ...met.map(({ obligation }, one) => ({ task: { kind: 'obligation', id: obligation } as const, path: ['met', one] })),
     ];
     for (const { task, path } of done) {
-      const on = session.tasks.some((one) => taskKey(one) === taskKey(task)) ? recordedSince(facts, task, session.madeOn) : null;
+      const on = session.tasks.some((one) => taskKey(one) === taskKey(task)) ? recordedSince(facts, task, session) : null;
       if (on !== null) return { code: 'task-recorded', values: { task: nameOf(facts, task), on }, path: ['cars', at, ...path] };
     }
   }

@@ -8,7 +8,7 @@ import { change, type Moment } from '../journal/operation.ts';
 import { overlayFacts } from '../journal/overlay-facts.ts';
 import { wasteSchema } from '../parts/waste.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { sessionSchema, sessionSet, type Session } from '../sessions/session.ts';
+import { LONGEST_NOTE, sessionSchema, sessionSet, type Session } from '../sessions/session.ts';
 import { taskKey, taskRefSchema } from '../sessions/task-ref.ts';
 import { keptSession } from '../work/begin-work.ts';
 import { followUpSchema } from '../work/follow-up.ts';
@@ -22,9 +22,6 @@ import { keepWaste } from './keep-waste.ts';
 import { observationSchema } from './observation.ts';
 import { recordedSince } from './recorded-since.ts';
 import { workRecorded, workRecordSchema } from './work-record.ts';
-
-/** As long as the note of a session may be. */
-const LONGEST_NOTE = 500;
 
 /**
  * Closes a session: one record for each car worked on, with its reading, what was measured, the lots that were used and the photographs; what
@@ -58,7 +55,7 @@ export const closeSession = change({
     if (badWaste?.ok === false) return badWaste;
     const wasted = wastes.flatMap((one) => (one.ok ? [one.value] : []));
     const told = closed.value;
-    const recorded = new Set(session.tasks.filter((task) => recordedSince(facts, task, session.madeOn) !== null).map(taskKey));
+    const recorded = new Set(session.tasks.filter((task) => recordedSince(facts, task, session) !== null).map(taskKey));
     if (recorded.size === 0 && told.every((one) => one.record === null && one.renewals.length === 0 && one.measurements.length === 0)) return refuse('nothing-done', {}, ['cars']);
     const untold = untoldIn(facts, session, request);
     if (untold !== null) return { ok: false, refusal: untold };

@@ -8,7 +8,7 @@ import { everydayCars } from './everyday-cars.ts';
 import { whyClosed } from './open-days.ts';
 import { holdsDay, placeDays } from './place-days.ts';
 import type { Place } from './place.ts';
-import { isPinned, MOST_TASKS, type Session } from './session.ts';
+import { isPinned, LONGEST_NOTE, MOST_TASKS, type Session } from './session.ts';
 import type { SessionBoard } from './session-board.ts';
 import { findTask, taskKey, type TaskRef } from './task-ref.ts';
 
@@ -48,10 +48,12 @@ function checkCarFree(facts: Facts, car: string, day: LocalDate): Result<null> {
   return refuse(taken.why === 'away' ? 'car-away-then' : 'car-needed-then', { car: facts.get(cars, car)?.name ?? car, day, note: taken.note }, ['day']);
 }
 
-/** Refuses a board on which a session holds more tasks than one may or a task is pinned twice, or which leaves no everyday car to drive on a day on which the board before left one. */
+/** Refuses a board on which a session holds more tasks or more words than one may or a task is pinned twice, or which leaves no everyday car to drive on a day on which the board before left one. */
 export function checkBoard(facts: Facts, board: SessionBoard, before: SessionBoard): Result<null> {
   const full = [...board.values()].find((one) => one.tasks.length > MOST_TASKS);
   if (full !== undefined) return refuse('session-too-full', { day: full.day, n: full.tasks.length, most: MOST_TASKS }, ['tasks']);
+  const wordy = [...board.values()].find((one) => one.note.length > LONGEST_NOTE);
+  if (wordy !== undefined) return refuse('session-notes-too-long', { day: wordy.day, most: LONGEST_NOTE, over: wordy.note.length - LONGEST_NOTE }, ['note']);
   const pinned = [...board.values()].filter(isPinned);
   const seen = new Map<string, Session>();
   for (const session of pinned) {

@@ -57,7 +57,7 @@ function arranged(facts: Facts, { before, free, wanted, state }: Arranging, mome
   const places = checkWanted(facts, wanted, moment);
   if (!places.ok) return places;
   const laid = wanted.reduce<{ readonly board: SessionBoard; readonly ids: readonly string[] }>(({ board, ids }, { id, day, place, tasks, note }) => {
-    const fresh: Session = { id: id ?? moment.newId(), day, place, tasks: [...tasks], state, movedFrom: null, madeOn: moment.today, note };
+    const fresh: Session = { id: id ?? moment.newId(), day, place, tasks: [...tasks], state, movedFrom: null, madeOn: moment.today, madeAt: moment.now, note };
     const put = putIn(board, fresh);
     return { board: put.board, ids: [...ids, put.session.id] };
   }, { board: free, ids: [] });

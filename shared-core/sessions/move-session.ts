@@ -9,6 +9,7 @@ import { ok, refuse, type Result } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { checkBoard, checkPin } from './check-board.ts';
 import { ensurePlace } from './ensure-place.ts';
+import { withTasks } from './meant-since.ts';
 import { sessionOverMinutes } from './over-minutes.ts';
 import { boardEntries, putIn, standingBoard, takeOut } from './session-board.ts';
 import { isPinned, sessions, sessionSchema, sessionSet, type Session } from './session.ts';
@@ -37,7 +38,7 @@ export const moveSession = change({
     const before = new Map(standingBoard(facts, moment.today)).set(session.id, session);
     const whole = tasks.length === session.tasks.length;
     const moved: Session = {
-      ...session, id: whole ? session.id : moment.newId(), day: request.day, place: place.value.place.id, tasks: [...tasks], state: 'moved', movedFrom: { day: session.day, place: session.place },
+      ...withTasks(session, [...tasks]), id: whole ? session.id : moment.newId(), day: request.day, place: place.value.place.id, state: 'moved', movedFrom: { day: session.day, place: session.place },
     };
     const put = putIn(takeOut(before, tasks, (one) => one.id === session.id || one.state === 'proposed'), moved);
     const allowed = checkBoard(facts, put.board, before);

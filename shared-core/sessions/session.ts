@@ -6,6 +6,7 @@ import { factEntry } from '../journal/fact-entry.ts';
 import { factRemoval } from '../journal/fact-removal.ts';
 import type { Facts } from '../journal/facts.ts';
 import { family } from '../journal/family.ts';
+import { instantSchema } from '../journal/row.ts';
 import { idSchema } from '../result/id.ts';
 import { longText } from '../result/plain-text.ts';
 import { places } from './place.ts';
@@ -13,6 +14,8 @@ import { taskRefSchema, taskReference } from './task-ref.ts';
 
 /** As many tasks as one session may hold. */
 export const MOST_TASKS = 100;
+/** As long as the note of a session may be. */
+export const LONGEST_NOTE = 500;
 
 /** Proposed ones are laid on the yard and may be laid anew; kept and moved ones stay where they are; the others are history. */
 export const sessionStateSchema = z.enum(['proposed', 'kept', 'moved', 'done', 'cancelled']);
@@ -26,9 +29,13 @@ export const sessionSchema = z.strictObject({
   state: sessionStateSchema,
   /** Where it stood before it was last moved. */
   movedFrom: z.strictObject({ day: dateSchema, place: idSchema }).nullable(),
-  /** The day on which it was first kept or proposed: a task done on or after it is done for this session. */
+  /** The day on which it was first kept or proposed: a task done after it is done for this session. */
   madeOn: dateSchema,
-  note: longText(500),
+  /** The instant of that: a task recorded on the same day is done for this session where it was written down later. Absent in older entries. */
+  madeAt: instantSchema.optional(),
+  /** Tasks that came from another session, and since when they have been meant to be done. */
+  joined: z.array(z.strictObject({ task: taskRefSchema, on: dateSchema, at: instantSchema.optional() })).max(MOST_TASKS).optional(),
+  note: longText(LONGEST_NOTE),
 });
 export type Session = z.infer<typeof sessionSchema>;
 

@@ -33,7 +33,7 @@ function tasksApart(facts: Facts, session: Session, booking: Booking): Message[]
   const held = new Set(session.tasks.map(taskKey));
   const asked = new Set(booking.wanted.flatMap((one) => (one.task === null ? [] : [taskKey(one.task)])));
   const gone = booking.wanted.filter((one) => one.task !== null && !held.has(taskKey(one.task)));
-  const fresh = wantedOfTasks(facts, session).filter((one) => one.task !== null && !asked.has(taskKey(one.task)) && !doneSince(facts, one.task, session.madeOn));
+  const fresh = wantedOfTasks(facts, session).filter((one) => one.task !== null && !asked.has(taskKey(one.task)) && !doneSince(facts, one.task, session));
   return [...gone.map((one) => ({ key: 'booking-note-gone-task', values: { text: one.text } })), ...fresh.map((one) => ({ key: 'booking-note-new-task', values: { text: one.text } }))];
 }
 
@@ -41,6 +41,6 @@ function tasksApart(facts: Facts, session: Session, booking: Booking): Message[]
 function notRecorded(facts: Facts, session: Session, { cameBack, wanted }: Booking): Message[] {
   const done = (cameBack?.lines ?? []).flatMap((line) => (line.as === 'done' ? (wanted.find((one) => one.id === line.wanted) ?? []) : []));
   return done
-    .filter((one) => one.task !== null && !doneSince(facts, one.task, session.madeOn))
+    .filter((one) => one.task !== null && !doneSince(facts, one.task, session))
     .map((one) => ({ key: 'booking-note-not-recorded', values: { text: one.text, car: facts.get(cars, one.car)?.name ?? one.car } }));
 }

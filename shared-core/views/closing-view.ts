@@ -85,7 +85,7 @@ function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing, second
 }
 
 function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob['tasks'][number]): ClosingCar['recorded'] {
-  const on = recordedSince(facts, task, session.madeOn);
+  const on = recordedSince(facts, task, session);
   return on === null ? [] : [{ task, key, name, on, said: said({ key: 'closing-recorded', values: { task: name, on } }) }];
 }
 

@@ -61,10 +61,10 @@ function withoutTasks(facts: Facts, sessions: readonly Session[], out: ReadonlyS
 
 /** Those of a session's tasks that have not been done since it was made, and still are tasks at all. */
 export function openTasks(facts: Facts, session: Session): Session['tasks'] {
-  return session.tasks.filter((task) => !doneSince(facts, task, session.madeOn));
+  return session.tasks.filter((task) => !doneSince(facts, task, session));
 }
 
-/** Whether a task was done on or after a day, by the work records or by a renewal. */
-export function doneSince(facts: Facts, task: TaskRef, day: LocalDate): boolean {
-  return (task.kind === 'item' && facts.get(serviceItems, task.id) === null) || recordedSince(facts, task, day) !== null;
+/** Whether a task was done since a session has meant to do it, by the work records or by a renewal; or is no task any more. */
+export function doneSince(facts: Facts, task: TaskRef, session: Session): boolean {
+  return (task.kind === 'item' && facts.get(serviceItems, task.id) === null) || recordedSince(facts, task, session) !== null;
 }

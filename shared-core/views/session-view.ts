@@ -64,7 +64,7 @@ function taskOf(facts: Facts, task: TaskRef, session: Session): SessionView['tas
   const found = task.kind === 'item' ? facts.get(serviceItems, task.id) : facts.get(obligations, task.id);
   if (found === null) return null;
   const name = found.name ?? ('kind' in found ? say({ key: `obligation-${found.kind}`, values: {} }) : task.id);
-  return { task, car: found.car, carName: facts.get(cars, found.car)?.name ?? found.car, name, done: doneSince(facts, task, session.madeOn) };
+  return { task, car: found.car, carName: facts.get(cars, found.car)?.name ?? found.car, name, done: doneSince(facts, task, session) };
 }
 
 function isWithoutMinutes(facts: Facts, task: TaskRef): boolean {

@@ -1,12 +1,16 @@
+import { cars } from '../fleet/car.ts';
+import type { NewEntry } from '../journal/entry-kind.ts';
+import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
-import { ok } from '../result/result.ts';
+import { ok, type Message } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { moveSession } from '../sessions/move-session.ts';
 import { sessions } from '../sessions/session.ts';
 import { taskKey } from '../sessions/task-ref.ts';
 import { carryWork } from './carry-work.ts';
-import { begunWork } from './doing.ts';
+import { begunWork, photoTaken } from './doing.ts';
+import { MOST_PAPERS, photosOf } from './take-photo.ts';
 
 /**
  * Moves a session, or some of its tasks, as `moveSession` does; what was ticked, read, timed, photographed and found on them goes along into
@@ -26,6 +30,17 @@ export const moveWithWork = change({
     const carried = carryWork(facts, { from: before.id, to: reply.session.id, goes, stays: before.tasks.filter((task) => !keys.has(taskKey(task))) }, moment);
     if (carried.length === 0) return moved;
     const begun = facts.get(begunWork, reply.session.id) !== null;
-    return ok({ entries: [...entries, ...carried], reply: { ...reply, notes: [...reply.notes, say({ key: begun ? 'work-carried' : 'work-carried-to-begin', values: {} })] } });
+    const notes = [{ key: begun ? 'work-carried' : 'work-carried-to-begin', values: {} }, ...tooManyPhotos(facts, reply.session.id, carried)].map(say);
+    return ok({ entries: [...entries, ...carried], reply: { ...reply, notes: [...reply.notes, ...notes] } });
   },
 });
+
+/** Cars that come to more photographs than one record holds: better said now than when all is done. */
+function tooManyPhotos(facts: Facts, to: string, carried: readonly NewEntry[]): readonly Message[] {
+  const come = carried.flatMap(({ kind, values }) => (kind === photoTaken.kind && values['session'] === to && typeof values['car'] === 'string' ? [values['car']] : []));
+  const all = [...photosOf(facts, to).map((one) => one.car), ...come];
+  return [...new Set(come)].flatMap((car) => {
+    const n = all.filter((one) => one === car).length;
+    return n <= MOST_PAPERS ? [] : [{ key: 'work-carried-photos', values: { car: facts.get(cars, car)?.name ?? car, n, most: MOST_PAPERS } }];
+  });
+}

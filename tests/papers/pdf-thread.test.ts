@@ -9,3 +9,22 @@ test('a thread that is asked often hears of its faults once', async () => {
   expect(worker.listenerCount('error')).toBe(1);
   await thread.close();
 });
+
+test('a thread that answers while it is ended is held until it has ended, so that a program cannot end before it', async () => {
+  const worker = new Worker(`setInterval(() => undefined, 1000)`, { eval: true });
+  let rests = 0;
+  const rest = worker.unref.bind(worker);
+  worker.unref = () => {
+    rests += 1;
+    rest();
+    return worker;
+  };
+  const thread = pdfThread(5_000, () => worker);
+  const asked = thread.ask({ kind: 'render', bytes: new Uint8Array(), page: 1, pixelsWide: 10 });
+  await Promise.resolve();
+  const closed = thread.close();
+  worker.emit('message', { kind: 'no-page' });
+  await closed;
+  expect(await asked).toMatchObject({ refusal: { code: 'no-such-page' } });
+  expect(rests).toBe(0);
+});

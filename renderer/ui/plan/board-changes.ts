@@ -8,7 +8,7 @@ type Standing = Pick<SessionView, 'id' | 'day' | 'place' | 'state' | 'tasks'>;
 
 /** Keeps every session that is only proposed. */
 export function keepAllProposed(sessions: readonly Standing[]): Undoable {
-  return change('session.keep', { sessions: sessions.filter((one) => one.state === 'proposed').map(wanted) });
+  return change('session.keep', { sessions: sessions.filter((one) => one.state === 'proposed' && hasOpen(one)).map(wanted) });
 }
 
 /** Takes every session away that is only proposed. */
@@ -36,6 +36,11 @@ export function endSession({ id }: Pick<Standing, 'id'>, sure = false): Undoable
   return change('session.end', { session: id, as: 'done', sure });
 }
 
+function hasOpen({ tasks }: Standing): boolean {
+  return tasks.some((one) => !one.done);
+}
+
+/** What was done since it was proposed is not kept to be done once more. */
 function wanted({ day, place, tasks }: Standing) {
-  return { day, place, tasks: tasks.map((one) => one.task) };
+  return { day, place, tasks: tasks.filter((one) => !one.done).map((one) => one.task) };
 }

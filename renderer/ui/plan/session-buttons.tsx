@@ -34,7 +34,7 @@ export function SessionButtons({ session, title, today, onMove, onDone }: Sessio
   }
   return (
     <div className={styles.buttons}>
-      {session.state === 'proposed' && <Button size="compact-md" aria-label={tell('session.keep-of', { title })} onClick={() => void run(keepSession, 'session.kept')}>{tell('session.keep')}</Button>}
+      {session.state === 'proposed' && session.tasks.some((one) => !one.done) && <Button size="compact-md" aria-label={tell('session.keep-of', { title })} onClick={() => void run(keepSession, 'session.kept')}>{tell('session.keep')}</Button>}
       {session.state !== 'proposed' && session.day <= today && session.tasks.some((one) => !one.done) && <Button component={Link} href={`/sessions/${session.id}/close`} size="compact-md" variant="default" aria-label={tell('closing.open-of', { title })}>{tell('closing.open')}</Button>}
       {session.state !== 'proposed' && session.day <= today && session.tasks.every((one) => one.done) && <Button size="compact-md" aria-label={tell('session.done-of', { title })} onClick={() => void run(endSession, 'session.ended')}>{tell('session.done')}</Button>}
       {session.tasks.some((one) => !one.done) && <Button size="compact-md" variant="default" aria-label={tell('session.move-of', { title })} onClick={onMove}>{tell('session.move')}</Button>}

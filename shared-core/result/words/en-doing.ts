@@ -48,6 +48,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
   'car-not-in-session': 'This car has no task in this session, or is told twice.',
   'time-ends-outside': 'The time cannot end before it began, nor after now.',
   'work-carried': 'What was ticked, timed and found on it went along.',
+  'work-carried-photos': '{car} now has {n} photographs in one session, and its record holds {most}: take some from the work before you close it. They stay among the papers.',
   'work-carried-to-begin': 'What was ticked, timed and found on it went along. Read the cautions there before you go on.',
   'work-in-hand': 'Work on this session has begun: {what}. Write its record to keep that; ended without one, the session leaves no record of it. What was found stays on its car.',
   'work-in-hand-on-task': 'Work on this task has begun: {what}. Taken out, it leaves no record of that when the session is closed. Move it instead, and all of it goes along.',

@@ -24,6 +24,7 @@ export const PLAN_WORDS: Readonly<Record<string, string>> = {
   'pair-stands': 'These two tasks are a pair already. Change that one.',
   'task-twice': 'A task stands twice in what was asked. Name each once.',
   'task-in-session': 'A task is kept in the session of {day} already. Move it from there instead.',
+  'session-notes-too-long': 'The session of {day} would keep both notes, and they are longer by {over} than the {most} characters that fit. Shorten one of them first, or choose another day or place.',
   'session-too-full': 'The session of {day} would hold {n} tasks, and one holds {most} at most. Choose another day or place for some of them.',
   'task-not-in-session': 'A task that was named does not stand in that session. Name tasks of it.',
   'session-emptied': 'The session of {day} would hold nothing any more. Cancel it instead.',

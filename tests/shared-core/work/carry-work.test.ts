@@ -36,6 +36,19 @@ const show = (household: MemoryHousehold, session: string) => {
 const EMPTY = { ticked: [], values: [], found: [], finds: 0, photos: [], running: null };
 
 describe('a begun session that joins another', () => {
+  test('says at once where a car comes to more photographs than its record holds', () => {
+    const { household, session, other } = inHand();
+    const photograph = (to: string, first: number, count: number) => {
+      for (let n = first; n < first + count; n += 1) household.must('work.photo', { session: to, car: 'pip', paper: n.toString(16).padStart(64, '0') });
+    };
+    const notes = () => household.must('session.move', { session, day: '2026-12-13' as never }).notes.filter((one) => one.includes('photographs'));
+    photograph(session, 0, 30);
+    household.must('session.move', { session: other, day: '2026-12-13' as never });
+    household.on('2026-12-13').must('work.begin', { session: other });
+    photograph(other, 30, 10);
+    expect(notes()).toEqual(['Pip now has 41 photographs in one session, and its record holds 40: take some from the work before you close it. They stay among the papers.']);
+  });
+
   test('takes ticks, times, values, photographs and finds along; the cautions there are still to be read', () => {
     const { household, session, other } = inHand();
     const moved = household.must('session.move', { session, day: LATER as never });
