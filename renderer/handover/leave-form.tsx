@@ -1,8 +1,8 @@
-import { NativeSelect, Textarea, TextInput } from '@mantine/core';
+import { Checkbox, NativeSelect, Textarea, TextInput } from '@mantine/core';
 import type { Result } from '../../shared-core/result/result.ts';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../ui/change.ts';
-import { bindDate, bindText } from '../ui/form/bind.ts';
+import { bindDate, bindText, bindTick } from '../ui/form/bind.ts';
 import { DateField } from '../ui/form/date-field.tsx';
 import { EntryForm } from '../ui/form/entry-form.tsx';
 import { FieldRow } from '../ui/form/fields.tsx';
@@ -21,6 +21,7 @@ interface Draft {
   readonly price: string;
   readonly buyer: string;
   readonly note: string;
+  readonly sure: boolean;
 }
 
 /** Writes down that a car leaves: sold or scrapped, the day, its last reading, what it brought. */
@@ -29,13 +30,14 @@ export function LeaveForm({ view }: { readonly view: CarView }) {
   const { car, currency, today } = view;
   const entry = useEntry({
     key: `car.leave ${car.id}`,
-    start: { how: 'sold', on: today as string, reading: '', unit: car.unit as string, price: '', buyer: '', note: '' } satisfies Draft as Draft,
+    start: { how: 'sold', on: today as string, reading: '', unit: car.unit as string, price: '', buyer: '', note: '', sure: false } satisfies Draft as Draft,
     send: (draft) => send(draft, car.id, currency),
     onDone: ({ departure, sessions, undo }) => {
       const freed = sessions.changed + sessions.cancelled;
       note(`${tell(`leaving.done-${departure.how}`, { car: car.name, date: words.date(departure.on) })}${freed === 0 ? '' : ` ${tell('leaving.done-sessions', { n: freed })}`}`, undo);
     },
   });
+  const { draft } = entry;
   return (
     <EntryForm entry={entry} submit={tell('leaving.submit')}>
       <FieldRow>
@@ -51,6 +53,8 @@ export function LeaveForm({ view }: { readonly view: CarView }) {
         <TextInput {...bindText(entry, 'buyer')} label={tell('leaving.buyer')} autoComplete="off" />
       </FieldRow>
       <Textarea {...bindText(entry, 'note')} label={tell('leaving.note')} autosize minRows={2} />
+      {/* Asked only where something stands open. */}
+      {(draft.sure || entry.at('sure').error !== undefined) && <Checkbox {...bindTick(entry, 'sure')} label={tell('leaving.sure')} />}
     </EntryForm>
   );
 }
@@ -59,6 +63,6 @@ async function send(draft: Draft, car: string, currency: string): Promise<Result
   const read = new FieldsRead();
   const on = read.date('on', draft.on);
   const reading = read.distanceOrNull('reading', draft.reading, draft.unit === 'mi' ? 'mi' : 'km');
-  const request = read.whole({ car, how: draft.how === 'scrapped' ? ('scrapped' as const) : ('sold' as const), ...(on === undefined ? {} : { on }), reading, priceMinor: read.moneyOrNull('priceMinor', draft.price, currency), buyer: textOrNull(draft.buyer), note: draft.note });
+  const request = read.whole({ car, how: draft.how === 'scrapped' ? ('scrapped' as const) : ('sold' as const), ...(on === undefined ? {} : { on }), reading, priceMinor: read.moneyOrNull('priceMinor', draft.price, currency), buyer: textOrNull(draft.buyer), note: draft.note, sure: draft.sure });
   return request.ok ? change('car.leave', request.value) : request;
 }

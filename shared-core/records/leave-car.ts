@@ -5,18 +5,24 @@ import { findCar } from '../fleet/find-car.ts';
 import { decideReading, recordReadingRequest } from '../fleet/record-reading.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
-import { change } from '../journal/operation.ts';
+import { change, type Moment } from '../journal/operation.ts';
 import { ok, refuse } from '../result/result.ts';
-import { isPinned, sessions, sessionSet, type Session } from '../sessions/session.ts';
+import { openSession } from '../sessions/move-session.ts';
+import { isPinned, sessionSet } from '../sessions/session.ts';
 import { boardEntries, takeOut } from '../sessions/session-board.ts';
-import { findTask } from '../sessions/task-ref.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
+import { stepPhotos } from '../work/doing.ts';
+import { endedOfPart } from '../work/part-of-work.ts';
+import { endedSpans } from '../work/take-time.ts';
+import { checkNothingOpen, isOfCar, openSessionsOf, partOfCar } from './open-of-car.ts';
+import { photosToCars } from './photos-to-cars.ts';
 
 const shape = departureSchema.shape;
 
 /**
  * The car leaves: sold or scrapped. Nothing of it is due any more, its tasks leave the open sessions, and a session that held nothing else is
- * cancelled. Records, readings, papers and costs stay, and so does what it takes to hand them over.
+ * cancelled. Records, readings, papers and costs stay, and so does what it takes to hand them over. With work on it begun, or a garage that
+ * counts on it, it is refused, unless one is sure: then its time ends, and photographs of that work go among its papers.
  */
 export const leaveCar = change({
   request: z.strictObject({
@@ -27,6 +33,8 @@ export const leaveCar = change({
     priceMinor: shape.priceMinor.default(null),
     buyer: shape.buyer.default(null),
     note: shape.note.default(''),
+    /** The keeper was told what stands open of it, and is sure. */
+    sure: z.boolean().default(false),
   }),
   reply: z.object({ car: carSchema, departure: departureSchema, sessions: z.object({ changed: z.int(), cancelled: z.int() }) }),
   decide: (facts, request, moment) => {
@@ -41,10 +49,12 @@ export const leaveCar = change({
     if (first !== null && on < first) return refuse('left-before-kept', { on, since: first }, ['on']);
     const read = request.reading === null ? null : decideReading(facts, car, recordReadingRequest.parse({ car: car.id, ...request.reading, date: on }), moment);
     if (read?.ok === false) return { ok: false, refusal: { ...read.refusal, path: ['reading'] } };
+    const asked = request.sure ? ok(null) : checkNothingOpen(facts, car, moment);
+    if (!asked.ok) return asked;
     const departure: Departure = {
       id: car.id, car: car.id, how: request.how, on, reading: read?.value.reply.reading.id ?? null, priceMinor: request.priceMinor, buyer: request.buyer, note: request.note,
     };
-    const freed = freeTasks(facts, car.id);
+    const freed = freeTasks(facts, car.id, moment);
     return ok({ entries: [...(read?.value.entries ?? []), newEntry(carLeft, departure), ...freed.entries], reply: { car, departure, sessions: freed.sessions } });
   },
 });
@@ -62,23 +72,16 @@ export const keepCar = change({
 });
 
 /** The open sessions without a car's tasks; one that was kept for that car alone stays to be seen as cancelled. */
-function freeTasks(facts: Facts, car: string): { readonly entries: readonly NewEntry[]; readonly sessions: { readonly changed: number; readonly cancelled: number } } {
+function freeTasks(facts: Facts, car: string, moment: Moment): { readonly entries: readonly NewEntry[]; readonly sessions: { readonly changed: number; readonly cancelled: number } } {
   const open = openSessionsOf(facts, car);
   const tasks = open.flatMap((one) => one.tasks).filter((task) => isOfCar(facts, task, car));
   const before = new Map(open.map((one) => [one.id, one]));
   const after = takeOut(before, tasks, () => true);
   const emptied = open.filter((one) => isPinned(one) && !after.has(one.id));
-  const kept = new Map([...before].filter(([id]) => !emptied.some((one) => one.id === id)));
+  const emptiedIds = new Set(emptied.map((one) => one.id));
+  const kept = new Map([...before].filter(([id]) => !emptiedIds.has(id)));
   const cancelled = emptied.map((one) => newEntry(sessionSet, { ...one, state: 'cancelled' as const }));
-  return { entries: [...boardEntries(kept, after), ...cancelled], sessions: { changed: after.size, cancelled: open.length - after.size } };
-}
-
-/** The sessions, proposed or kept, in which something of a car is to be done. */
-export function openSessionsOf(facts: Facts, car: string): readonly Session[] {
-  return facts.all(sessions).filter((one) => (one.state === 'proposed' || isPinned(one)) && one.tasks.some((task) => isOfCar(facts, task, car)));
-}
-
-function isOfCar(facts: Facts, task: Session['tasks'][number], car: string): boolean {
-  const found = findTask(facts, task);
-  return found.ok && found.value.car === car;
+  const ended = open.flatMap((one) => (emptiedIds.has(one.id) ? endedSpans(facts, one.id, moment.now) : endedOfPart(facts, one.id, partOfCar(facts, one, car), moment.now)));
+  const photos = facts.all(stepPhotos).filter((one) => one.car === car && openSession(facts, one.session).ok);
+  return { entries: [...ended, ...photosToCars(facts, photos, moment), ...boardEntries(kept, after), ...cancelled], sessions: { changed: after.size, cancelled: open.length - after.size } };
 }

@@ -5,6 +5,7 @@ import { answerIntake } from './answer-intake.ts';
 import { closeSession } from './close-session.ts';
 import { disposeWaste, keepWaste } from './keep-waste.ts';
 import { describePaper, setPapersAside } from './describe-paper.ts';
+import { endWithWork, releaseWithWork } from './end-with-work.ts';
 import { keepCar, leaveCar } from './leave-car.ts';
 import { noteFind } from './note-find.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
@@ -31,6 +32,8 @@ export const recordsOperations = {
   'papers.set-aside': setPapersAside,
   'work.find': noteFind,
   'session.close': closeSession,
+  'session.release': releaseWithWork,
+  'session.end': endWithWork,
   'lot.set': setLot,
   'lot.use': useLot,
   'lot.discard': discardLot,

@@ -1,4 +1,5 @@
 import { cars } from '../fleet/car.ts';
+import { departures } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { Message } from '../result/result.ts';
 import { standingPlaces } from '../sessions/place.ts';
@@ -23,9 +24,16 @@ export function bookingNotes(facts: Facts, session: Session, booking: Booking): 
     ...(underway && isPinned(session) && booked !== null && booked.day !== session.day ? [{ key: 'booking-note-other-day', values: { booked: booked.day, day: session.day } }] : []),
     ...(booking.id !== session.id ? [{ key: 'booking-note-joined', values: { place: asked } }] : []),
     ...(booked !== null && quote?.validUntil != null && quote.validUntil < booked.on ? [{ key: 'booking-note-quote-over', values: { valid: quote.validUntil, on: booked.on } }] : []),
+    ...(underway ? carsThatLeft(facts, booking, asked) : []),
     ...(underway || booking.askedOn === null ? tasksApart(facts, session, booking) : []),
     ...notRecorded(facts, session, booking),
   ];
+}
+
+/** A garage that still waits for a car which has left is told so. */
+function carsThatLeft(facts: Facts, { wanted }: Booking, place: string): Message[] {
+  const gone = [...new Set(wanted.map((one) => one.car))].filter((car) => facts.get(departures, car) !== null);
+  return gone.map((car) => ({ key: 'booking-note-car-left', values: { car: facts.get(cars, car)?.name ?? car, place } }));
 }
 
 /** Tasks that were put into the session, or taken out, since the request was written. */

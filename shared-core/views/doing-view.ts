@@ -10,6 +10,7 @@ import { sessions } from '../sessions/session.ts';
 import { begunWork, finds } from '../work/doing.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
+import { wholeOf } from '../work/part-of-work.ts';
 import { unreadCautions } from '../work/session-cautions.ts';
 import { photosOf } from '../work/take-photo.ts';
 import { lastSign, LEFT_ALONE_SECONDS, secondsByTask, spansOf } from '../work/take-time.ts';
@@ -37,22 +38,25 @@ export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Mome
   const seconds = secondsByTask(taken, now);
   const steps = doingSteps(sheet.cars, ticksOf(facts, id), valuesOf(facts, id));
   const tasks = sheet.cars.flatMap((job) => job.tasks.filter((task) => !task.done).map((task) => ({ job, task })));
+  const named = sheet.cars.flatMap((job) => job.tasks);
   const found = facts.all(finds).filter((one) => one.session === id);
   const sign = lastSign(facts, id);
-  const running = taken.find((span) => span.to === null);
+  const session = must(facts.get(sessions, id), 'the session of a job sheet');
+  const here = wholeOf(facts, id);
+  const running = taken.find((span) => span.to === null && here.task(span.task));
   return {
     today, now,
     session: sheet.session,
     begunAt: facts.get(begunWork, id)?.at ?? null,
     cautions: sheet.cautions,
-    unread: unreadCautions(facts, must(facts.get(sessions, id), 'the session of a job sheet')).map((one) => ({ ...cautionView(one), key: one.caution })),
+    unread: unreadCautions(facts, session).map((one) => ({ ...cautionView(one), key: one.caution })),
     steps,
     tasks: tasks.map(({ job, task }) => {
       const own = steps.filter((step) => step.of.some((ref) => ref.task === task.key));
       return { key: task.key, name: task.name, car: job.car, carName: job.carName, steps: own.length, ticked: own.filter((step) => step.tick !== null).length, seconds: seconds.get(task.key) ?? 0, likelyMinutes: task.minutes };
     }),
     sharedSeconds: seconds.get(null) ?? 0,
-    running: running === undefined ? null : { task: running.task, name: tasks.find(({ task }) => task.key === running.task)?.task.name ?? say({ key: 'doing-shared', values: {} }), from: running.from },
+    running: running === undefined ? null : { task: running.task, name: named.find((task) => task.key === running.task)?.name ?? say({ key: 'doing-shared', values: {} }), from: running.from },
     lastSign: sign,
     leftRunning: running !== undefined && sign !== null && secondsBetween(sign, now) > LEFT_ALONE_SECONDS,
     found: found.flatMap((one) => facts.get(observations, one.id) ?? []),

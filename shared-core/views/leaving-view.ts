@@ -10,7 +10,7 @@ import { ask } from '../journal/operation.ts';
 import { standingOrders } from '../parts/order-standing.ts';
 import { parts } from '../parts/part.ts';
 import { suppliers } from '../parts/supplier.ts';
-import { openSessionsOf } from '../records/leave-car.ts';
+import { openSessionsOf } from '../records/open-of-car.ts';
 import { standingLots } from '../records/shelf-left.ts';
 import { must } from '../result/assert.ts';
 import { ok } from '../result/result.ts';

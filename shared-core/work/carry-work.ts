@@ -1,9 +1,10 @@
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { Moment } from '../journal/operation.ts';
-import { findTask, taskKey, type TaskRef } from '../sessions/task-ref.ts';
+import type { TaskRef } from '../sessions/task-ref.ts';
 import { findMade, finds, photoRemoved, photoTaken, stepKey, stepTicked, stepValueRead, stepValueRemoved, tickRemoved, timeTaken, type StepRef, type Tick } from './doing.ts';
 import { isBefore } from './instant.ts';
+import { isOfPart, partOfTasks, type PartOfWork } from './part-of-work.ts';
 import { sameRead, valuesOf } from './read-at-step.ts';
 import { photosOf } from './take-photo.ts';
 import { spansOf, vouchedUntil } from './take-time.ts';
@@ -28,23 +29,12 @@ export function carryWork(facts: Facts, carried: CarriedWork, moment: Moment): r
   return [...carryTicks(facts, carried, scope, moment), ...carryValues(facts, carried, scope), ...carryTimes(facts, carried, scope, moment), ...carryPhotos(facts, carried, scope), ...carryFinds(facts, carried, scope)];
 }
 
-/** Whether what is of a task, or of a car alone, goes along. */
-interface Scope {
-  readonly task: (key: string | null) => boolean;
-  readonly at: (at: StepRef | null, car: string) => boolean;
+/** What goes along: all of it, or what is of the tasks that go; what is of a car alone goes with the last task of it. */
+function scopeOf(facts: Facts, { goes, stays }: CarriedWork): PartOfWork {
+  return stays.length === 0 ? { task: () => true, car: () => true } : partOfTasks(facts, goes, stays);
 }
 
-function scopeOf(facts: Facts, { goes, stays }: CarriedWork): Scope {
-  if (stays.length === 0) return { task: () => true, at: () => true };
-  const going = new Set(goes.map(taskKey));
-  const carsLeft = new Set(stays.flatMap((task) => {
-    const found = findTask(facts, task);
-    return found.ok ? [found.value.car] : [];
-  }));
-  return { task: (key) => key !== null && going.has(key), at: (at, car) => (at === null ? !carsLeft.has(car) : going.has(at.task)) };
-}
-
-function carryTicks(facts: Facts, { from, to }: CarriedWork, scope: Scope, { newId }: Moment): readonly NewEntry[] {
+function carryTicks(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork, { newId }: Moment): readonly NewEntry[] {
   const there = ticksOf(facts, to);
   const later = (ref: StepRef, tick: Tick) => there.some((one) => isBefore(tick.at, one.at) && one.of.some((own) => stepKey(own) === stepKey(ref)));
   const won = new Set<string>();
@@ -66,27 +56,27 @@ function tickEntries(tick: Tick, standing: string | null): readonly NewEntry[] {
   return standing === null ? [] : [newEntry(tickRemoved, { id: standing, car: null })];
 }
 
-function carryValues(facts: Facts, { from, to }: CarriedWork, scope: Scope): readonly NewEntry[] {
+function carryValues(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork): readonly NewEntry[] {
   const there = valuesOf(facts, to);
-  return valuesOf(facts, from).filter((one) => scope.at(one.at, one.car)).flatMap((value) => {
+  return valuesOf(facts, from).filter((one) => isOfPart(scope, one)).flatMap((value) => {
     const twin = there.find((one) => stepKey(one.at) === stepKey(value.at) && sameRead(one.read, value.read));
     if (twin !== undefined && isBefore(value.written, twin.written)) return [newEntry(stepValueRemoved, { id: value.id, car: null })];
     return [...(twin === undefined ? [] : [newEntry(stepValueRemoved, { id: twin.id, car: null })]), newEntry(stepValueRead, { ...value, session: to })];
   });
 }
 
-function carryTimes(facts: Facts, { from, to }: CarriedWork, scope: Scope, { now }: Moment): readonly NewEntry[] {
+function carryTimes(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork, { now }: Moment): readonly NewEntry[] {
   return spansOf(facts, from).filter((span) => scope.task(span.task)).map((span) => newEntry(timeTaken, { ...span, session: to, to: span.to ?? vouchedUntil(facts, span, now) }));
 }
 
-function carryPhotos(facts: Facts, { from, to }: CarriedWork, scope: Scope): readonly NewEntry[] {
+function carryPhotos(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork): readonly NewEntry[] {
   const there = photosOf(facts, to);
-  return photosOf(facts, from).filter((one) => scope.at(one.at, one.car)).map((photo) => {
+  return photosOf(facts, from).filter((one) => isOfPart(scope, one)).map((photo) => {
     const twin = there.some((one) => one.paper === photo.paper && one.car === photo.car);
     return twin ? newEntry(photoRemoved, { id: photo.id, car: null }) : newEntry(photoTaken, { ...photo, session: to });
   });
 }
 
-function carryFinds(facts: Facts, { from, to }: CarriedWork, scope: Scope): readonly NewEntry[] {
-  return facts.all(finds).filter((one) => one.session === from && scope.at(one.at, one.car)).map((one) => newEntry(findMade, { ...one, session: to }));
+function carryFinds(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork): readonly NewEntry[] {
+  return facts.all(finds).filter((one) => one.session === from && isOfPart(scope, one)).map((one) => newEntry(findMade, { ...one, session: to }));
 }

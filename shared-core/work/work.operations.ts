@@ -3,7 +3,6 @@ import { askBooking } from './ask-booking.ts';
 import { bookSession } from './book-session.ts';
 import { cameBack } from './came-back.ts';
 import { dropBooking } from './drop-booking.ts';
-import { endWithWork, releaseWithWork } from './end-with-work.ts';
 import { doFollowUp, dropFollowUp } from './end-follow-up.ts';
 import { copySheet } from './copy-sheet.ts';
 import { beginWork } from './begin-work.ts';
@@ -30,8 +29,6 @@ export const workOperations = {
   'follow-up.put-off': putOffFollowUp,
   'follow-up.drop': dropFollowUp,
   'session.move': moveWithWork,
-  'session.release': releaseWithWork,
-  'session.end': endWithWork,
   'work.begin': beginWork,
   'work.tick': tickStep,
   'work.untick': untickStep,

@@ -7,12 +7,12 @@ import { done, refused, wrongUse, type Command } from '../command.ts';
 export const leaveCommand: Command = {
   name: 'leave',
   does: 'notes that a car was sold or scrapped, and lists what is to be cancelled or refunded',
-  usage: ['leave CAR --sold | --scrapped [--date DATE]', 'leave CAR --look', '', '--look lists what is to be seen to and notes nothing. `enter car.keep` takes a departure back.'],
-  options: { sold: { type: 'boolean' }, scrapped: { type: 'boolean' }, look: { type: 'boolean' }, date: { type: 'string' } },
+  usage: ['leave CAR --sold | --scrapped [--date DATE] [--sure]', 'leave CAR --look', '', '--look lists what is to be seen to and notes nothing. --sure: although work on it is begun, or a garage counts on it. `enter car.keep` takes a departure back.'],
+  options: { sold: { type: 'boolean' }, scrapped: { type: 'boolean' }, look: { type: 'boolean' }, sure: { type: 'boolean' }, date: { type: 'string' } },
   looks: true,
   run: async (input) => {
     const [car] = input.words;
-    const { sold, scrapped, look, date } = input.options;
+    const { sold, scrapped, look, sure, date } = input.options;
     if (car === undefined || input.words.length !== 1) return wrongUse('leave takes one car.');
     if ([sold, scrapped, look].filter((one) => one === true).length !== 1) return wrongUse('leave needs one of --sold, --scrapped, --look.');
     const host = await input.host();
@@ -21,7 +21,7 @@ export const leaveCommand: Command = {
     if (look === true) return done(view.value, leavingText(view.value));
     const on = typeof date === 'string' ? localDate(date) : null;
     if (on?.ok === false) return refused(on.refusal);
-    const left = await host.call('car.leave', { car, how: sold === true ? 'sold' : 'scrapped', ...(on === null ? {} : { on: on.value }) });
+    const left = await host.call('car.leave', { car, how: sold === true ? 'sold' : 'scrapped', sure: sure === true, ...(on === null ? {} : { on: on.value }) });
     if (!left.ok) return refused(left.refusal);
     const { departure, sessions } = left.value;
     const freed = `Sessions that go on without it: ${sessions.changed}; cancelled: ${sessions.cancelled}.`;

@@ -129,6 +129,7 @@ export const HANDOVER_WORDS = {
   'leaving.price': 'What it brought, in {currency}',
   'leaving.buyer': 'To whom',
   'leaving.note': 'Note',
+  'leaving.sure': 'It leaves all the same',
   'leaving.submit': 'It has left',
   'leaving.done-sold': '{car} was sold on {date}.',
   'leaving.done-scrapped': '{car} was scrapped on {date}.',

@@ -52,6 +52,7 @@ export const BOOKING_WORDS: Readonly<Record<string, string>> = {
   'booking-note-asked-day': 'It was asked for before the session was moved to {day}.',
   'booking-note-other-place': '{asked} was asked; the session now stands at {place}. Tell {asked} if it still counts on you, and drop what was asked there.',
   'booking-note-session-cancelled': 'The session was dropped. Tell {place} if it still counts on you, and drop the booking.',
+  'booking-note-car-left': '{car} has left the household. Tell {place} that it does not come.',
   'booking-note-joined': 'The session joined another one. Tell {place} if that changes anything.',
   'booking-note-gone-task': '"{text}" is asked for, and no longer a task of this session.',
   'booking-note-new-task': '"{text}" is a task of this session, and not asked for.',
