@@ -1,7 +1,10 @@
 import { z } from 'zod';
+import { cars } from '../fleet/car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
+import { must } from '../result/assert.ts';
 import { ok, refuse } from '../result/result.ts';
+import { checkSeen } from './check-seen.ts';
 import { observationAmended, observationAmendedSchema } from './observation-amended.ts';
 import { observations, observationSchema, type Observation } from './observation.ts';
 
@@ -26,7 +29,8 @@ export const amendObservation = change({
     if (now === null) return refuse('unknown-observation', { observation: request.id }, ['id']);
     if (now.closedBy !== null) return refuse('observation-closed', {}, ['id']);
     const observation: Observation = observationSchema.parse({ ...now, ...request });
-    if (observation.date > today) return refuse('date-in-future', { date: observation.date }, ['date']);
+    const sound = checkSeen(must(facts.get(cars, now.car), 'car of an observation'), observation, request, today);
+    if (!sound.ok) return sound;
     if (JSON.stringify(observation) === JSON.stringify(now)) return ok({ entries: [], reply: { observation } });
     return ok({ entries: [newEntry(observationAmended, { ...observation, why })], reply: { observation } });
   },

@@ -3,6 +3,7 @@ import { findCar } from '../fleet/find-car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse } from '../result/result.ts';
+import { checkSeen } from './check-seen.ts';
 import { observationNoted, observations, observationSchema, type Observation } from './observation.ts';
 import { papers } from './paper.ts';
 import { workRecords } from './work-record.ts';
@@ -26,8 +27,9 @@ export const noteObservation = change({
     const car = findCar(facts, request.car);
     if (!car.ok) return car;
     const date = request.date ?? moment.today;
-    if (date > moment.today) return refuse('date-in-future', { date }, ['date']);
     const observation: Observation = { ...request, id: request.id ?? moment.newId(), car: car.value.id, date, closedBy: null, closedOn: null };
+    const sound = checkSeen(car.value, observation, request, moment.today);
+    if (!sound.ok) return sound;
     if (facts.get(observations, observation.id) !== null) return refuse('id-taken', { id: observation.id }, ['id']);
     if (observation.record !== null && facts.get(workRecords, observation.record) === null) return refuse('unknown-record', { record: observation.record }, ['record']);
     const strange = observation.papers.find((paper) => facts.get(papers, paper) === null);

@@ -19,6 +19,8 @@ export const observationSchema = z.strictObject({
   recheckOn: dateSchema.nullable(),
   /** The record in which it was seen. */
   record: idSchema.nullable(),
+  /** Which line of that record is to be watched, from 0; absent where it was seen beside the lines. */
+  line: z.int().min(0).max(99).optional(),
   papers: z.array(sha256Schema).max(10),
   /** The record that closed it. */
   closedBy: idSchema.nullable(),

@@ -1,6 +1,7 @@
 import { addMonths } from '../calendar/add-months.ts';
 import { later, type LocalDate } from '../calendar/local-date.ts';
 import type { Moment } from '../journal/operation.ts';
+import { must } from '../result/assert.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import type { Observation } from './observation.ts';
 import type { RecordLine, WorkRecord } from './work-record.ts';
@@ -26,7 +27,7 @@ export function watchedLines(record: WorkRecord, asked: readonly AskedLine[], mo
     if (line.outcome !== 'watch' && recheckOn != null) return refuse('recheck-without-watch', { line: line.name }, ['lines', at, 'recheckOn']);
     if (line.outcome !== 'watch' || recheckOn === null) continue;
     if (recheckOn !== undefined && recheckOn < record.date) return refuse('recheck-before-record', { date: recheckOn }, ['lines', at, 'recheckOn']);
-    noted.push(observationOf(record, line, recheckOn ?? recheckAfter(record, moment), moment.newId()));
+    noted.push(observationOf(record, at, recheckOn ?? recheckAfter(record, moment), moment.newId()));
   }
   return ok(noted);
 }
@@ -36,9 +37,9 @@ export function recheckAfter(record: WorkRecord, { today }: Pick<Moment, 'today'
   return later(addMonths(record.date, MONTHS_TO_RECHECK), today);
 }
 
-/** The observation that a line to be watched makes. */
-export function observationOf(record: WorkRecord, line: RecordLine, recheckOn: LocalDate, id: string): Observation {
-  return { id, car: record.car, date: record.date, text: textOf(line), severity: 'watch', recheckOn, record: record.id, papers: [], closedBy: null, closedOn: null };
+/** The observation that a line to be watched makes, by its place in the record. */
+export function observationOf(record: WorkRecord, at: number, recheckOn: LocalDate, id: string): Observation {
+  return { id, car: record.car, date: record.date, text: textOf(must(record.lines[at], 'a line of the record')), severity: 'watch', recheckOn, record: record.id, line: at, papers: [], closedBy: null, closedOn: null };
 }
 
 /** The line's name and what was noted, on one line, cut between characters. */

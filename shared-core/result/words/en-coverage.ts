@@ -16,5 +16,6 @@ export const COVERAGE_WORDS: Readonly<Record<string, string>> = {
   'service-ends-before': 'The last day {to} is before the first one {from}. Check both.',
   'line-twice': 'The line "{line}" is named twice. Take one out.',
   'recheck-without-watch': 'Only a line to be watched has a day to look again; "{line}" is not. Set its outcome to watch, or take the day out.',
+  'recheck-before-seen': 'The day to look again, {date}, is before {seen}, when it was seen. Check both dates.',
   'recheck-before-record': 'The day to look again, {date}, is before the work itself.',
 };

@@ -5,8 +5,9 @@ import { memoryHousehold } from '../contract/memory-household.ts';
 /** A brake line that is to be watched, noted a week ago; and another one that a record settled. */
 function seen() {
   const household = memoryHousehold();
-  household.must('car.add', { id: 'pip', name: 'Pip', power: 'petrol' });
+  household.must('car.add', { id: 'pip', name: 'Pip', power: 'petrol', firstRegistered: '2022-03-01' as never });
   household.must('observation.note', { id: 'line', car: 'pip', date: '2026-11-18' as never, text: 'Something seen', severity: 'watch', recheckOn: '2027-02-18' as never });
+  household.must('observation.note', { id: 'early', car: 'pip', date: '2026-11-10' as never, text: 'A drip', recheckOn: '2026-11-18' as never });
   household.must('observation.note', { id: 'old', car: 'pip', text: 'Rust', date: '2026-11-18' as never });
   const { record } = household.must('record.add', { car: 'pip', lines: [{ name: 'Rust treated' }] });
   household.must('observation.close', { observation: 'old', record: record.id });
@@ -31,10 +32,27 @@ describe('an observation', () => {
     expect(household.entries).toHaveLength(before);
   });
 
+  test('is looked at again on the day it was seen at the soonest, and seen on the day of registration at the soonest', () => {
+    const household = seen();
+    expect(household.must('observation.amend', { id: 'line', recheckOn: '2026-11-18' as never }).observation.recheckOn).toBe('2026-11-18');
+    expect(household.must('observation.amend', { id: 'line', date: '2022-03-01' as never }).observation.date).toBe('2022-03-01');
+  });
+
+  test('whose days do not fit from before is put into other words all the same', () => {
+    const household = seen();
+    const noted = household.entries.find((entry) => entry.values['id'] === 'early');
+    (noted?.values as { recheckOn?: string }).recheckOn = '2026-11-09';
+    expect(household.must('observation.amend', { id: 'early', text: 'A drop' }).observation.text).toBe('A drop');
+  });
+
   test.each<{ request: RequestOf<'observation.amend'>; code: string; path: readonly string[] }>([
     { request: { id: 'none', text: 'x' }, code: 'unknown-observation', path: ['id'] },
     { request: { id: 'old', text: 'x' }, code: 'observation-closed', path: ['id'] },
     { request: { id: 'line', date: '2026-11-26' as never }, code: 'date-in-future', path: ['date'] },
+    { request: { id: 'line', date: '2022-02-28' as never }, code: 'before-registration', path: ['date'] },
+    { request: { id: 'line', recheckOn: '2026-11-17' as never }, code: 'recheck-before-seen', path: ['recheckOn'] },
+    { request: { id: 'line', date: '2026-11-20' as never, recheckOn: '2026-11-19' as never }, code: 'recheck-before-seen', path: ['recheckOn'] },
+    { request: { id: 'early', date: '2026-11-20' as never }, code: 'recheck-before-seen', path: ['date'] },
     { request: { id: 'line', text: ' ' }, code: 'text-empty', path: ['text'] },
   ])('is not amended: $code', ({ request, code, path }) => {
     expect(seen().call('observation.amend', request)).toMatchObject({ ok: false, refusal: { code, path } });

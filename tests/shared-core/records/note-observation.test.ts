@@ -23,6 +23,7 @@ describe('something seen', () => {
 
   test.each([
     { case: 'seen tomorrow', name: 'observation.note', request: { car: 'pip', text: 'x', date: '2026-11-26' }, code: 'date-in-future' },
+    { case: 'to be looked at before it was seen', name: 'observation.note', request: { car: 'pip', text: 'x', date: '2026-11-20', recheckOn: '2026-11-19' }, code: 'recheck-before-seen' },
     { case: 'of an unknown car', name: 'observation.note', request: { car: 'nobody', text: 'x' }, code: 'unknown-car' },
     { case: 'in an unknown record', name: 'observation.note', request: { car: 'pip', text: 'x', record: 'none' }, code: 'unknown-record' },
     { case: 'with an unknown paper', name: 'observation.note', request: { car: 'pip', text: 'x', papers: ['0'.repeat(64)] }, code: 'unknown-paper' },

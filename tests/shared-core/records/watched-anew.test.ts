@@ -44,8 +44,39 @@ describe('amending a record with what is to be watched', () => {
     const household = withWatched();
     const [first] = seen(household);
     amend(household, [lights, { ...pads, note: '3.5 mm' }], { date: day('2026-11-11') });
-    expect(seen(household)).toEqual([{ ...first, text: 'Brake pads: 3.5 mm', date: '2026-11-11' }]);
+    expect(seen(household)).toEqual([{ ...first, text: 'Brake pads: 3.5 mm', date: '2026-11-11', line: 1 }]);
     amend(household, [{ ...pads, outcome: 'good' }]);
+    expect(open(household)).toEqual([]);
+  });
+
+  test('what the keeper put otherwise stays: its own words and day, whatever becomes of the line', () => {
+    const household = withWatched();
+    const id = seen(household)[0]?.id ?? '';
+    household.must('observation.amend', { id, date: day('2026-11-08') });
+    amend(household, [lights, { ...pads, note: '3.5 mm' }], { date: day('2026-11-11') });
+    expect(seen(household)).toMatchObject([{ id, text: 'Brake pads: 3.5 mm', date: '2026-11-08' }]);
+    household.must('observation.amend', { id, text: 'Inner pad nearly through', severity: 'unsafe' });
+    amend(household, [{ ...pads, note: '3 mm' }, lights], { date: day('2026-11-12') });
+    expect(seen(household)).toMatchObject([{ id, text: 'Inner pad nearly through', severity: 'unsafe', date: '2026-11-08', closedBy: null }]);
+    amend(household, [{ ...pads, outcome: 'acted' }, lights]);
+    expect(seen(household)).toMatchObject([{ id, text: 'Inner pad nearly through', closedBy: 'w' }]);
+  });
+
+  test('of two lines in the same words each keeps its own observation', () => {
+    const household = withWatched();
+    const ofPads = seen(household)[0]?.id;
+    const [left, right] = [{ ...lights, outcome: 'watch' as const, note: 'dim' }, { ...pads, name: 'Lights', note: 'dim' }];
+    amend(household, [left, right]);
+    expect(open(household).map((one) => one.text)).toEqual(['Lights: dim', 'Lights: dim']);
+    amend(household, [right, { ...left, outcome: 'good' }]);
+    expect(open(household).map((one) => [one.id, one.line])).toEqual([[ofPads, 0]]);
+  });
+
+  test('one noted before lines were named is known by its words', () => {
+    const household = withWatched();
+    const noted = household.entries.find((entry) => entry.kind === 'observation-noted');
+    if (noted !== undefined) delete (noted.values as { line?: number }).line;
+    amend(household, [{ ...pads, outcome: 'good' }, lights]);
     expect(open(household)).toEqual([]);
   });
 

@@ -20,7 +20,7 @@ describe('a line to be watched', () => {
     const household = withPip();
     const before = household.entries.length;
     const { record, observations: noted } = add(household, '2026-11-20', { item: 'pads', outcome: 'watch', note: '4 mm left,\neven wear', recheckOn: day('2027-02-01') }, { name: 'Lights', work: 'check', outcome: 'good' });
-    expect(noted).toEqual([{ id: 'new-2', car: 'pip', date: '2026-11-20', text: 'Brake pads and discs: 4 mm left, even wear', severity: 'watch', recheckOn: '2027-02-01', record: record.id, papers: [], closedBy: null, closedOn: null }]);
+    expect(noted).toEqual([{ id: 'new-2', car: 'pip', date: '2026-11-20', text: 'Brake pads and discs: 4 mm left, even wear', severity: 'watch', recheckOn: '2027-02-01', record: record.id, line: 0, papers: [], closedBy: null, closedOn: null }]);
     expect(household.entries.slice(before).map((entry) => entry.kind)).toEqual(['work-recorded', 'observation-noted']);
     expect(household.facts().all(observations)).toEqual(noted);
   });
