@@ -28,6 +28,7 @@ export const closingTaskSchema = z.object({
   asks: z.object({ likely: z.int(), below: z.int(), above: z.int() }).nullable(),
   /** Torques given and steps left out, for the line's note; what does not stand there whole is in the note of the car. */
   note: z.string(),
+  /** To be looked at again after it; what is open on the car in the same words stands already. */
   followUps: jobSheetSchema.shape.cars.element.shape.tasks.element.shape.followUps,
 });
 export type ClosingTask = z.infer<typeof closingTaskSchema>;

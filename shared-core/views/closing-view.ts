@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { earliest } from '../calendar/local-date.ts';
 import { cars } from '../fleet/car.ts';
+import { sameName } from '../fleet/find-car.ts';
 import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -14,6 +15,7 @@ import { say } from '../result/words/say.ts';
 import type { Session } from '../sessions/session.ts';
 import { keptSession } from '../work/begin-work.ts';
 import type { Disposal } from '../work/disposal.ts';
+import { followUps } from '../work/follow-up.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
 import { vouchedSeconds } from '../work/take-time.ts';
@@ -71,7 +73,7 @@ function isDone({ outcome }: ClosingTask): boolean {
 
 function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing, seconds: ReturnType<typeof vouchedSeconds>): BareCar & { readonly notes: readonly NoteLine[] } {
   const values = valuesOf(facts, session.id).filter((one) => one.car === job.car);
-  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, session.id, task, doing, seconds.get(task.key) ?? 0));
+  const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, session.id, job.car, task, doing, seconds.get(task.key) ?? 0));
   const recorded = job.tasks.filter((task) => task.done).flatMap((task) => recordedOf(facts, session, task));
   return {
     car: job.car, carName: job.carName,
@@ -89,11 +91,12 @@ function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob[
   return on === null ? [] : [{ task, key, name, on, said: said({ key: 'closing-recorded', values: { task: name, on } }) }];
 }
 
-function taskOf(facts: Facts, session: string, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {
+function taskOf(facts: Facts, session: string, car: string, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {
   const item = task.task.kind === 'item' ? facts.get(serviceItems, task.task.id) : null;
   const steps = doing.steps.filter((step) => step.of.some((ref) => ref.task === task.key));
   const { note, rest } = lineNote(notesOfTask(task.key, steps));
   const worked = workedTasks(facts, session).has(task.key);
+  const open = facts.ofCar(followUps, car).filter((one) => one.doneOn === null);
   return {
     task: {
       task: task.task, key: task.key, name: task.name,
@@ -103,7 +106,7 @@ function taskOf(facts: Facts, session: string, task: CarJob['tasks'][number], do
       minutes: minutesOf(seconds),
       asks: item === null ? null : asksOf(ownMinutes(item, facts.ofCar(workRecords, item.car))),
       note,
-      followUps: task.followUps,
+      followUps: task.followUps.filter(({ text }) => !open.some((one) => sameName(one.text, text))),
     },
     rest,
   };

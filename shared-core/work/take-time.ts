@@ -4,7 +4,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
-import { begunSession } from './begin-work.ts';
+import { begunSession, keptSession } from './begin-work.ts';
 import { spans, spanSchema, stepValues, ticks, timeTaken, type Span } from './doing.ts';
 import { instantSchema, isBefore, secondsBetween } from './instant.ts';
 
@@ -19,7 +19,8 @@ export const takeTime = change({
   request: z.strictObject({ session: idSchema, task: spanSchema.shape.task, run: z.boolean(), upTo: instantSchema.nullable().default(null) }),
   reply: z.object({ running: spanSchema.nullable(), /** What ran in other sessions and is paused by it. */ paused: z.array(spanSchema) }),
   decide: (facts, { session: id, task, run, upTo }, { now, newId }) => {
-    const session = begunSession(facts, id, task === null ? [] : [{ task, step: 'whole' }]);
+    // Pausing is always allowed: cautions that came since are read before work goes on.
+    const session = run ? begunSession(facts, id, task === null ? [] : [{ task, step: 'whole' }]) : keptSession(facts, id);
     if (!session.ok) return session;
     const running = spansOf(facts, id).filter((span) => span.to === null);
     const latest = later(now, lastSign(facts, id));

@@ -9,6 +9,7 @@ export const FOLLOW_UP_WORDS: Readonly<Record<string, string>> = {
   'follow-up-put-off-to-nothing': 'Say to which day it is put off, or after what distance from today.',
   'follow-up-put-off-back': '{on} is not a day to come. Put it off to a later one, or tick it.',
   'follow-up-not-later': '{on} is no later than {now}, when it is to be looked at as it stands.',
+  'follow-up-not-further': '{value} {unit} from today is no further than {now} {nowUnit} after {since}, when it is to be looked at as it stands.',
   'follow-up-put-off-often': 'It was put off {n} times. Look at it now, or drop it.',
   'follow-up-put-off': 'Put off from {from} to {to}.',
   'follow-up-put-off-for': 'Put off from {from} to {to}: {note}.',

@@ -72,6 +72,18 @@ describe('how a task went is proposed', () => {
   });
 });
 
+test('a follow-up of the same words that is open on the car is not proposed again; one that is ticked or of another car is', () => {
+  const { household, session } = begunHousehold(['oil']);
+  const proposed = () => task(household, session, 'item/oil')?.followUps.map((one) => one.text);
+  household.must('car.add', { id: 'wren', name: 'Wren' });
+  household.must('follow-up.add', { car: 'wren', text: 'Level once more', days: 3 });
+  expect(proposed()).toEqual(['Level once more']);
+  const { followUp } = household.must('follow-up.add', { car: 'pip', text: 'level once more', days: 3 });
+  expect(proposed()).toEqual([]);
+  household.must('follow-up.done', { followUp: followUp.id });
+  expect(proposed()).toEqual(['Level once more']);
+});
+
 describe('what is taken off the shelf is proposed', () => {
   test('over two cars from one shelf, once the day has passed too: what one took the other cannot', () => {
     const { household } = begunHousehold(['oil']);

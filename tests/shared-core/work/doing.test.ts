@@ -186,6 +186,19 @@ describe('the time of a session', () => {
     expect(seconds(household, session)['item/oil']).toBe(ran);
   });
 
+  test('is paused while a caution is unread that came since, and goes on once it is read', () => {
+    const { household, session } = begunHousehold(['oil']);
+    household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.must('sheet.set', { item: 'oil', steps: [{ text: 'Loosen the spring.', hazards: ['springs'] }] });
+    const unread = { ok: false, refusal: { code: 'cautions-unread' } };
+    expect(household.at('09:10:00').call('work.time', { session, task: 'item/oil', run: true })).toMatchObject(unread);
+    household.must('work.time', { session, task: 'item/oil', run: false });
+    expect(household.at('09:30:00').must('work.show', { session })).toMatchObject({ running: null, tasks: [{ seconds: 600 }] });
+    expect(household.call('work.time', { session, task: 'item/oil', run: true })).toMatchObject(unread);
+    household.must('work.begin', { session });
+    expect(household.must('work.time', { session, task: 'item/oil', run: true }).running?.task).toBe('item/oil');
+  });
+
   test('pausing in one session leaves what runs in another', () => {
     const { household, session } = begunHousehold(['oil']);
     household.must('session.keep', { sessions: [{ id: 'other', day: '2026-12-06' as never, place: 'home', tasks: [{ kind: 'item', id: 'polish' }] }] });

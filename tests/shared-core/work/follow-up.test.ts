@@ -88,6 +88,30 @@ describe('a follow-up', () => {
     expect(household.must('follow-up.put-off', { followUp: 'a', dueOn: '2026-11-29' }).followUp.dueOn).toBe('2026-11-29');
   });
 
+  test('is not put off to a nearer distance than it has, by what the car has gone since', () => {
+    const household = withPip();
+    for (const [value, on] of [[50_000, '2026-11-20'], [50_400, '2026-11-25']] as const) household.must('reading.record', { car: 'pip', value, unit: 'km', date: on });
+    household.must('follow-up.add', { id: 'a', car: 'pip', text: 'Wheel bolts', madeOn: '2026-11-20', after: { value: 1000, unit: 'km' } });
+    const putOff = (value: number, more: object = {}) => household.call('follow-up.put-off', { followUp: 'a', after: { value, unit: 'km' }, ...more });
+    // By hand: it stands at 51 000 km; 400 of the 1000 are gone, and 600 from today lead to the same 51 000.
+    const nearer = { ok: false, refusal: { code: 'follow-up-not-further', values: { value: 600, unit: 'km', now: 1000, nowUnit: 'km', since: '2026-11-20' }, path: ['after', 'value'] } };
+    expect(putOff(600)).toMatchObject(nearer);
+    expect(putOff(599, { dueOn: '2026-12-20' })).toMatchObject({ ok: false, refusal: { code: 'follow-up-not-further' } });
+    expect(putOff(0, { after: { value: 372, unit: 'mi' } })).toMatchObject({ ok: false, refusal: { code: 'follow-up-not-further', values: { unit: 'mi' } } });
+    expect(putOff(601)).toMatchObject({ ok: true, value: { followUp: { after: { value: 601, unit: 'km' }, countedFrom: '2026-11-25' } } });
+    // Put off on the same day once more it needs no reading to tell.
+    expect(putOff(601)).toMatchObject({ ok: false, refusal: { code: 'follow-up-not-further' } });
+  });
+
+  test('whose distance is passed is put off by any distance; where no reading tells, it is the keeper who knows', () => {
+    const household = withPip();
+    household.must('follow-up.add', { id: 'b', car: 'ember', text: 'Wheel bolts', madeOn: '2026-11-20', after: { value: 1000, unit: 'km' } });
+    household.must('follow-up.put-off', { followUp: 'b', after: { value: 10, unit: 'km' } });
+    for (const [value, on] of [[50_000, '2026-11-20'], [51_200, '2026-11-25']] as const) household.must('reading.record', { car: 'pip', value, unit: 'km', date: on });
+    household.must('follow-up.add', { id: 'a', car: 'pip', text: 'Wheel bolts', madeOn: '2026-11-20', after: { value: 1000, unit: 'km' } });
+    expect(household.must('follow-up.put-off', { followUp: 'a', after: { value: 10, unit: 'km' } }).followUp.after).toEqual({ value: 10, unit: 'km' });
+  });
+
   test('of a session that was laid anew since is ticked without it', () => {
     const household = withPip();
     const [session] = household.must('session.propose', { sessions: [{ day: '2026-11-28', place: 'home', tasks: [{ kind: 'item', id: 'oil' }] }] }).sessions;
