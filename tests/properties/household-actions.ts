@@ -18,9 +18,22 @@ export interface Call {
 export interface Made {
   readonly ids: Readonly<Record<Named, readonly string[]>>;
   readonly undo: readonly (readonly number[])[];
+  /** Sessions as they were last kept or moved, and the cars of their tasks. */
+  readonly kept: readonly Kept[];
+  /** The sessions on which work was begun. */
+  readonly begun: readonly string[];
+  /** The car of each item. */
+  readonly carOf: Readonly<Record<string, string>>;
 }
 
-export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste' | 'followUp';
+/** A session that was kept. */
+export interface Kept {
+  readonly id: string;
+  readonly place: string;
+  readonly tasks: readonly { readonly kind: string; readonly id: string }[];
+}
+
+export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste' | 'followUp' | 'value' | 'photo' | 'quote';
 
 /** A day of the six years before 2026-11-25. */
 const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_400_000).toISOString().slice(0, 10);
@@ -32,6 +45,17 @@ const one = (list: readonly string[], n: number) => list[n % list.length] ?? 'no
 const latest = (list: readonly string[], n: number) => (n % 2 === 0 ? (list.at(-1) ?? 'nothing') : one(list, n));
 /** Some of a list: none, one or two. */
 const some = (list: readonly string[], n: number) => [...new Set(list.length === 0 ? [] : [one(list, n), one(list, n * 7 + 1)])].slice(0, n % 3);
+/** One of the sessions kept last; one on which work was begun, where there is any. */
+const keptOne = ({ kept }: Made, n: number) => kept.at(-1 - (n % 3)) ?? NO_SESSION;
+/** One of several tasks, where there is any. */
+const largerOne = ({ kept }: Made, n: number) => kept.filter((each) => each.tasks.length > 1).at(-1 - (n % 3)) ?? NO_SESSION;
+const begunOne = ({ kept, begun }: Made, n: number) => kept.find((each) => each.id === begun.at(-1 - (n % 2))) ?? NO_SESSION;
+/** One at a garage, where there is any. */
+const garageOne = ({ kept }: Made, n: number) => kept.filter((each) => each.place !== 'home').at(-1 - (n % 2)) ?? NO_SESSION;
+const NO_SESSION: Kept = { id: 'nothing', place: 'home', tasks: [{ kind: 'item', id: 'nothing' }] };
+/** A step of one of its tasks: the whole of it, or the first of its sheet. */
+const stepOf = ({ tasks }: Kept, n: number) => ({ task: `item/${tasks[n % tasks.length]?.id ?? 'nothing'}`, step: n % 3 === 0 ? 'step-1' : 'whole' });
+const carOf = ({ carOf: cars }: Made, { tasks }: Kept, n: number) => cars[tasks[n % tasks.length]?.id ?? ''] ?? 'nothing';
 const id = (prefix: string, n: number) => `${prefix}-${n % 40}`;
 
 /** How each kind of action becomes a call. */
@@ -124,10 +148,37 @@ const CALLS = {
   'remove access': (_made, { a }) => ({ operation: 'access.remove', request: { id: `access-${a % 3}` } }),
   'set pair': ({ ids }, { a, b }) => ({ operation: 'worth-while.set', request: { id: 'pair', when: { kind: 'item', id: one(ids.item, a) }, also: { kind: 'item', id: one(ids.item, b) } } }),
   'remove pair': () => ({ operation: 'worth-while.remove', request: { id: 'pair' } }),
-  'keep session': ({ ids }, { a, b, c }) => ({ operation: 'session.keep', request: { sessions: [{ day: aheadOf(b), place: c % 3 === 0 ? 'garage-1' : 'home', tasks: [{ kind: 'item', id: one(ids.item, a) }] }] } }),
+  'keep session': ({ ids }, { a, b, c }) => ({ operation: 'session.keep', request: { sessions: [{ day: aheadOf(b), place: c % 3 === 0 ? 'garage-1' : 'home', tasks: [...new Set([one(ids.item, a), ...(c % 2 === 0 ? [one(ids.item, b)] : [])])].map((item) => ({ kind: 'item', id: item })) }] } }),
   'propose sessions': ({ ids }, { a, b, c }) => ({ operation: 'session.propose', request: { sessions: [...new Set([one(ids.item, a), one(ids.item, b)])].map((item, at) => ({ day: aheadOf(c + at), place: 'home', tasks: [{ kind: 'item', id: item }] })) } }),
   'move session': ({ ids }, { a, b, c }) => ({ operation: 'session.move', request: { session: one(ids.session, a), day: aheadOf(b), ...(c % 2 === 0 ? { place: 'home' } : {}) } }),
   'end session': ({ ids }, { a, b }) => ({ operation: 'session.end', request: { session: one(ids.session, a), as: b % 2 === 0 ? 'cancelled' : 'done' } }),
+  'release tasks': (made, { a, b }) => ({ operation: 'session.release', request: { session: largerOne(made, a).id, tasks: [largerOne(made, a).tasks[b % largerOne(made, a).tasks.length]], sure: b % 3 !== 0 } }),
+  'move tasks': (made, { a, b, c }) => ({ operation: 'session.move', request: { session: largerOne(made, a).id, day: aheadOf(b), tasks: [largerOne(made, a).tasks[c % largerOne(made, a).tasks.length]] } }),
+  'begin work': (made, { a }) => ({ operation: 'work.begin', request: { session: keptOne(made, a).id } }),
+  'tick': (made, { a, b, c }) => ({ operation: 'work.tick', request: { session: begunOne(made, a).id, of: [stepOf(begunOne(made, a), b)], ...(c % 4 === 0 ? { as: 'left-out', note: 'no time' } : {}) } }),
+  'untick': (made, { a, b }) => ({ operation: 'work.untick', request: { session: begunOne(made, a).id, of: [stepOf(begunOne(made, a), b)] } }),
+  'read at a step': (made, { a, b, c }) => ({ operation: 'work.read', request: { session: begunOne(made, a).id, at: stepOf(begunOne(made, a), b), read: c % 2 === 0 ? { kind: 'torque', name: 'a bolt', typed: { value: 1 + (b % 90), unit: 'Nm' } } : { kind: 'measured', what: 'pad', name: null, place: 'front-left', typed: { value: 1 + (b % 90) / 10, unit: 'mm' } } } }),
+  'unread': (made, { a, b }) => ({ operation: 'work.unread', request: { session: begunOne(made, a).id, value: latest(made.ids.value, b) } }),
+  'time': (made, { a, b, c }) => ({ operation: 'work.time', request: { session: begunOne(made, a).id, task: b % 4 === 0 ? null : stepOf(begunOne(made, a), b).task, run: c % 3 !== 0 } }),
+  'find': (made, { a, b, c }) => ({ operation: 'work.find', request: { session: begunOne(made, a).id, at: stepOf(begunOne(made, a), b), severity: ['watch', 'soon', 'unsafe'][c % 3], papers: some(made.ids.paper, c) } }),
+  'photograph': (made, { a, b, c }) => ({ operation: 'work.photo', request: { session: begunOne(made, a).id, car: carOf(made, begunOne(made, a), b), at: c % 2 === 0 ? null : stepOf(begunOne(made, a), b), paper: one(made.ids.paper, c) } }),
+  'drop photograph': (made, { a, b }) => ({ operation: 'work.drop-photo', request: { session: begunOne(made, a).id, photo: latest(made.ids.photo, b) } }),
+  'close session': (made, { a, b, c }) => {
+    const kept = a % 2 === 0 ? begunOne(made, a) : keptOne(made, a);
+    const cars = [...new Set(kept.tasks.map((task) => made.carOf[task.id] ?? 'nothing'))];
+    const line = (item: string, at: number) => ({ item, outcome: (b + at) % 3 === 0 ? 'not-done' : 'done', minutes: (b + at) % 3 === 1 ? 1 + (c % 90) : null });
+    return { operation: 'session.close', request: { session: kept.id, sure: c % 4 !== 0, cars: cars.map((car, at) => ({ car, lines: kept.tasks.filter((task) => task.kind === 'item' && (made.carOf[task.id] ?? 'nothing') === car).map((task, own) => line(task.id, own + at)), followUps: c % 3 === 0 ? [{ text: 'look again', days: b % 30, distance: null }] : [], papers: some(made.ids.paper, c) })), wastes: b % 2 === 0 ? [] : [{ what: 'old oil' }] } };
+  },
+  'ask a garage': (made, { a, b, c }) => {
+    const kept = garageOne(made, a);
+    return { operation: 'booking.ask', request: { session: kept.id, askedOn: c % 4 === 0 ? null : dayOf(2179), wanted: kept.tasks.map((task) => ({ id: `want-${task.id}`, car: made.carOf[task.id] ?? 'nothing', task, text: `do ${b % 9}` })), unwanted: c % 3 === 0 ? [{ car: carOf(made, kept, 0), text: 'no wash' }] : [] } };
+  },
+  'quote': (made, { a, b, c }) => ({ operation: 'booking.quote', request: { session: garageOne(made, a).id, quote: { on: dayOf(2179), by: c % 2 === 0 ? null : 'another', totalMinor: b % 90_000, paper: c % 5 === 0 ? one(made.ids.paper, b) : null } } }),
+  'remove quote': (made, { a, b }) => ({ operation: 'booking.quote-remove', request: { session: garageOne(made, a).id, quote: latest(made.ids.quote, b) } }),
+  'book': (made, { a, b, c }) => ({ operation: 'booking.book', request: { session: garageOne(made, a).id, day: aheadOf(b), moveSession: c % 4 !== 0, quote: c % 5 === 0 ? latest(made.ids.quote, b) : null } }),
+  'came back': (made, { a, b, c }) => ({ operation: 'booking.came-back', request: { session: garageOne(made, a).id, doneOn: '2026-11-25', lines: c % 2 === 0 ? [] : [{ as: 'done-unasked', text: 'a bulb', chargedMinor: b % 900 }], chargedMinor: b % 90_000 } }),
+  'drop booking': (made, { a, b }) => ({ operation: 'booking.drop', request: { session: garageOne(made, a).id, why: ['declined', 'cancelled'][b % 2] } }),
+  'put off follow-up': ({ ids }, { a, b, c }) => ({ operation: 'follow-up.put-off', request: { followUp: latest(ids.followUp, a), dueOn: c % 3 === 0 ? null : aheadOf(1 + (b % 59)), after: c % 2 === 0 ? { value: 50 + (b % 2000), unit: 'km' } : null } }),
   'withdraw the last': ({ undo }) => ({ operation: 'entry.withdraw', request: { entries: undo.at(-1) ?? [0], why: 'a slip' } }),
   'withdraw': ({ undo }, { a, b }) => ({ operation: 'entry.withdraw', request: { entries: [...new Set([...(undo[a % undo.length] ?? [0]), ...(b % 4 === 0 ? (undo[b % undo.length] ?? []) : [])])] } }),
 } as const satisfies Record<string, (made: Made, action: Action) => Call>;
@@ -139,12 +190,32 @@ export function callOf(made: Made, action: Action): Call {
   return CALLS[action.kind](made, action);
 }
 
-const KINDS = Object.keys(CALLS) as readonly ActionKind[];
+/** What is done in sessions, and what that needs to happen at all, the commoner the more often. */
+const AT_WORK = [
+  'keep session', 'keep session', 'keep session', 'begin work', 'begin work', 'begin work', 'tick', 'tick', 'tick', 'untick', 'read at a step', 'read at a step', 'unread', 'time', 'time', 'time', 'find', 'find', 'photograph', 'photograph', 'drop photograph',
+  'release tasks', 'move tasks', 'close session', 'ask a garage', 'ask a garage', 'quote', 'quote', 'remove quote', 'book', 'book', 'came back', 'drop booking', 'add follow-up', 'put off follow-up', 'put off follow-up', 'write sheet', 'withdraw the last',
+] as const satisfies readonly ActionKind[];
+const ONLY_AT_WORK: readonly ActionKind[] = ['begin work', 'tick', 'untick', 'read at a step', 'unread', 'time', 'find', 'photograph', 'drop photograph', 'release tasks', 'move tasks', 'close session', 'ask a garage', 'quote', 'remove quote', 'book', 'came back', 'drop booking', 'put off follow-up'];
+const KINDS = (Object.keys(CALLS) as readonly ActionKind[]).filter((kind) => !ONLY_AT_WORK.includes(kind));
 const number = fc.nat({ max: 1_000_000 });
 
-/** A life of a household: a few things to stand upon, then anything in any order. */
+/** A life of a household: a few things to stand upon, then anything in any order, with work in sessions in between. */
 export function lives(longest: number): fc.Arbitrary<readonly Action[]> {
   const action = (kinds: readonly ActionKind[]) => fc.record({ kind: fc.constantFrom(...kinds), a: number, b: number, c: number });
   const start = (['add car', 'keep paper', 'set specification', 'set part', 'set supplier', 'add item', 'record reading'] as const).map((kind) => action([kind]));
-  return fc.tuple(fc.tuple(...start), fc.array(action(KINDS), { minLength: longest / 2, maxLength: longest, size: 'max' })).map(([first, rest]) => [...first, ...rest]);
+  const rest = fc.array(action(KINDS), { minLength: longest / 2, maxLength: longest, size: 'max' });
+  const work = fc.array(action(AT_WORK), { minLength: longest / 4, maxLength: longest / 2, size: 'max' });
+  return fc.tuple(fc.tuple(...start), rest, work).map(([first, all, worked]) => [...first, ...WORK_BEGUN, ...between(all, worked)]);
+}
+
+/** A garage, a session at home on which work was begun, and one at the garage. */
+const WORK_BEGUN: readonly Action[] = [
+  { kind: 'set place', a: 1, b: 0, c: 1 }, { kind: 'add item', a: 0, b: 2, c: 0 }, { kind: 'add item', a: 0, b: 4, c: 1 },
+  { kind: 'keep session', a: 0, b: 9, c: 3 }, { kind: 'keep session', a: 1, b: 9, c: 1 }, { kind: 'begin work', a: 0, b: 0, c: 0 },
+];
+
+/** The ones spread evenly over the others. */
+function between(all: readonly Action[], others: readonly Action[]): readonly Action[] {
+  const until = (at: number) => Math.round((at * others.length) / all.length);
+  return all.flatMap((one, at) => [one, ...others.slice(until(at), until(at + 1))]);
 }

@@ -10,7 +10,7 @@ import { readAllFacts } from '../../electron/store/fact-table.ts';
 import { readEntries } from '../../electron/store/journal-table.ts';
 import { withoutSync } from '../../electron/store/write-without-sync.ts';
 import { openTestHost, type TestHost } from '../host/open-test-host.ts';
-import { callOf, lives, type Action, type Call, type Made, type Named } from './household-actions.ts';
+import { callOf, lives, type Action, type Call, type Kept, type Made, type Named } from './household-actions.ts';
 
 // Source: own property, after DESIGN.md section 5: what stands is always a replay of the journal, in the tables as in memory.
 const RUNS = Number(process.env['STORM_LIVES'] ?? 24);
@@ -21,6 +21,7 @@ const NAMES: Readonly<Record<string, Named>> = {
   'car.add': 'car', 'reading.record': 'reading', 'item.add': 'item', 'obligation.add': 'obligation', 'specification.set': 'specification', 'part.set': 'part',
   'supplier.set': 'supplier', 'lot.set': 'lot', 'record.add': 'record', 'observation.note': 'observation', 'paper.keep': 'paper', 'session.keep': 'session', 'session.propose': 'session',
   'offer.set': 'offer', 'order.place': 'order', 'order.return': 'return', 'tool.set': 'tool', 'waste.keep': 'waste', 'follow-up.add': 'followUp',
+  'work.read': 'value', 'work.photo': 'photo', 'booking.quote': 'quote',
 };
 const tally = new Map<string, { accepted: number; refused: number }>();
 
@@ -38,11 +39,24 @@ function after(made: Made, call: Call, reply: Result<unknown>): Made {
   const [name, id] = [NAMES[call.operation], idIn(call.operation, value)];
   const ids = name === undefined || id === null ? made.ids : { ...made.ids, [name]: [...new Set([...made.ids[name], id])] };
   const undo = (value['undo'] as readonly number[] | undefined) ?? [];
-  return { ids, undo: undo.length === 0 ? made.undo : [...made.undo, undo] };
+  const kept = keptIn(call.operation, value);
+  return {
+    ids,
+    undo: undo.length === 0 ? made.undo : [...made.undo, undo],
+    kept: [...made.kept.filter((each) => !kept.some((now) => now.id === each.id)), ...kept],
+    begun: call.operation === 'work.begin' ? [...made.begun.filter((each) => each !== call.request['session']), String(call.request['session'])] : made.begun,
+    carOf: call.operation === 'item.add' ? { ...made.carOf, [(value['item'] as { id: string }).id]: (value['item'] as { car: string }).car } : made.carOf,
+  };
+}
+
+/** The sessions that a reply keeps or moves. */
+function keptIn(operation: string, value: Record<string, unknown>): readonly Kept[] {
+  if (operation === 'session.keep') return value['sessions'] as readonly Kept[];
+  return operation === 'session.move' || operation === 'booking.book' ? [value['session'] as Kept] : [];
 }
 
 async function live(host: TestHost, actions: readonly Action[]): Promise<void> {
-  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [], offer: [], order: [], return: [], tool: [], waste: [], followUp: [] }, undo: [] };
+  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [], offer: [], order: [], return: [], tool: [], waste: [], followUp: [], value: [], photo: [], quote: [] }, undo: [], kept: [], begun: [], carOf: {} };
   await host.must('household.start', { unit: 'km' });
   for (const action of actions) {
     const call = callOf(made, action);
