@@ -12,6 +12,7 @@ import { databaseFile, openHouseholdFolder, type HouseholdFolder } from './house
 import { returnToPlace } from './return-to-place.ts';
 import { runChange } from './run-change.ts';
 import { sampleFolder, sampleIsOpen } from './sample-folder.ts';
+import { keepPapers, type KeptPaper } from './serve/keep-paper.ts';
 import { servedOperations } from './served-operations.ts';
 import { watchOtherWriters } from './watch-other-writers.ts';
 
@@ -22,6 +23,8 @@ const DISTRUSTED: ReadonlySet<string> = new Set(['store-damaged', 'disk-fails'])
 /** A host with what only this process may use beside the contract. */
 export interface ComposedHost extends Host {
   readonly context: HostContext;
+  /** Keeps papers as 'paper.keep' does, many at a time and from bytes that never become text. */
+  keepPapers(files: readonly { readonly name: string; readonly bytes: Uint8Array }[]): Promise<Result<readonly Result<KeptPaper>[]>>;
 }
 
 /**
@@ -60,6 +63,7 @@ function hostOver(home: string, opened: HouseholdFolder, world: World): Composed
   return {
     context,
     call: (name, request) => callOperation(context, name, request),
+    keepPapers: (files) => inPlace(context, 'paper.keep', true, async () => ok(await keepPapers(context, files))),
     onPush: (listener) => {
       listeners.add(listener);
       return () => void listeners.delete(listener);
@@ -86,13 +90,19 @@ async function callOperation(context: HostContext, name: string, request: unknow
   const operation: AnyOperation = contract[name as OperationName];
   const parsed = parseRequest(operation.request, request);
   if (!parsed.ok) return parsed;
+  const reply = await inPlace(context, name, operation.kind !== 'ask', () => run(context, name, operation, parsed.value));
+  return reply.ok ? ok(checkedReply(operation, reply.value)) : reply;
+}
+
+/** Does work on the household's folder while it stands in its place; what goes wrong in it is told as a failure. */
+async function inPlace<Value>(context: HostContext, name: string, changes: boolean, work: () => Result<Value> | Promise<Result<Value>>): Promise<Result<Value>> {
   try {
     const there = returnToPlace(context);
     if (!there.ok && name !== 'sample.leave') return there;
-    const reply = await run(context, name, operation, parsed.value);
+    const reply = await work();
     if (!reply.ok) return reply;
-    const stillThere = operation.kind === 'ask' ? ok(null) : returnToPlace(context);
-    return stillThere.ok ? ok(checkedReply(operation, reply.value)) : stillThere;
+    const stillThere = changes ? returnToPlace(context) : ok(null);
+    return stillThere.ok ? reply : stillThere;
   } catch (error) {
     return failedOn(context, name, error);
   }

@@ -35,7 +35,7 @@ const tasks = {
   'test:store': tests('store', 'tests/store', 'tests/migrations', 'tests/papers'),
   'test:shell': tests('shell', 'tests/shell', 'tests/loopback', 'tests/start'),
   'test:browser': tests('browser', 'tests/browser'),
-  bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of orders', 'tests/bench/order-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts')],
+  bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of orders', 'tests/bench/order-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts'), ...script('bench of papers', 'tests/bench/paper-times.ts')],
   storm: [
     { ...tests('storm of readings', 'tests/shared-core/fleet/reading-injection.test.ts')[0], env: { STORM_INJECTIONS: '20' } },
     { ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },

@@ -12,15 +12,23 @@ const CHANGING = ['openSync', 'writeSync', 'fsyncSync', 'closeSync', 'renameSync
 
 /** `node:fs` with the fault set in `disk`. */
 export function failingFs(real: typeof RealFs): typeof RealFs {
-  const changed = Object.fromEntries(CHANGING.map((name) => [name, (...given: never[]) => call(real, name, given)]));
+  const fsync = (file: number, then: (error: Error | null) => void) => (isNextAFault('fsync') ? void setImmediate(() => then(fault('fsync'))) : real.fsync(file, then));
+  const changed = { ...Object.fromEntries(CHANGING.map((name) => [name, (...given: never[]) => call(real, name, given)])), fsync };
   return { ...real, ...changed, default: { ...real, ...changed } } as unknown as typeof RealFs;
 }
 
 function call(real: typeof RealFs, name: (typeof CHANGING)[number], given: never[]): unknown {
-  disk.calls.push(name);
-  const fails = disk.fault !== null && (disk.fault.how === 'once' ? disk.calls.length === disk.fault.at : disk.calls.length >= disk.fault.at);
-  if (!fails) return (real[name] as (...all: never[]) => unknown)(...given);
+  if (!isNextAFault(name)) return (real[name] as (...all: never[]) => unknown)(...given);
   // What is open is closed all the same, for a test must not run out of handles.
   if (name === 'closeSync') (real.closeSync as (...all: never[]) => unknown)(...given);
-  throw Object.assign(new Error(`ENOSPC: no space left on device, ${name}`), { code: 'ENOSPC', syscall: name });
+  throw fault(name);
+}
+
+function isNextAFault(name: string): boolean {
+  disk.calls.push(name);
+  return disk.fault !== null && (disk.fault.how === 'once' ? disk.calls.length === disk.fault.at : disk.calls.length >= disk.fault.at);
+}
+
+function fault(name: string): Error {
+  return Object.assign(new Error(`ENOSPC: no space left on device, ${name}`), { code: 'ENOSPC', syscall: name });
 }

@@ -2,9 +2,11 @@ import { findHousehold } from '../../../shared-core/fleet/find-car.ts';
 import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
 import { paperKept, papers, type Paper } from '../../../shared-core/records/paper.ts';
 import { paperUses, type PaperUse } from '../../../shared-core/views/paper-uses.ts';
+import { must } from '../../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import { judgePaper } from '../../papers/judge-paper.ts';
 import { writePaper } from '../../papers/write-paper.ts';
+import { writePapers } from '../../papers/write-papers.ts';
 import { fileRefusal } from '../file-refusal.ts';
 import type { HostContext } from '../host-context.ts';
 import { writeDecision } from '../run-change.ts';
@@ -34,7 +36,44 @@ export async function keepPaper(context: HostContext, request: { readonly name: 
   return written;
 }
 
-interface KeptPaper {
+/** Keeps several papers as `keepPaper` keeps one, and waits for the disk once for all of them; each is answered by itself. */
+export async function keepPapers(context: HostContext, files: readonly { readonly name: string; readonly bytes: Uint8Array }[]): Promise<readonly Result<KeptPaper>[]> {
+  const judged = await Promise.all(files.map(({ bytes }) => judgePaper(bytes)));
+  const household = context.household();
+  const started = findHousehold(household.facts);
+  if (!started.ok) return files.map(() => started);
+  const written = await writePapers(household.folder, files.filter((_file, at) => judged[at]?.ok === true).map((file) => file.bytes));
+  // Another household may have been opened meanwhile: what was written stays where it is and is entered nowhere.
+  if (context.household().folder !== household.folder) return files.map(() => refuse('folder-unreachable', { why: household.folder }));
+  const ids = written[Symbol.iterator]();
+  const named = files.map(({ name, bytes }, at): Result<Paper> => {
+    const media = must(judged[at], 'a judgement of each file');
+    if (!media.ok) return media;
+    const id = must(ids.next().value ?? null, 'a digest of each file that was written');
+    return id.ok ? ok({ id: id.value, name: fileNameOnly(name), media: media.value, bytes: bytes.length }) : id;
+  });
+  const kept = new Map(enterPapers(context, household, named.flatMap((one) => (one.ok ? [one.value] : []))).map((one) => [one.paper.id, one]));
+  const told = new Set<string>();
+  return named.map((one) => {
+    if (!one.ok) return one;
+    const first = !told.has(one.value.id);
+    told.add(one.value.id);
+    const answer = must(kept.get(one.value.id), 'an entry of each paper');
+    return ok(first ? answer : { ...answer, known: true });
+  });
+}
+
+/** Enters papers that are on disk, all in one step; what was kept before stays as it was. */
+function enterPapers(context: HostContext, household: ReturnType<HostContext['household']>, found: readonly Paper[]): readonly KeptPaper[] {
+  const fresh = new Map(found.filter((one) => household.facts.get(papers, one.id) === null).map((one) => [one.id, one]));
+  if (fresh.size > 0) must(writeDecision(context, () => ok({ entries: [...fresh.values()].map((one) => newEntry(paperKept, one)), reply: {} })).ok || null, 'refusal of a paper');
+  const uses = paperUses(household.facts);
+  for (const paper of fresh.values()) context.papers.soon(household.folder, paper, () => context.push({ kind: 'changed', stages: ['records'], cars: [] }));
+  return found.map((one) => ({ paper: must(household.facts.get(papers, one.id), 'paper that was kept'), known: !fresh.has(one.id), uses: [...(uses.get(one.id) ?? [])] }));
+}
+
+/** A paper that is kept now, or was before. */
+export interface KeptPaper {
   readonly paper: Paper;
   readonly known: boolean;
   readonly uses: PaperUse[];
