@@ -64,7 +64,7 @@ export const closeSession = change({
     if (note.length > LONGEST_NOTE && wordy >= 0) return refuse('closing-note-too-long', { most: LONGEST_NOTE, over: note.length - LONGEST_NOTE }, ['cars', wordy, 'note']);
     const done = new Set(told.flatMap((one) => one.done));
     const ended: Session = { ...session, state: 'done', day: date, note, movedFrom: date === session.day ? session.movedFrom : { day: session.day, place: session.place } };
-    const entries: readonly NewEntry[] = [...told.flatMap((one) => one.entries), ...wasted.flatMap((one) => one.entries), ...endedSpans(facts, session.id, moment.now), newEntry(sessionSet, ended)];
+    const entries: readonly NewEntry[] = [...told.flatMap((one) => one.entries), ...wasted.flatMap((one) => one.entries), ...endedSpans(facts, session.id, moment), newEntry(sessionSet, ended)];
     return ok({
       entries,
       reply: {

@@ -25,7 +25,7 @@ export const endWithWork = change({
     const asked = isSure ? ok(null) : nothingOf(workInHand(facts, request.session, wholeOf(facts, request.session), moment.now), 'work-in-hand');
     if (!asked.ok) return asked;
     const { entries, reply } = ended.value;
-    return ok({ entries: [...endedSpans(facts, request.session, moment.now), ...photosToCars(facts, photosOf(facts, request.session), moment), ...entries], reply });
+    return ok({ entries: [...endedSpans(facts, request.session, moment), ...photosToCars(facts, photosOf(facts, request.session), moment), ...entries], reply });
   },
 });
 
@@ -44,7 +44,7 @@ export const releaseWithWork = change({
     const asked = isSure ? ok(null) : nothingOf(workInHand(facts, request.session, part, moment.now), 'work-in-hand-on-task');
     if (!asked.ok) return asked;
     const photos = photosOf(facts, request.session).filter((one) => part.car(one.car));
-    return ok({ entries: [...entries, ...endedOfPart(facts, request.session, part, moment.now), ...photosToCars(facts, photos, moment)], reply });
+    return ok({ entries: [...entries, ...endedOfPart(facts, request.session, part, moment), ...photosToCars(facts, photos, moment)], reply });
   },
 });
 

@@ -81,7 +81,7 @@ function freeTasks(facts: Facts, car: string, moment: Moment): { readonly entrie
   const emptiedIds = new Set(emptied.map((one) => one.id));
   const kept = new Map([...before].filter(([id]) => !emptiedIds.has(id)));
   const cancelled = emptied.map((one) => newEntry(sessionSet, { ...one, state: 'cancelled' as const }));
-  const ended = open.flatMap((one) => (emptiedIds.has(one.id) ? endedSpans(facts, one.id, moment.now) : endedOfPart(facts, one.id, partOfCar(facts, one, car), moment.now)));
+  const ended = open.flatMap((one) => (emptiedIds.has(one.id) ? endedSpans(facts, one.id, moment) : endedOfPart(facts, one.id, partOfCar(facts, one, car), moment)));
   const photos = facts.all(stepPhotos).filter((one) => one.car === car && openSession(facts, one.session).ok);
   return { entries: [...ended, ...photosToCars(facts, photos, moment), ...boardEntries(kept, after), ...cancelled], sessions: { changed: after.size, cancelled: open.length - after.size } };
 }

@@ -18,7 +18,8 @@ import type { Disposal } from '../work/disposal.ts';
 import { followUps } from '../work/follow-up.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
-import { vouchedSeconds } from '../work/take-time.ts';
+import { countedSpans, vouchedUntil } from '../work/signs-of-work.ts';
+import { spansOf, vouchedSeconds } from '../work/take-time.ts';
 import { workedTasks } from '../work/worked-on.ts';
 import { lineNote, notesOfTask, recordNote, torqueNotes, type NoteLine } from './closing-note.ts';
 import { closingParts, type TakingTask, type TaskParts } from './closing-parts.ts';
@@ -57,7 +58,7 @@ export const showClosing = ask({
       session: doing.session,
       date,
       cars: told.map(({ notes, ...car }, at) => ({ ...car, ...partsOf(car, parts, true), otherwise: partsOf(car, parts, false), note: recordNote([...notes, ...(at === 0 ? sharedNote(seconds.get(null) ?? 0) : [])]) })),
-      ranOn: ranOnOf(doing),
+      ranOn: ranOnOf(facts, doing),
       sharedSeconds: seconds.get(null) ?? 0,
       wastes: wastes.filter((one) => one.tasks.some((task) => done.has(task))),
       otherwise: wastes.filter((one) => !one.tasks.some((task) => done.has(task))),
@@ -125,9 +126,14 @@ function asksOf(usual: ReturnType<typeof ownMinutes>): ClosingTask['asks'] {
   return { likely, below: Math.floor(low ** 2 / likely), above: Math.ceil(high ** 2 / likely) };
 }
 
-function ranOnOf({ leftRunning, running, lastSign, now }: Doing): Closing['ranOn'] {
-  if (!leftRunning || running === null || lastSign === null) return null;
-  return { name: running.name, after: lastSign, minutes: Math.round(secondsBetween(lastSign, now) / 60) };
+/** What of the time that runs does not count: since the last sign of work, and over gaps that are longer than anybody works without one. */
+function ranOnOf(facts: Facts, { session, running, now }: Doing): Closing['ranOn'] {
+  const span = spansOf(facts, session.id).find((one) => one.to === null);
+  if (running === null || span === undefined) return null;
+  const counted = countedSpans(facts, span, vouchedUntil(facts, session.id, now), () => span.id);
+  const left = secondsBetween(span.from, now) - counted.reduce((sum, { from, to }) => sum + secondsBetween(from, to ?? now), 0);
+  const after = counted[0]?.to ?? null;
+  return left <= 0 || after === null ? null : { name: running.name, after, minutes: Math.round(left / 60) };
 }
 
 /**

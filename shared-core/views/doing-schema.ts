@@ -49,7 +49,7 @@ export const doingSchema = z.object({
   /** Seconds of what several tasks share. */
   sharedSeconds: z.int(),
   running: z.object({ task: z.string().nullable(), name: z.string(), from: instantSchema }).nullable(),
-  /** When somebody last ticked, measured, or ran or paused the time. */
+  /** When somebody last ticked, measured, found or photographed something, or ran or paused the time. */
   lastSign: instantSchema.nullable(),
   /** The time runs, and nobody gave a sign for so long that it is asked about. */
   leftRunning: z.boolean(),

@@ -13,7 +13,8 @@ import { valuesOf } from '../work/read-at-step.ts';
 import { wholeOf } from '../work/part-of-work.ts';
 import { unreadCautions } from '../work/session-cautions.ts';
 import { photosOf } from '../work/take-photo.ts';
-import { lastSign, LEFT_ALONE_SECONDS, secondsByTask, spansOf } from '../work/take-time.ts';
+import { lastSign, LEFT_ALONE_SECONDS } from '../work/signs-of-work.ts';
+import { secondsUntil, spansOf } from '../work/take-time.ts';
 import { ticksOf } from '../work/tick-step.ts';
 import { doingSchema, type Doing } from './doing-schema.ts';
 import { doingSteps } from './doing-steps.ts';
@@ -35,7 +36,7 @@ export const showDoing = ask({
 export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Moment): Doing {
   const { id } = sheet.session;
   const taken = spansOf(facts, id);
-  const seconds = secondsByTask(taken, now);
+  const seconds = secondsUntil(facts, id, now);
   const steps = doingSteps(sheet.cars, ticksOf(facts, id), valuesOf(facts, id));
   const tasks = sheet.cars.flatMap((job) => job.tasks.filter((task) => !task.done).map((task) => ({ job, task })));
   const named = sheet.cars.flatMap((job) => job.tasks);

@@ -7,7 +7,7 @@ import { isBefore } from './instant.ts';
 import { isOfPart, partOfTasks, type PartOfWork } from './part-of-work.ts';
 import { sameRead, valuesOf } from './read-at-step.ts';
 import { photosOf } from './take-photo.ts';
-import { spansOf, vouchedUntil } from './take-time.ts';
+import { spansOf, vouchedSpans } from './take-time.ts';
 import { ticksOf } from './tick-step.ts';
 
 /** Work that goes from one session to another: all of it, or that of the tasks that go while others stay. */
@@ -65,8 +65,8 @@ function carryValues(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork)
   });
 }
 
-function carryTimes(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork, { now }: Moment): readonly NewEntry[] {
-  return spansOf(facts, from).filter((span) => scope.task(span.task)).map((span) => newEntry(timeTaken, { ...span, session: to, to: span.to ?? vouchedUntil(facts, span, now) }));
+function carryTimes(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork, { now, newId }: Moment): readonly NewEntry[] {
+  return spansOf(facts, from).filter((span) => scope.task(span.task)).flatMap((span) => (span.to === null ? vouchedSpans(facts, span, now, newId) : [span])).map((span) => newEntry(timeTaken, { ...span, session: to }));
 }
 
 function carryPhotos(facts: Facts, { from, to }: CarriedWork, scope: PartOfWork): readonly NewEntry[] {

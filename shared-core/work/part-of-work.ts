@@ -1,9 +1,10 @@
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
+import type { Moment } from '../journal/operation.ts';
 import { sessions } from '../sessions/session.ts';
 import { findTask, taskKey, type TaskRef } from '../sessions/task-ref.ts';
 import { timeTaken, type StepRef } from './doing.ts';
-import { spansOf, vouchedUntil } from './take-time.ts';
+import { spansOf, vouchedSpans } from './take-time.ts';
 
 /** A part of the work on a session: that of some tasks (null: what several share), and all that is of some cars. */
 export interface PartOfWork {
@@ -29,9 +30,9 @@ export function isOfPart(part: PartOfWork, { at, car }: { readonly at: StepRef |
 }
 
 /** The entries that end the time of a part of the work when it was last vouched for. */
-export function endedOfPart(facts: Facts, session: string, part: PartOfWork, now: string): readonly NewEntry[] {
+export function endedOfPart(facts: Facts, session: string, part: PartOfWork, { now, newId }: Moment): readonly NewEntry[] {
   const running = spansOf(facts, session).filter((span) => span.to === null && part.task(span.task));
-  return running.map((span) => newEntry(timeTaken, { ...span, to: vouchedUntil(facts, span, now) }));
+  return running.flatMap((span) => vouchedSpans(facts, span, now, newId)).map((span) => newEntry(timeTaken, span));
 }
 
 function carsOf(facts: Facts, tasks: readonly TaskRef[]): ReadonlySet<string> {

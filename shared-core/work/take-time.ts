@@ -1,19 +1,17 @@
 import { z } from 'zod';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
-import { change } from '../journal/operation.ts';
+import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
 import { begunSession, keptSession } from './begin-work.ts';
-import { spans, spanSchema, stepValues, ticks, timeTaken, type Span } from './doing.ts';
+import { spans, spanSchema, timeTaken, type Span } from './doing.ts';
 import { instantSchema, isBefore, secondsBetween } from './instant.ts';
-
-/** So long without a sign of work, and time that runs is not vouched for: ours, no source. */
-export const LEFT_ALONE_SECONDS = 600;
+import { countedSpans, lastSign, laterOf, vouchedUntil } from './signs-of-work.ts';
 
 /**
  * Runs the time of a task, or pauses it: one runs at a time, and starting one ends the other, in another session too. `upTo`: until when the
- * running one counts, where it was left running; now unless given. A clock that was set back ends nothing before it began.
+ * running one counts, where it was left running; unless given, now, or the last sign of work where it ran on for longer than anybody works without one. A clock that was set back ends nothing before it began.
  */
 export const takeTime = change({
   request: z.strictObject({ session: idSchema, task: spanSchema.shape.task, run: z.boolean(), upTo: instantSchema.nullable().default(null) }),
@@ -23,13 +21,13 @@ export const takeTime = change({
     const session = run ? begunSession(facts, id, task === null ? [] : [{ task, step: 'whole' }]) : keptSession(facts, id);
     if (!session.ok) return session;
     const running = spansOf(facts, id).filter((span) => span.to === null);
-    const latest = later(now, lastSign(facts, id));
+    const latest = laterOf(now, lastSign(facts, id));
     if (upTo !== null && (isBefore(latest, upTo) || running.some((span) => isBefore(upTo, span.from)))) return refuse('time-ends-outside', {}, ['upTo']);
-    const paused = run ? facts.all(spans).filter((span) => span.to === null && span.session !== id).map((span) => ({ ...span, to: vouchedUntil(facts, span, now) })) : [];
+    const paused = run ? facts.all(spans).filter((span) => span.to === null && span.session !== id).flatMap((span) => vouchedSpans(facts, span, now, newId)) : [];
     const elsewhere = paused.map((span) => newEntry(timeTaken, span));
     const going = running.find((span) => run && span.task === task && upTo === null);
     if (going !== undefined) return ok({ entries: elsewhere, reply: { running: going, paused } });
-    const ended = [...elsewhere, ...running.map((span) => newEntry(timeTaken, { ...span, to: later(span.from, upTo ?? now) }))];
+    const ended = [...elsewhere, ...running.flatMap((span) => (upTo === null ? countedSpans(facts, span, now, newId) : [{ ...span, to: laterOf(span.from, upTo) }])).map((span) => newEntry(timeTaken, span))];
     if (!run) return ok({ entries: ended, reply: { running: null, paused } });
     const begun: Span = { id: newId(), session: id, task, from: now, to: null };
     return ok({ entries: [...ended, newEntry(timeTaken, begun)], reply: { running: begun, paused } });
@@ -42,39 +40,27 @@ export function spansOf(facts: Facts, session: string): readonly Span[] {
 }
 
 /** Entries that end what runs in a session, when it was last vouched for. */
-export function endedSpans(facts: Facts, session: string, now: string): readonly NewEntry[] {
-  return spansOf(facts, session).flatMap((span) => (span.to === null ? [newEntry(timeTaken, { ...span, to: vouchedUntil(facts, span, now) })] : []));
+export function endedSpans(facts: Facts, session: string, { now, newId }: Moment): readonly NewEntry[] {
+  return spansOf(facts, session).filter((span) => span.to === null).flatMap((span) => vouchedSpans(facts, span, now, newId)).map((span) => newEntry(timeTaken, span));
 }
 
-/** Until when a stretch counts that is ended from outside: now, or the last sign of work where nobody gave one for long. */
-export function vouchedUntil(facts: Facts, span: Span, now: string): string {
-  const sign = lastSign(facts, span.session) ?? span.from;
-  const end = secondsBetween(sign, now) > LEFT_ALONE_SECONDS ? sign : now;
-  return later(span.from, end);
+/** What runs, ended from outside: now, or at the last sign of work where nobody gave one for long. */
+export function vouchedSpans(facts: Facts, span: Span, now: string, newId: () => string): readonly Span[] {
+  return countedSpans(facts, span, vouchedUntil(facts, span.session, now), newId);
 }
 
 /** Seconds of each task (null: shared ones) while somebody was there: what runs counts to when it was last vouched for. */
 export function vouchedSeconds(facts: Facts, session: string, now: string): ReadonlyMap<string | null, number> {
-  return secondsByTask(spansOf(facts, session).map((span) => ({ ...span, to: span.to ?? vouchedUntil(facts, span, now) })), now);
+  return secondsUntil(facts, session, vouchedUntil(facts, session, now));
 }
 
-/** Seconds of each task (null: shared ones) by an instant, what runs included. */
-export function secondsByTask(all: readonly Span[], now: string): ReadonlyMap<string | null, number> {
+/** Seconds of each task (null: shared ones) by an instant, what runs included as it counts. */
+export function secondsUntil(facts: Facts, session: string, end: string): ReadonlyMap<string | null, number> {
+  return secondsByTask(spansOf(facts, session).flatMap((span) => (span.to === null ? countedSpans(facts, span, end, () => span.id) : [span])), end);
+}
+
+function secondsByTask(all: readonly Span[], now: string): ReadonlyMap<string | null, number> {
   const seconds = new Map<string | null, number>();
   for (const span of all) seconds.set(span.task, (seconds.get(span.task) ?? 0) + secondsBetween(span.from, span.to ?? now));
   return seconds;
-}
-
-/** When somebody last did something in a session: until then the time that runs can be vouched for. Null where nothing was done. */
-export function lastSign(facts: Facts, session: string): string | null {
-  const signs = [
-    ...facts.all(ticks).filter((one) => one.session === session).map((one) => one.at),
-    ...facts.all(stepValues).filter((one) => one.session === session).map((one) => one.written),
-    ...spansOf(facts, session).map((span) => span.to ?? span.from),
-  ];
-  return signs.reduce<string | null>((last, one) => later(one, last), null);
-}
-
-function later(one: string, other: string | null): string {
-  return other !== null && isBefore(one, other) ? other : one;
 }

@@ -36,7 +36,7 @@ export function TimeBar({ doing, task }: TimeBarProps) {
       <div className={styles.time} role="group" aria-label={tell('doing.time')}>
         <p>{tell('doing.ran-on', { name: running.name, time: hourOf(lastSign), minutes: minutesWords(Math.max(1, Math.round(secondsFrom(lastSign, doing.now) / 60))) })}</p>
         <BigButton onPress={() => answer(lastSign)}>{tell('doing.count-not')}</BigButton>
-        <BigButton onPress={() => answer(null)}>{tell('doing.count-all')}</BigButton>
+        <BigButton onPress={() => answer(doing.now)}>{tell('doing.count-all')}</BigButton>
       </div>
     );
   }

@@ -15,7 +15,7 @@ export const CLOSING_WORDS = {
   'closing.minutes': 'Minutes it took',
   'closing.minutes-of': 'Minutes it took: {task}',
   'closing.minutes-odd': 'Is that right? It usually takes {likely}.',
-  'closing.ran-on': 'The time of “{name}” was left running. Nobody ticked or measured anything after {time}, so it counts to there, and the {minutes} after that are left out. Did the work go on? Then correct the minutes below.',
+  'closing.ran-on': 'The time of “{name}” was left running. For long after {time} nothing was ticked, measured, found or photographed, so it counts to there, and {minutes} are left out. Did the work go on? Then correct the minutes below.',
   'closing.note': 'Note',
   'closing.note-of': 'Note: {task}',
   'closing.why-not': 'Why it was not done',

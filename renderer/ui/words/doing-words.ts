@@ -50,7 +50,7 @@ export const DOING_SCREEN_WORDS = {
   'doing.time-pause': 'Pause the time',
   'doing.time-shared': 'what several tasks share',
   'doing.time-likely': 'likely {minutes}',
-  'doing.ran-on': 'The time of “{name}” was left running. The last tick was at {time}, {minutes} ago.',
+  'doing.ran-on': 'The time of “{name}” was left running. The last sign of work was at {time}, {minutes} ago.',
   'doing.paused-elsewhere': 'The time of another session was running. It is paused, and counts to {time}.',
   'doing.count-not': 'Do not count since then',
   'doing.count-all': 'Count all of it',

@@ -187,10 +187,10 @@ describe('minutes are proposed', () => {
     household.on('2026-12-06').at('21:00:00');
     expect(task(household, session, 'item/oil')?.minutes).toBeNull();
     // Said to count, all 25 hours of it; and five days more.
-    household.must('work.time', { session, task: null, run: false });
+    household.must('work.time', { session, task: null, run: false, upTo: '2026-12-06T21:00:00.000Z' });
     expect(task(household, session, 'item/oil')?.minutes).toBe(1500);
     household.must('work.time', { session, task: 'item/oil', run: true });
-    household.on('2026-12-11').at('21:00:00').must('work.time', { session, task: null, run: false });
+    household.on('2026-12-11').at('21:00:00').must('work.time', { session, task: null, run: false, upTo: '2026-12-11T21:00:00.000Z' });
     expect(task(household, session, 'item/oil')?.minutes).toBeNull();
   });
 

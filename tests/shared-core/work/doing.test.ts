@@ -208,6 +208,49 @@ describe('the time of a session', () => {
     expect(household.must('work.show', { session }).running?.task).toBe('item/oil');
   });
 
+  test.each([
+    { case: 'a find', sign: (household: MemoryHousehold, session: string) => household.must('work.find', { session, at: { task: 'item/oil', step: 'step-2' }, severity: 'watch' }) },
+    { case: 'a photograph', sign: (household: MemoryHousehold, session: string) => household.must('work.photo', { session, car: 'pip', paper: 'a'.repeat(64) }) },
+  ])('$case is a sign of work, by its instant', ({ sign }) => {
+    const { household, session } = begunHousehold(['oil']);
+    household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('09:25:00');
+    sign(household, session);
+    expect(household.at('12:00:00').must('work.show', { session })).toMatchObject({ lastSign: `${SESSION_DAY}T09:25:00.000Z`, leftRunning: true });
+    expect(household.must('work.closing', { session }).cars[0]?.tasks[0]?.minutes).toBe(25);
+  });
+
+  test('a tick the next morning does not vouch for the night: it counts to the last sign before, and goes on from the tick', () => {
+    const { household, session } = begunHousehold(['oil']);
+    household.at('20:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('20:40:00');
+    tick(household, session, 'Drain the oil.');
+    household.on('2026-12-06').at('08:00:00');
+    tick(household, session, 'Fill it in.');
+    const minutes = () => household.must('work.closing', { session }).cars[0]?.tasks[0]?.minutes;
+    expect([minutes(), seconds(household, session)['item/oil']]).toEqual([40, 40 * 60]);
+    // Half an hour more in the morning counts as well; by hand 40 + 30 min. The night from 20:40 to 8:00 is left out.
+    household.at('08:30:00');
+    tick(household, session, 'No drop below');
+    expect(minutes()).toBe(70);
+    expect(household.must('work.closing', { session }).ranOn).toMatchObject({ after: `${SESSION_DAY}T20:40:00.000Z`, minutes: 11 * 60 + 20 });
+    household.must('work.time', { session, task: null, run: false });
+    expect(seconds(household, session)['item/oil']).toBe(70 * 60);
+  });
+
+  test.each([
+    { case: 'four hours without a sign count whole', at: '13:00:00', ran: 4 * 3600 },
+    { case: 'a second more, and they do not', at: '13:00:01', ran: 0 },
+  ])('$case, unless the keeper says until when', ({ at, ran }) => {
+    const { household, session } = begunHousehold(['oil']);
+    household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at(at);
+    tick(household, session, 'Drain the oil.');
+    expect(seconds(household, session)['item/oil']).toBe(ran);
+    household.must('work.time', { session, task: null, run: false, upTo: `${SESSION_DAY}T${at}.000Z` });
+    expect(seconds(household, session)['item/oil']).toBe(at === '13:00:00' ? 14_400 : 14_401);
+  });
+
   test('a session that is cancelled says its minutes to the last sign of work', () => {
     const { household, session } = begunHousehold(['oil']);
     household.at('20:00:00').must('work.time', { session, task: 'item/oil', run: true });
