@@ -49,7 +49,7 @@ export const hostOperations = {
   /** All about one record: what it holds, what stands beside it, and every entry of it. */
   'record.show': served('ask', z.strictObject({ record: idSchema }), recordViewSchema),
   /** Takes a record back with what was written in the same steps, while nothing stands upon it and no seal has gone out over it. */
-  'record.take-back': served('do', z.strictObject({ record: idSchema, why: plainText(300) }), z.object({ withdrawn: z.int() })),
+  'record.take-back': served('do', z.strictObject({ record: idSchema, why: plainText(300) }), z.object({ withdrawn: z.int(), /** What was written in the same step and stays all the same. */ stays: z.array(z.string()) })),
   /** Merges the needs of all cars into the cheapest orders. */
   'order.propose': served('long', orderRequestSchema, orderViewSchema),
   /** Proposes what to do together, when and where. It changes nothing: `session.propose` lays it on the yard, `session.keep` keeps it. */

@@ -50,11 +50,13 @@ export const recordViewSchema = z.object({
   versions: z.array(z.object({ on: dateSchema, at: z.string(), why: z.string().nullable(), withdrawn: z.boolean(), changed: z.array(z.enum(AMENDABLE)), record: workRecordSchema })),
   /** Null where it may be taken back. */
   held: heldSchema.nullable(),
+  /** What was written in the same step and is taken back with it, or stays; by its words. */
+  beside: z.object({ goes: z.array(z.string()), stays: z.array(z.string()) }),
 });
 export type RecordView = z.infer<typeof recordViewSchema>;
 
 /** All about one record, from what stands and from its entries; `held`: what keeps it from being taken back. */
-export function recordView(facts: Facts, record: WorkRecord, versions: readonly RecordVersion[], held: RecordView['held'], today: LocalDate): Result<RecordView> {
+export function recordView(facts: Facts, record: WorkRecord, versions: readonly RecordVersion[], held: Pick<RecordView, 'held' | 'beside'>, today: LocalDate): Result<RecordView> {
   const household = findHousehold(facts);
   if (!household.ok) return household;
   const car = must(facts.get(cars, record.car), 'car of a record');
@@ -84,7 +86,7 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
       on: dateOfInstant(one.at), at: one.at, why: one.why, withdrawn: one.withdrawn, record: one.record,
       changed: at === 0 ? [] : [...changedFields(must(versions[at - 1], 'version before').record, one.record)],
     })),
-    held,
+    ...held,
   });
 }
 

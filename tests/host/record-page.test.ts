@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { readAllFacts } from '../../electron/store/fact-table.ts';
 import { openTestHost, type TestHost } from './open-test-host.ts';
 
 async function household(): Promise<TestHost> {
@@ -42,10 +43,43 @@ describe('the page of a record', () => {
     const host = await household();
     await host.must('record.add', WORK);
     await host.must('record.amend', { id: 'work', why: 'a note', note: 'with a new washer' });
-    expect(await host.must('record.take-back', { record: 'work', why: 'it was another car' })).toMatchObject({ withdrawn: 3 });
+    expect(await host.must('record.take-back', { record: 'work', why: 'it was another car' })).toMatchObject({ withdrawn: 4, stays: [] });
     const car = await host.must('car.show', { car: 'pip' });
     expect([car.records, car.observations.map((one) => one.closedBy), car.items[0]?.doneOn]).toEqual([[], [null], []]);
     expect(await host.call('record.show', { record: 'work' })).toMatchObject({ ok: false, refusal: { code: 'unknown-record' } });
+    expect((await host.must('household.examine', {})).faults).toEqual([]);
+  });
+
+  /** A session of two cars closed in one step, with something measured, something to look at again and leavings. */
+  async function closed() {
+    const host = await household();
+    await host.must('car.add', { id: 'wren', name: 'Wren', power: 'petrol', use: 'hobby', year: 2020, firstRegistered: '2020-03-01' });
+    await host.must('item.add', { id: 'wren-oil', car: 'wren', name: 'Engine oil', interval: { repeat: { months: 12, distance: null } } });
+    await host.must('sheet.set', { item: 'oil', steps: [{ text: 'Look.' }] });
+    const { sessions } = await host.must('session.keep', { sessions: [{ day: '2026-11-25' as never, place: 'home', tasks: [{ kind: 'item', id: 'oil' }, { kind: 'item', id: 'wren-oil' }] }] });
+    const session = sessions[0]?.id ?? '';
+    await host.must('work.begin', { session });
+    const { value } = await host.must('work.read', { session, at: { task: 'item/oil', step: 'step-1' }, read: { kind: 'measured', what: 'pad', name: null, place: 'front-left', typed: { value: 5.5, unit: 'mm' } } });
+    const again = (text: string) => ({ text, days: 1, distance: null, item: 'oil' });
+    const { records, followUps, wastes } = await host.must('session.close', {
+      session, cars: [{ car: 'pip', lines: [{ item: 'oil' }], measured: [{ value: value.id }], followUps: [again('Level'), again('Leaks')] }, { car: 'wren', lines: [{ item: 'wren-oil' }] }], wastes: [{ what: 'Used oil' }, { what: 'Oil filter' }],
+    });
+    const idOf = (car: string) => records.find((one) => one.record.car === car)?.record.id ?? '';
+    return { host, pip: idOf('pip'), wren: idOf('wren'), followUps, wastes };
+  }
+
+  test('takes along what the closing of its session wrote, and says what stays', async () => {
+    const { host, pip, wren, followUps, wastes } = await closed();
+    await new Promise((wait) => setTimeout(wait, 5));
+    await host.must('follow-up.done', { followUp: followUps.find((one) => one.text === 'Leaks')?.id ?? '' });
+    await host.must('waste.dispose', { waste: wastes.find((one) => one.what === 'Oil filter')?.id ?? '', how: 'the depot' });
+    expect((await host.must('record.show', { record: pip })).beside).toEqual({ goes: ['Lining thickness 5.5 mm', 'Level'], stays: ['Leaks', 'Used oil', 'Oil filter'] });
+    expect(await host.must('record.take-back', { record: pip, why: 'it was another car' })).toMatchObject({ stays: ['Leaks', 'Used oil', 'Oil filter'] });
+    // The leavings are of the other record too, and go with that.
+    expect((await host.must('record.show', { record: wren })).beside).toEqual({ goes: ['Used oil'], stays: ['Oil filter'] });
+    await host.must('record.take-back', { record: wren, why: 'nor that' });
+    const standing = readAllFacts(host.composed.context.household().store).flatMap(({ family, value }) => (['measurement', 'follow-up', 'waste'].includes(family) ? [`${family}: ${/"(?:text|what)":"([^"]*)"/u.exec(value)?.[1]}`] : []));
+    expect(standing).toEqual(['follow-up: Leaks', 'waste: Oil filter']);
     expect((await host.must('household.examine', {})).faults).toEqual([]);
   });
 

@@ -16,6 +16,7 @@ interface TakeBackFormProps {
 /** Takes a record back: it no longer counts, and the journal keeps that it was written and why it was taken back. */
 export function TakeBackForm({ view, onClose }: TakeBackFormProps) {
   const [, go] = useLocation();
+  const { goes, stays } = view.beside;
   const entry = useEntry({
     key: `record.take-back ${view.record.id}`,
     start: { why: '' },
@@ -28,7 +29,9 @@ export function TakeBackForm({ view, onClose }: TakeBackFormProps) {
   });
   return (
     <EntryForm entry={entry} submit={tell('take-back.submit')} onCancel={onClose}>
-      <p>{tell('take-back.what')}</p>
+      <p>{tell('take-back.what')}{view.reading === null ? '' : ` ${tell('take-back.reading-stays')}`}</p>
+      {goes.length > 0 && <p>{tell('take-back.goes', { what: goes.join(', ') })}</p>}
+      {stays.length > 0 && <p>{tell('take-back.stays', { what: stays.join(', ') })}</p>}
       <Textarea {...bindText(entry, 'why')} data-autofocus label={tell('take-back.why')} rows={2} maxLength={300} />
     </EntryForm>
   );

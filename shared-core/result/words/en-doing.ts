@@ -58,6 +58,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
   'work-in-hand-read': '{n} read',
   'work-in-hand-photographed': '{n} photographed',
   'work-in-hand-found': '{n} found',
+  'beside-measured': '{what} {value} {unit}',
   'car-leaves-with-open': 'Something of {car} is open: {what}. Write the record of what was done, and call the garage off, before it leaves. If it leaves all the same, what was ticked, timed and read comes into no record; what was found and photographed stays with the car.',
   'car-leaves-session': 'session on {day}, begun ({what})',
   'car-leaves-session-begun': 'session on {day}, begun',
