@@ -2,14 +2,13 @@ import type { Block, DocumentValue } from '../../shared-core/handover/document-v
 import { assertNever } from '../../shared-core/result/assert.ts';
 import { drawChart } from './draw-chart.ts';
 import { drawCover, drawPapers } from './draw-picture.ts';
+import { factHeight, keepWhole } from './keep-whole.ts';
 import type { PaperPictures } from './paper-pictures.ts';
 import { drawTable } from './draw-table.ts';
-import { addTagged, artifact, BOLD, drawFeet, INK, LATE, makeRoom, newDrawing, openTagged, QUIET, REGULAR, RULE, TEXT_SIZE, WARM, type Drawing } from './paper-page.ts';
+import { addTagged, artifact, BOLD, drawFeet, HEADING_SIZE, INK, LABEL_SHARE, LATE, makeRoom, newDrawing, openTagged, QUIET, REGULAR, RULE, TEXT_SIZE, WARM, type Drawing } from './paper-page.ts';
 
-const HEADING_SIZE = { 1: 22, 2: 15, 3: 11.5 } as const;
 /** Room that must be left for what follows a heading, so that none stands at the foot of a page. */
 const KEPT_WITH = { 1: 60, 2: 80, 3: 130 } as const;
-const LABEL_SHARE = 0.34;
 
 /** How a document is drawn. */
 export interface DrawOptions {
@@ -26,7 +25,11 @@ export async function drawDocument(value: DocumentValue, options: DrawOptions): 
   const ended = new Promise<void>((resolve, reject) => {
     drawing.pdf.on('data', (piece: Buffer) => pieces.push(piece)).on('end', resolve).on('error', reject);
   });
-  for (const block of value.blocks) drawBlock(drawing, block, options);
+  value.blocks.forEach((block, at) => {
+    // What follows a heading at once stays with it: that was weighed with it.
+    if (block.kind === 'heading' && value.blocks[at - 1]?.kind !== 'heading') keepWhole(drawing, value.blocks.slice(at), options.pictures);
+    drawBlock(drawing, block, options);
+  });
   drawing.root.end();
   drawFeet(drawing, value.foot);
   drawing.pdf.end();
@@ -95,8 +98,7 @@ function drawFacts(drawing: Drawing, rows: readonly (readonly [string, string])[
   const label = width * LABEL_SHARE;
   const list = openTagged(drawing, root, 'L');
   for (const [name, value] of rows) {
-    pdf.font(REGULAR).fontSize(TEXT_SIZE);
-    const height = Math.max(pdf.heightOfString(name, { width: label - 10 }), pdf.heightOfString(value, { width: width - label })) + 4;
+    const height = factHeight(drawing, [name, value]);
     makeRoom(drawing, height);
     const top = pdf.y;
     const item = openTagged(drawing, list, 'LI');

@@ -33,6 +33,17 @@ export function drawPapers(drawing: Drawing, { items }: Papers, { small }: Paper
   drawing.pdf.y += 4;
 }
 
+/** How high papers side by side are, where no page ends between them; in points. */
+export function papersHeight({ pdf, width }: Drawing, { items }: Papers, { small }: PaperPictures): number {
+  pdf.font(REGULAR).fontSize(CAPTION_SIZE);
+  const drawn = items.filter((item) => item.path !== null && small.has(item.paper));
+  const each = (width - GAP * (COLUMNS - 1)) / COLUMNS;
+  let height = 4;
+  for (let at = 0; at < drawn.length; at += COLUMNS) height += SMALL_HEIGHT + 14 + Math.max(...drawn.slice(at, at + COLUMNS).map((item) => pdf.heightOfString(captionOf(item), { width: each })));
+  for (const item of items.filter((one) => !drawn.includes(one))) height += pdf.heightOfString(nameOf(item), { width }) + 3;
+  return height;
+}
+
 function drawRow(drawing: Drawing, list: PDFKit.PDFStructureElement, items: Papers['items'], small: PaperPictures['small']): void {
   const { pdf, left, width } = drawing;
   const each = (width - GAP * (COLUMNS - 1)) / COLUMNS;
@@ -56,12 +67,16 @@ function drawRow(drawing: Drawing, list: PDFKit.PDFStructureElement, items: Pape
 function drawName(drawing: Drawing, list: PDFKit.PDFStructureElement, item: Papers['items'][number]): void {
   const { pdf, left, width } = drawing;
   pdf.font(REGULAR).fontSize(CAPTION_SIZE);
-  const text = item.path === null ? `Paper withheld: ${item.caption}, SHA-256 ${item.paper}` : captionOf(item);
+  const text = nameOf(item);
   makeRoom(drawing, pdf.heightOfString(text, { width }) + 4);
   const one = openTagged(drawing, list, 'LI');
   addTagged(drawing, one, 'LBody', {}, () => void pdf.font(REGULAR).fontSize(CAPTION_SIZE).fillColor(QUIET).text(text, left, pdf.y, { width }));
   one.end();
   pdf.y += 3;
+}
+
+function nameOf(item: Papers['items'][number]): string {
+  return item.path === null ? `Paper withheld: ${item.caption}, SHA-256 ${item.paper}` : captionOf(item);
 }
 
 /** The start of the digest is enough to find the paper in the list of papers, where the whole of it stands. */

@@ -36,6 +36,15 @@ export function drawTable(drawing: Drawing, block: Table): void {
   pdf.y += 10;
 }
 
+/** How high a table is, captions and rules included, where no page ends in it; in points. */
+export function tableHeight(drawing: Drawing, block: Table): number {
+  const { pdf, width } = drawing;
+  const columns = columnsOf(drawing, block);
+  const caption = pdf.font(REGULAR).fontSize(SIZE).heightOfString(block.caption, { width });
+  const rows = block.rows.reduce((sum, row) => sum + rowHeight(drawing, columns, row, REGULAR), 0);
+  return caption + 3 + rowHeight(drawing, columns, block.columns.map((column) => column.title), BOLD) + rows + 10;
+}
+
 function columnsOf({ left, width }: Drawing, block: Table): readonly Column[] {
   const shares = block.columns.reduce((sum, column) => sum + column.share, 0);
   let at = left;

@@ -9,6 +9,7 @@ export interface Drawing {
   readonly root: PDFKit.PDFStructureElement;
   readonly left: number;
   readonly width: number;
+  readonly top: number;
   readonly bottom: number;
 }
 
@@ -16,6 +17,9 @@ export interface Drawing {
 const MARGIN = 54;
 const FOOT = 40;
 export const TEXT_SIZE = 10;
+export const HEADING_SIZE = { 1: 22, 2: 15, 3: 11.5 } as const;
+/** Of the width, what labels take that stand before their values. */
+export const LABEL_SHARE = 0.34;
 export const INK = '#22303a';
 export const QUIET = '#5b6770';
 export const RULE = '#cfc6b4';
@@ -48,7 +52,7 @@ export function newDrawing(value: DocumentValue, made: string, size: 'A4' | 'LET
   const root = pdf.struct('Document');
   pdf.addStructure(root);
   pdf.font(REGULAR).fontSize(TEXT_SIZE).fillColor(INK);
-  return { pdf, root, left: MARGIN, width: pdf.page.width - 2 * MARGIN, bottom: pdf.page.height - MARGIN - FOOT };
+  return { pdf, root, left: MARGIN, top: MARGIN, width: pdf.page.width - 2 * MARGIN, bottom: pdf.page.height - MARGIN - FOOT };
 }
 
 /** Starts a new page where what comes next would not fit; a block is never cut where it need not be. */
