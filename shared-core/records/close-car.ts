@@ -3,6 +3,7 @@ import { composeMeasurement } from '../care/add-measurement.ts';
 import { measurementTaken, type Measurement } from '../care/measurement.ts';
 import type { Renewal } from '../care/renewal.ts';
 import { renewObligation } from '../care/set-obligation.ts';
+import { cars } from '../fleet/car.ts';
 import { findCar } from '../fleet/find-car.ts';
 import type { RecordReadingReply } from '../fleet/recorded-reading.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
@@ -21,6 +22,7 @@ import { addRecord } from './add-record.ts';
 import type { CloseCar } from './close-request.ts';
 import { closeWithoutRecord } from './close-without-record.ts';
 import { observationNoted, observations, type Observation } from './observation.ts';
+import { photosSetAside, photosToCars } from './photos-to-cars.ts';
 import type { WorkRecord } from './work-record.ts';
 
 /** So many papers a renewal holds. */
@@ -66,10 +68,12 @@ export function closeCar(facts: Facts, closing: Closing, moment: Moment): Result
   const seen = record === null ? [] : foundOf(facts, closing, record.id);
   const followUps = followUpsOf(facts, closing, moment);
   if (!followUps.ok) return followUps;
+  const homeless = record === null ? homelessPhotos(facts, closing, met.value.flatMap((one) => one.reply.renewal.papers), moment) : ok([]);
+  if (!homeless.ok) return homeless;
   return ok({
     entries: [
       ...(recorded.value?.entries ?? without.value?.entries ?? []), ...measured.value.map((one) => newEntry(measurementTaken, one)), ...met.value.flatMap((one) => one.entries),
-      ...seen.map((one) => newEntry(observationNoted, one)), ...followUps.value.map((one) => newEntry(followUpSet, one)),
+      ...seen.map((one) => newEntry(observationNoted, one)), ...followUps.value.map((one) => newEntry(followUpSet, one)), ...homeless.value,
     ],
     record,
     reading,
@@ -103,6 +107,15 @@ function recordOf(facts: Facts, closing: Closing, moment: Moment): Result<Record
 
 function photoPapers(facts: Facts, { session, car }: Closing): readonly string[] {
   return photosOf(facts, session.id).flatMap((one) => (one.car === car.car ? [one.paper] : []));
+}
+
+/** Photographs of a car on which nothing was done go with no record: the keeper says whether the car's papers take them. */
+function homelessPhotos(facts: Facts, { session, car }: Closing, taken: readonly string[], moment: Moment): Result<readonly NewEntry[]> {
+  const photos = photosOf(facts, session.id).filter((one) => one.car === car.car && !taken.includes(one.paper));
+  if (photos.length === 0) return ok([]);
+  // A renewal took as many as it holds: the others are of the same work.
+  if (car.photos === undefined && taken.length === 0) return refuse('photos-without-record', { n: photos.length, car: facts.get(cars, car.car)?.name ?? car.car }, ['photos']);
+  return ok(car.photos !== 'set-aside' ? photosToCars(facts, photos, moment) : photosSetAside(facts, photos, moment));
 }
 
 /** What was read at the steps and is to be kept as measurements, each of the day on which it was read; with the reading of that day. */

@@ -28,6 +28,8 @@ export const closeCarSchema = z.strictObject({
   followUps: z.array(z.strictObject({ ...followUpRuleSchema.shape, item: idSchema.nullable().default(null), text: plainText(200) })).max(1000).default([]),
   doneBy: record.doneBy, approvedBy: record.approvedBy, reference: record.reference, method: record.method,
   costs: record.costs, printedTotalMinor: record.printedTotalMinor, lotsUsed: record.lotsUsed, papers: record.papers, note: record.note,
+  /** What becomes of photographs that no record or renewal takes: kept among the papers of the car, or set aside. Asked for where there are any. */
+  photos: z.enum(['keep', 'set-aside']).optional(),
 });
 export type CloseCar = z.output<typeof closeCarSchema>;
 

@@ -75,7 +75,7 @@ function isDone({ outcome }: ClosingTask): boolean {
 function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing, seconds: ReturnType<typeof vouchedSeconds>): BareCar & { readonly notes: readonly NoteLine[] } {
   const values = valuesOf(facts, session.id).filter((one) => one.car === job.car);
   const tasks = job.tasks.filter((task) => !task.done).map((task) => taskOf(facts, session.id, job.car, task, doing, seconds.get(task.key) ?? 0));
-  const recorded = job.tasks.filter((task) => task.done).flatMap((task) => recordedOf(facts, session, task));
+  const recorded = job.tasks.filter((task) => task.done).flatMap((task) => recordedOf(facts, session, task, seconds.get(task.key) ?? 0));
   return {
     car: job.car, carName: job.carName,
     unit: must(facts.get(cars, job.car), 'car of a session').unit,
@@ -87,9 +87,10 @@ function carOf(facts: Facts, session: Session, job: CarJob, doing: Doing, second
   };
 }
 
-function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob['tasks'][number]): ClosingCar['recorded'] {
+function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob['tasks'][number], seconds: number): ClosingCar['recorded'] {
   const on = recordedSince(facts, task, session);
-  return on === null ? [] : [{ task, key, name, on, said: said({ key: 'closing-recorded', values: { task: name, on } }) }];
+  const minutes = Math.round(seconds / 60);
+  return on === null ? [] : [{ task, key, name, on, said: said({ key: minutes < 1 ? 'closing-recorded' : 'closing-recorded-timed', values: { task: name, on, minutes } }) }];
 }
 
 function taskOf(facts: Facts, session: string, car: string, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {

@@ -46,6 +46,8 @@ export const doingSchema = z.object({
   unread: z.array(cautionSchema.extend({ key: cautionKeySchema })),
   steps: z.array(doingStepSchema),
   tasks: z.array(z.object({ key: z.string(), name: z.string(), car: z.string(), carName: z.string(), steps: z.int(), ticked: z.int(), seconds: z.int(), likelyMinutes: z.int().nullable() })),
+  /** Minutes that each task took here so far, whether it was done here, elsewhere or not at all; none of less than one. */
+  spent: z.array(z.object({ key: z.string(), name: z.string(), carName: z.string(), minutes: z.int(), done: z.boolean() })),
   /** Seconds of what several tasks share. */
   sharedSeconds: z.int(),
   running: z.object({ task: z.string().nullable(), name: z.string(), from: instantSchema }).nullable(),

@@ -2,11 +2,13 @@ import { z } from 'zod';
 import type { Facts } from '../journal/facts.ts';
 import { ask, type Moment } from '../journal/operation.ts';
 import { observations } from '../records/observation.ts';
+import { recordedSince } from '../records/recorded-since.ts';
 import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { ok } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
-import { sessions } from '../sessions/session.ts';
+import { sessions, type Session } from '../sessions/session.ts';
+import type { TaskRef } from '../sessions/task-ref.ts';
 import { begunWork, finds } from '../work/doing.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
@@ -56,6 +58,7 @@ export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Mome
       const own = steps.filter((step) => step.of.some((ref) => ref.task === task.key));
       return { key: task.key, name: task.name, car: job.car, carName: job.carName, steps: own.length, ticked: own.filter((step) => step.tick !== null).length, seconds: seconds.get(task.key) ?? 0, likelyMinutes: task.minutes };
     }),
+    spent: spentOf(facts, session, sheet, seconds),
     sharedSeconds: seconds.get(null) ?? 0,
     running: running === undefined ? null : { task: running.task, name: named.find((task) => task.key === running.task)?.name ?? say({ key: 'doing-shared', values: {} }), from: running.from },
     lastSign: sign,
@@ -64,4 +67,11 @@ export function doingOfSheet(facts: Facts, sheet: JobSheet, { today, now }: Mome
     finds: found,
     photos: [...photosOf(facts, id)],
   };
+}
+
+/** An ended session's own record may be of a day before it was planned: it counts by the day on which it was closed. */
+function spentOf(facts: Facts, session: Session, sheet: JobSheet, seconds: ReadonlyMap<string | null, number>): Doing['spent'] {
+  const isDone = (task: TaskRef) => session.state === 'done' && recordedSince(facts, task, { madeOn: session.day }) !== null;
+  const all = sheet.cars.flatMap((job) => job.tasks.map(({ key, task, name, done }) => ({ key, name, carName: job.carName, minutes: Math.round((seconds.get(key) ?? 0) / 60), done: done || isDone(task) })));
+  return all.filter((one) => one.minutes > 0);
 }

@@ -1,4 +1,4 @@
-import { Checkbox, Textarea, TextInput } from '@mantine/core';
+import { Checkbox, NativeSelect, Textarea, TextInput } from '@mantine/core';
 import { useId } from 'react';
 import type { ClosingCar } from '../../../shared-core/views/closing-schema.ts';
 import { CostLines } from '../../ui/form/cost-lines.tsx';
@@ -6,7 +6,7 @@ import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
 import { PapersField } from '../../ui/form/papers-field.tsx';
 import type { FieldPlace } from '../../ui/form/use-entry.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { carNote, takenOf, taskDraft, type CarChanges, type ValueChanges } from './closing-changes.ts';
+import { carNote, isWithoutRecord, takenOf, taskDraft, type CarChanges, type ValueChanges } from './closing-changes.ts';
 import styles from './closing.module.css';
 import { LotLines } from './lot-lines.tsx';
 import { TaskLine } from './task-line.tsx';
@@ -27,6 +27,7 @@ interface CarClosingProps {
 export function CarClosing({ car, told, at, place, group, currency, garage, onChange }: CarClosingProps) {
   const id = useId();
   const before = `cars.${at}.`;
+  const bare = isWithoutRecord(car, told);
   const measured = car.values.filter(({ read }) => read.kind === 'measured');
   const setValue = (value: string, change: ValueChanges) => onChange({ values: { ...told.values, [value]: { ...told.values?.[value], ...change } } });
   return (
@@ -50,7 +51,8 @@ export function CarClosing({ car, told, at, place, group, currency, garage, onCh
           ))}
         </fieldset>
       )}
-      {(car.found > 0 || car.photos > 0) && <p>{[...(car.found > 0 ? [tell('closing.found', { n: car.found })] : []), ...(car.photos > 0 ? [tell('closing.photos', { n: car.photos })] : [])].join(' ')}</p>}
+      {car.photos > 0 && bare && <NativeSelect {...place(`${before}photos`)} label={tell('closing.photos-bare', { n: car.photos, car: car.carName })} value={told.photosAside === true ? 'set-aside' : 'keep'} onChange={(event) => onChange({ photosAside: event.currentTarget.value === 'set-aside' })} data={[{ value: 'keep', label: tell('closing.photos-keep') }, { value: 'set-aside', label: tell('closing.photos-aside') }]} />}
+      {(car.found > 0 || (car.photos > 0 && !bare)) && <p>{[...(car.found > 0 ? [tell(bare ? 'closing.found-bare' : 'closing.found', { n: car.found })] : []), ...(car.photos > 0 && !bare ? [tell('closing.photos', { n: car.photos })] : [])].join(' ')}</p>}
       <CostLines place={place} group={group(`${before}costs`)} at={before} currency={currency} costs={told.costs ?? []} onChange={(costs) => onChange({ costs })} />
       <PapersField place={place(`${before}papers`)} files={told.files ?? []} onChange={(files) => onChange({ files })} />
       <MoreFields>

@@ -33,6 +33,8 @@ export interface CarChanges {
   readonly doneBy?: string;
   readonly reference?: string;
   readonly files?: readonly File[];
+  /** Photographs of it that no record takes: set aside, not kept among its papers. */
+  readonly photosAside?: boolean;
   readonly note?: string;
   readonly noteOver?: string;
 }
@@ -107,6 +109,11 @@ export function takenOf(car: ClosingCar, told: CarChanges): Pick<ClosingCar, 'lo
 export function leftOver(closing: Closing, told: ClosingChanges): Closing['wastes'] {
   const done = new Set(closing.cars.flatMap((car) => [...doneTasks(car, told.cars[car.car] ?? {})]));
   return [...closing.wastes, ...closing.otherwise].filter((one) => one.tasks.some((task) => done.has(task)));
+}
+
+/** Whether nothing is told as done or met on a car, so that neither a record nor a renewal takes its photographs. */
+export function isWithoutRecord(car: ClosingCar, told: CarChanges): boolean {
+  return car.tasks.every((task) => !isToldDone(task, taskDraft(task, told.tasks?.[task.key])));
 }
 
 function doneTasks(car: ClosingCar, told: CarChanges): ReadonlySet<string> {

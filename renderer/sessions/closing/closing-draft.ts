@@ -3,7 +3,7 @@ import type { Result } from '../../../shared-core/result/result.ts';
 import type { Closing, ClosingCar } from '../../../shared-core/views/closing-schema.ts';
 import { readCosts } from '../../ui/form/cost-draft.ts';
 import { FieldsRead, textOrNull } from '../../ui/form/read-fields.ts';
-import { carNote, isToldDone, leftOver, lotKey, takenOf, taskDraft, type CarChanges, type ClosingChanges } from './closing-changes.ts';
+import { carNote, isToldDone, isWithoutRecord, leftOver, lotKey, takenOf, taskDraft, type CarChanges, type ClosingChanges } from './closing-changes.ts';
 
 type Request = RequestOf<'session.close'>;
 
@@ -41,6 +41,7 @@ function carRequest(car: ClosingCar, told: CarChanges, at: string, read: FieldsR
     reference: textOrNull(told.reference ?? ''),
     lotsUsed: lotsOf(car, told, at, read),
     note: carNote(car, told),
+    ...(car.photos > 0 && isWithoutRecord(car, told) ? { photos: told.photosAside === true ? ('set-aside' as const) : ('keep' as const) } : {}),
   };
 }
 

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { Doing } from '../../../shared-core/views/doing-schema.ts';
 import { Asked } from '../../ui/asked.tsx';
+import { minutesWords } from '../../ui/due-words.ts';
 import { useWords } from '../../ui/household.tsx';
 import { sessionTitle } from '../../ui/plan/plan-words.ts';
 import { ScreenTitle } from '../../ui/screen-title.tsx';
@@ -29,9 +30,26 @@ export function DoingScreen({ session }: { readonly session: string }) {
 }
 
 function Body({ doing }: { readonly doing: Doing }) {
-  if (doing.session.state === 'done') return <p>{tell('doing.ended')}</p>;
+  if (doing.session.state === 'done') return <Ended doing={doing} />;
   if (doing.session.state === 'cancelled') return <p>{tell('doing.dropped')}</p>;
   if (doing.session.state === 'proposed') return <p>{tell('doing.proposed')}</p>;
   if (doing.steps.length === 0) return <p>{tell('job.empty')} <Link href={`/sessions/${doing.session.id}/close`}>{tell('doing.close')}</Link></p>;
   return doing.begunAt === null || doing.unread.length > 0 ? <BeforeWork doing={doing} /> : <StepByStep doing={doing} />;
+}
+
+/** What is left to see of a session that is ended: the time it took, which a record holds only of what was done. */
+function Ended({ doing }: { readonly doing: Doing }) {
+  return (
+    <>
+      <p>{tell('doing.ended')}</p>
+      {doing.spent.length > 0 && (
+        <>
+          <h2>{tell('doing.spent')}</h2>
+          <ul>
+            {doing.spent.map(({ key, name, carName, minutes, done }) => <li key={key}>{tell(done ? 'doing.spent-done' : 'doing.spent-not-done', { task: name, car: carName, minutes: minutesWords(minutes) })}</li>)}
+          </ul>
+        </>
+      )}
+    </>
+  );
 }

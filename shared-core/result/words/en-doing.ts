@@ -17,6 +17,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
   'closing-about': '{task}: {note}',
   'closing-more': 'and {n} more, in the steps of the session',
   'closing-shared-time': 'what several tasks of the session share: {n} min',
+  'closing-recorded-timed': '{task} is recorded already, on {on}: it is not written again. The time of this session has {minutes} min for it; amend that record where they are missing.',
   'closing-recorded': '{task} is recorded already, on {on}: it is not written again.',
   'closing-lacks': '{quantity} {unit} {specification} is not on the shelf: say what was used, or put it on the shelf first.',
 
@@ -67,6 +68,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
   'unknown-step': 'This task has no such step. Its sheet may have been changed meanwhile: open it anew.',
   'photos-too-many': 'A record holds {most} papers, photographs among them. Take one from the work first; the photograph itself stays among the papers.',
   'papers-too-many': 'Not more than {most} papers and photographs go together here: take {over} from the work or from this form. They stay among the papers.',
+  'photos-without-record': 'Nothing was done on {car}, so no record takes its photographs ({n}). Say whether they are kept among the papers of the car, or set aside.',
   'met-twice': 'This is told as met twice. Leave one of them out.',
   'value-twice': 'This value is named twice. Leave one of them out.',
   'car-not-told': 'Something was done on {car} in this session, and nothing is said of it: say how its tasks went too.',

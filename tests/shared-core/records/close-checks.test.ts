@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
 import { readings } from '../../../shared-core/fleet/reading.ts';
 import { newEntry, type Entry } from '../../../shared-core/journal/entry-kind.ts';
+import { paperNotes } from '../../../shared-core/records/paper-note.ts';
+import { paperTies } from '../../../shared-core/records/paper-tie.ts';
 import { paperKept } from '../../../shared-core/records/paper.ts';
 import { observations } from '../../../shared-core/records/observation.ts';
 import type { MemoryHousehold } from '../contract/memory-household.ts';
@@ -194,5 +196,35 @@ describe('each thing is as sound as entered by itself', () => {
     for (const step of ['nonsense', 'whole', 'check: No leak', 'open: wheels']) expect(household.call('work.tick', { session, of: [{ task: 'item/oil', step }] })).toMatchObject(refused('unknown-step', ['of', 0, 'step']));
     expect(household.call('work.read', { session, at: { task: 'item/oil', step: 'nonsense' }, read: { kind: 'torque', name: 'plug', typed: { value: 30, unit: 'Nm' } } })).toMatchObject(refused('unknown-step', ['at', 'step']));
     for (const step of household.must('work.show', { session }).steps) expect(household.call('work.tick', { session, of: step.of })).toMatchObject({ ok: true });
+  });
+});
+
+// Source: our own rule, after DESIGN.md section 5: nothing confirmed is ever lost.
+describe('photographs of a car with nothing done', () => {
+  function photographed() {
+    const { household, session } = withWren();
+    household.must('work.begin', { session });
+    const paper = 'd'.repeat(64);
+    keepPaper(household, paper);
+    household.must('work.photo', { session, car: 'wren', paper });
+    const wren = (photos?: 'keep' | 'set-aside') => close(household, session, pip(), { car: 'wren', lines: [{ item: 'wren-oil', outcome: 'not-done' }], ...(photos === undefined ? {} : { photos }) });
+    return { household, paper, wren };
+  }
+
+  test('are asked about, by how many and of which car', () => {
+    const { wren } = photographed();
+    expect(wren()).toEqual({ ok: false, refusal: { code: 'photos-without-record', path: ['cars', 1, 'photos'], values: { n: 1, car: 'Wren' } } });
+  });
+
+  test('are kept among the papers of the car', () => {
+    const { household, paper, wren } = photographed();
+    expect(wren('keep')).toMatchObject({ ok: true });
+    expect(household.facts().all(paperTies)).toMatchObject([{ paper, kind: 'car', to: 'wren' }]);
+  });
+
+  test('are set aside', () => {
+    const { household, paper, wren } = photographed();
+    expect(wren('set-aside')).toMatchObject({ ok: true });
+    expect([household.facts().all(paperTies), household.facts().get(paperNotes, paper)?.setAside]).toEqual([[], true]);
   });
 });

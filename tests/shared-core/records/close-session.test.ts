@@ -104,6 +104,23 @@ describe('a session is closed', () => {
     expect(household.must('session.close', proposed(household, session)).session).toMatchObject({ day: '2026-12-07', movedFrom: { day: SESSION_DAY, place: 'home' } });
   });
 
+  test('and says what time it took, of what was not done and of what was recorded by hand as well', () => {
+    const { household, session } = begunHousehold();
+    household.at('09:00:00').must('work.time', { session, task: 'item/polish', run: true });
+    household.at('09:25:00').must('work.time', { session, task: 'item/brakes', run: true });
+    household.at('09:40:00').must('work.time', { session, task: 'item/oil', run: true });
+    household.at('09:40:20').must('work.time', { session, task: null, run: false });
+    household.at('09:50:00').must('record.add', { car: 'pip', lines: [{ item: 'brakes', outcome: 'good' }] });
+    household.at('10:00:00');
+    expect(household.must('work.closing', { session }).cars[0]?.recorded.map((one) => one.said.text)).toEqual([
+      'Brake pads and discs is recorded already, on 5 Dec 2026: it is not written again. The time of this session has 15 min for it; amend that record where they are missing.',
+    ]);
+    const before = household.must('work.show', { session }).spent.map(({ key, minutes, done }) => [key, minutes, done]);
+    household.must('session.close', { session, date: SESSION_DAY as never, cars: [{ car: 'pip', lines: [{ item: 'oil' }, { item: 'polish', outcome: 'not-done' }] }] });
+    expect(before).toEqual(household.must('work.show', { session }).spent.map(({ key, minutes, done }) => [key, minutes, done]));
+    expect(before.sort()).toEqual([['item/brakes', 15, true], ['item/polish', 25, false]]);
+  });
+
   test('ends the time that still runs', () => {
     const { household, session } = begunHousehold(['oil']);
     household.at('09:00:00').must('work.time', { session, task: 'item/oil', run: true });
