@@ -3,13 +3,13 @@ import { dateOfInstant } from '../../shared-core/calendar/local-date.ts';
 import type { Car } from '../../shared-core/fleet/car.ts';
 import { HOUSEHOLD_ID, households } from '../../shared-core/fleet/household.ts';
 import { composePack, type Pack } from '../../shared-core/handover/compose-pack.ts';
+import { namesAny } from '../../shared-core/handover/handed-paper.ts';
 import type { HistoryPaper } from '../../shared-core/handover/history-part.ts';
 import { historyDocument } from '../../shared-core/handover/history-document.ts';
 import { historySummary, type HistorySummary } from '../../shared-core/handover/history-summary.ts';
 import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
 import { bytesFile, PREVIOUS, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { safeFileName } from '../../shared-core/handover/pack-path.ts';
-import { isWithin, type PackPeriod } from '../../shared-core/handover/pack-period.ts';
 import { rowsOfPeriod } from '../../shared-core/handover/rows-of-period.ts';
 import type { Facts } from '../../shared-core/journal/facts.ts';
 import type { Json } from '../../shared-core/journal/canonical-json.ts';
@@ -18,13 +18,11 @@ import { hexText } from '../../shared-core/journal/hex-text.ts';
 import { merkleTree, treeRoot } from '../../shared-core/journal/merkle-tree.ts';
 import { rowSchema } from '../../shared-core/journal/row.ts';
 import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
-import { papers, type Paper } from '../../shared-core/records/paper.ts';
 import { previousPacks, type PreviousPack } from '../../shared-core/records/previous-pack.ts';
 import { tiedTo } from '../../shared-core/records/tied-papers.ts';
 import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
 import { must } from '../../shared-core/result/assert.ts';
 import { refuse, type Result } from '../../shared-core/result/result.ts';
-import { papersOfCar } from '../../shared-core/views/papers-of-car.ts';
 import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
 import { drawDocument } from '../pack/draw-document.ts';
 import { diskFile } from '../pack/measure-bytes.ts';
@@ -35,16 +33,14 @@ import { readPaper } from '../papers/read-paper.ts';
 import { paperPath } from '../papers/write-paper.ts';
 import { readHashes, readRowsOf } from '../store/journal-table.ts';
 import { sealsGiven } from '../store/seal-table.ts';
+import { chosenPapers, markedPapers, type ChosenPaper, type PaperChoice } from './handed-papers.ts';
 import type { HouseholdFolder } from './household-folder.ts';
 import { sha256, sha512 } from './node-digests.ts';
 
 /** What the keeper chose for a pack. */
-export interface PackChoice {
+export interface PackChoice extends PaperChoice {
   readonly withhold: readonly string[];
-  readonly papers: boolean;
-  readonly onlyPapers: readonly string[] | null;
   readonly cover: string | null;
-  readonly period: PackPeriod;
   readonly paperSize: 'A4' | 'LETTER';
 }
 
@@ -73,27 +69,30 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
   const head = { treeSize: tree.size, root: hexText(treeRoot(tree, sha256)) };
   const withheld = new Set(choice.withhold);
   const kept = rowsOfPeriod(keptEntries(household, car), choice.period);
-  const chosen = await paperFiles(household, car, choice);
-  const missing = chosen.find((one) => one.file === null);
-  if (missing !== undefined) return refuse('paper-not-whole', { name: missing.paper.name });
-  const cover = coverOf(facts, chosen.map((one) => one.paper), car, choice.cover);
+  const papersChosen = await chosenPapers({ household, desk }, car, choice);
+  if (!papersChosen.ok) return papersChosen;
+  const chosen = papersChosen.value;
+  const cover = coverOf(facts, chosen, car, choice.cover);
   if (cover === null && choice.cover !== null) return refuse('cover-not-in-pack');
-  const files = chosen.flatMap((one) => one.file ?? []);
+  const marked = markedPapers(facts, chosen, choice);
+  const hidden: ReadonlySet<string> = new Set(choice.nameOriginals ? [] : marked.keys());
+  const entries = kept.map((one) => packEntry(one, tree, (_row, field) => !withheld.has(field) && !namesAny(one.kept[field]?.value ?? null, hidden)));
   const previous = await previousFiles(household, car);
   if (previous === null) return refuse('previous-pack-not-whole');
   const input = historyOfCar(facts, car, {
-    today, withheld, cover,
+    today, withheld, marked,
+    cover: cover?.file.sha256 ?? null,
     period: choice.period,
     previous: previous.map(({ pack, file }) => ({ name: pack.name, composedOn: pack.composedOn, rows: pack.rows, path: file.path })),
     sample: settings.sample,
     currency: settings.currency,
     amendments: amendmentsIn(kept),
-    paperPaths: new Map(files.map((file) => [file.sha256, file.path])),
+    paperPaths: new Map(chosen.map(({ paper, file }) => [paper.id, file.path])),
     ...head,
     keyFingerprint: key.fingerprint,
   });
   const document = historyDocument(input);
-  const pictures = await paperPictures({ desk, folder: household.folder }, chosen.map((one) => one.paper), cover);
+  const pictures = await paperPictures({ desk, folder: household.folder }, chosen, cover);
   const pdf = await drawDocument(document, { made: today, size: choice.paperSize, pictures });
   const seals = sealsGiven(store).filter((one) => one.treeSize < head.treeSize).map((one) => makeSeal(one, key.fingerprint, key.sign));
   const composed = composePack({
@@ -101,21 +100,34 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
     composedOn: today,
     sample: settings.sample,
     document: document as unknown as Json,
-    entries: kept.map((one) => packEntry(one, tree, (_row, field) => !withheld.has(field))),
+    entries,
     seal: sealPart(makeSeal(head, key.fingerprint, key.sign), key.publicKey, seals, tree),
     period: choice.period,
-    papers: files.map((file): HistoryPaper => ({ path: file.path, sha256: file.sha256, redactedFrom: null })),
-    files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...files, ...previous.map((one) => one.file)],
+    papers: chosen.map((one) => historyPaper(one, kept, hidden, choice)),
+    files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...chosen.map((one) => one.file), ...previous.map((one) => one.file)],
   }, DIGESTS, key.sign);
   return composed.ok ? { ok: true, value: { pack: composed.value, pdf, summary: historySummary(input), head } } : composed;
 }
 
 /** The photograph on the first page: the one chosen, else the first that is tied to the car as a whole or called by its name. */
-function coverOf(facts: Facts, inPack: readonly Paper[], car: Car, chosen: string | null): string | null {
-  const pictures = inPack.filter((paper) => paper.media.startsWith('image/'));
+function coverOf(facts: Facts, inPack: readonly ChosenPaper[], car: Car, chosen: string | null): ChosenPaper | null {
+  const pictures = inPack.filter(({ paper }) => paper.media.startsWith('image/'));
   const ofCar = new Set([...tiedTo(facts, car.id, 'car').values()].flat());
-  const first = pictures.find((paper) => ofCar.has(paper.id)) ?? pictures.find((paper) => paper.name.toLowerCase().startsWith(car.name.toLowerCase()));
-  return (chosen === null ? first : pictures.find((paper) => paper.id === chosen))?.id ?? null;
+  const first = pictures.find(({ paper }) => ofCar.has(paper.id)) ?? pictures.find(({ paper }) => paper.name.toLowerCase().startsWith(car.name.toLowerCase()));
+  return (chosen === null ? first : pictures.find(({ paper }) => paper.id === chosen)) ?? null;
+}
+
+/** A paper of the pack for programs; where the entries that name it keep that back, their rows are told. */
+function historyPaper({ paper, file, copy, handed }: ChosenPaper, kept: ReturnType<typeof keptEntries>, hidden: ReadonlySet<string>, { nameOriginals }: PackChoice): HistoryPaper {
+  const own = new Set([paper.id]);
+  const rows = kept.filter((one) => Object.values(one.kept).some((field) => field !== null && namesAny(field.value, own) && namesAny(field.value, hidden))).map((one) => one.row.seq);
+  return {
+    path: file.path,
+    sha256: file.sha256,
+    redactedFrom: copy !== null && nameOriginals ? paper.id : null,
+    ...(copy === null ? {} : { blackedOut: handed.blackedOut.map((page) => ({ ...page })) }),
+    ...(rows.length === 0 ? {} : { namedIn: rows }),
+  };
 }
 
 function keptEntries({ store }: HouseholdFolder, car: Car): readonly (KeptEntry & { readonly withdrawn: boolean })[] {
@@ -133,18 +145,6 @@ function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string,
     return { id: values.id, on: dateOfInstant(one.row.at), why: values.why };
   });
   return Map.groupBy(amended, (one) => one.id);
-}
-
-/** The chosen papers of a car as files of the pack, numbered in order of date; null where one is not whole. */
-async function paperFiles({ facts, folder }: HouseholdFolder, car: Car, { papers: wanted, onlyPapers, period }: PackChoice): Promise<readonly { readonly paper: Paper; readonly file: PackFile | null }[]> {
-  const only = onlyPapers === null ? null : new Set(onlyPapers);
-  const ids = wanted ? papersOfCar(facts, car.id, (date) => isWithin(period, date)).filter((id) => only === null || only.has(id)) : [];
-  return Promise.all(ids.map(async (id, at) => {
-    const paper = must(facts.get(papers, id), 'paper of a record');
-    const path = `data/papers/${String(at + 1).padStart(4, '0')}-${safeFileName(paper.name, 80, 'paper')}`;
-    if (readPaper(folder, id).state !== 'whole') return { paper, file: null };
-    return { paper, file: await diskFile(path, paperPath(folder, id)) };
-  }));
 }
 
 /** The packs of earlier keepers, as they were taken in, in the order of their dates; null where one is not whole. */

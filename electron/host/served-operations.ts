@@ -11,6 +11,7 @@ import { writeHistoryPack } from './serve/write-history-pack.ts';
 import { keepImport, previewImport } from './serve/import-table.ts';
 import { keepPaper } from './serve/keep-paper.ts';
 import { showPaper, showPapers } from './serve/show-papers.ts';
+import { redactPaper } from './serve/redact-paper.ts';
 import { leaveSample } from './serve/leave-sample.ts';
 import { showRecord } from './serve/show-record.ts';
 import { takeBackRecord } from './serve/take-back-record.ts';
@@ -39,6 +40,7 @@ export const servedOperations: Servers = {
   'paper.keep': keepPaper,
   'papers.show': showPapers,
   'paper.show': showPaper,
+  'paper.redact': redactPaper,
   'entry.withdraw': withdrawEntry,
   'record.show': showRecord,
   'record.take-back': takeBackRecord,

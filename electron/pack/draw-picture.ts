@@ -76,7 +76,7 @@ function drawName(drawing: Drawing, list: PDFKit.PDFStructureElement, item: Pape
 }
 
 function nameOf(item: Papers['items'][number]): string {
-  return item.path === null ? `Paper withheld: ${item.caption}, SHA-256 ${item.paper}` : captionOf(item);
+  return item.path === null ? `Paper withheld: ${item.caption}${item.paper === '' ? '' : `, SHA-256 ${item.paper}`}` : captionOf(item);
 }
 
 /** The start of the digest is enough to find the paper in the list of papers, where the whole of it stands. */

@@ -45,7 +45,8 @@ export function keepContents(folder: string, id: string, { contents, thumbnail }
   }
 }
 
-function makeIn(place: string): void {
+/** Makes a folder in one that is there. */
+export function makeIn(place: string): void {
   try {
     mkdirSync(place, { mode: 0o700 });
   } catch (error) {
@@ -53,7 +54,8 @@ function makeIn(place: string): void {
   }
 }
 
-function writeWhole(path: string, data: Uint8Array | string): void {
+/** Writes a derived file whole or not at all. File-system errors are thrown. */
+export function writeWhole(path: string, data: Uint8Array | string): void {
   const unfinished = `${path}.${randomUUID()}.part`;
   try {
     writeFileSync(unfinished, data, { flag: 'wx', mode: 0o600 });

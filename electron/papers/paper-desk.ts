@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
 import type { PaperContents } from '../../shared-core/records/paper-contents.ts';
 import type { Paper } from '../../shared-core/records/paper.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { copyKey, keepCopy, keptCopy, type RedactedCopy } from './kept-copy.ts';
 import { keepContents, keptContents, keptThumbnail } from './kept-contents.ts';
 import type { MadeContents } from './make-contents.ts';
 import { pdfThread, type PdfThread } from './pdf-thread.ts';
 import { readPaper } from './read-paper.ts';
+import type { Blackening } from './redact-image.ts';
 import { renderPdfPage } from './render-pdf-page.ts';
 
 /** The longest side of a page that is looked at, in points. */
@@ -23,6 +27,10 @@ export interface PaperDesk {
   thumbnail(folder: string, paper: Paper): Promise<Uint8Array | null>;
   /** A page, counted from 1, as WebP; null where there is none. */
   page(folder: string, paper: Paper, page: number): Promise<Uint8Array | null>;
+  /** A copy of a paper that is black where it is marked; refused where its bytes are not whole or cannot be drawn. */
+  copy(folder: string, paper: Paper, how: Blackening): Promise<Result<RedactedCopy>>;
+  /** A page of such a copy, counted from 1, as WebP; null where there is none. */
+  copyPage(copy: RedactedCopy, page: number): Promise<Uint8Array | null>;
   /** Looks into a paper when there is time; `after` is called once nothing is left to look into. */
   soon(folder: string, paper: Paper, after: () => void): void;
   close(): Promise<void>;
@@ -63,6 +71,19 @@ export function paperDesk(pdf: PdfThread = pdfThread()): PaperDesk {
     return made;
   };
   const contents = async (folder: string, paper: Paper) => known(folder, paper.id) ?? (await inTurn(async () => known(folder, paper.id) ?? (await make(folder, paper))?.contents ?? null));
+  const picture = async (bytes: Uint8Array, media: string, page: number): Promise<Uint8Array | null> => {
+    const { shrinkImage } = await import('./decode-image.ts');
+    if (media !== 'application/pdf') return page === 1 ? shrinkImage(bytes, FULL_VIEW) : null;
+    const drawn = await renderPdfPage(pdf, bytes, page, FULL_VIEW);
+    return drawn.ok ? shrinkImage(drawn.value, FULL_VIEW) : null;
+  };
+  const makeCopy = async (folder: string, paper: Paper, how: Blackening): Promise<Result<RedactedCopy>> => {
+    const read = readPaper(folder, paper.id);
+    if (read.state !== 'whole') return refuse('paper-not-whole', { name: paper.name });
+    const { redactPaper } = await import('./redact-paper.ts');
+    const made = await redactPaper(pdf, read.bytes, paper.media, how);
+    return made.ok ? ok(keepCopy(folder, copyKey(paper.id, how), made.value.bytes, made.value)) : made;
+  };
   return {
     pdf,
     known,
@@ -75,11 +96,13 @@ export function paperDesk(pdf: PdfThread = pdfThread()): PaperDesk {
     page: (folder, paper, page) => inTurn(async () => {
       const read = readPaper(folder, paper.id);
       if (read.state !== 'whole' || paper.media === 'application/octet-stream') return null;
-      const { shrinkImage } = await import('./decode-image.ts');
-      if (paper.media !== 'application/pdf') return page === 1 ? shrinkImage(read.bytes, FULL_VIEW) : null;
-      const drawn = await renderPdfPage(pdf, read.bytes, page, FULL_VIEW);
-      return drawn.ok ? shrinkImage(drawn.value, FULL_VIEW) : null;
+      return picture(read.bytes, paper.media, page);
     }),
+    copy: (folder, paper, how) => inTurn(async () => {
+      const kept = keptCopy(folder, copyKey(paper.id, how));
+      return kept === null ? makeCopy(folder, paper, how) : ok(kept);
+    }),
+    copyPage: (copy, page) => inTurn(async () => picture(readFileSync(copy.path), copy.media, page)),
     soon: (folder, paper, after) => {
       if (known(folder, paper.id) !== null) return;
       waiting += 1;

@@ -52,15 +52,15 @@ function read(document: PDFiumDocument, { mostPages, mostLetters }: Extract<PdfR
   return { kind: 'read', contents: { pages, width: Math.round(size?.originalWidth ?? 0), height: Math.round(size?.originalHeight ?? 0), text } };
 }
 
-async function render(document: PDFiumDocument, { page, pixelsWide }: Extract<PdfRequest, { kind: 'render' }>): Promise<PdfReply> {
+async function render(document: PDFiumDocument, { page, pixelsWide, mostDotsPerInch }: Extract<PdfRequest, { kind: 'render' }>): Promise<PdfReply> {
   if (page < 1 || page > document.getPageCount()) return { kind: 'no-page' };
   const drawn = document.getPage(page - 1);
   const { originalWidth, originalHeight } = drawn.getOriginalSize();
-  const scale = Math.min(pixelsWide / originalWidth, Math.sqrt(MOST_POINTS / (originalWidth * originalHeight)));
+  const scale = Math.min(pixelsWide / originalWidth, (mostDotsPerInch ?? Infinity) / 72, Math.sqrt(MOST_POINTS / (originalWidth * originalHeight)));
   if (!(scale > 0) || !Number.isFinite(scale)) return { kind: 'failed', locked: false };
   const size = { width: Math.max(1, Math.floor(originalWidth * scale)), height: Math.max(1, Math.floor(originalHeight * scale)) };
   const { width, height, data } = await drawn.render({ ...size, scale: 1, render: 'bitmap' });
-  return { kind: 'rendered', image: { width, height, rgba: data } };
+  return { kind: 'rendered', image: { width, height, rgba: data, page: { width: originalWidth, height: originalHeight } } };
 }
 
 parentPort?.on('message', (request: PdfRequest) => void answer(request));

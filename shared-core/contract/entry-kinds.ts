@@ -39,6 +39,7 @@ import { intakeAnswered } from '../records/intake-answer.ts';
 import { observationAmended } from '../records/observation-amended.ts';
 import { observationNoted } from '../records/observation.ts';
 import { paperDescribed } from '../records/paper-note.ts';
+import { paperRedacted, redactionRemoved } from '../records/paper-redaction.ts';
 import { paperTied, paperUntied } from '../records/paper-tie.ts';
 import { paperKept } from '../records/paper.ts';
 import { packTakenIn } from '../records/previous-pack.ts';
@@ -56,7 +57,7 @@ import { findMade, photoRemoved, photoTaken, stepTicked, stepValueRead, stepValu
 import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
-const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, workRecorded, workAmended, observationNoted, observationAmended];
+const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, paperRedacted, redactionRemoved, workRecorded, workAmended, observationNoted, observationAmended];
 
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,

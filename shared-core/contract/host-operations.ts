@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { served } from '../journal/operation.ts';
 import { paperSchema } from '../records/paper.ts';
+import { redactPaperReply, redactPaperRequest } from '../records/redact-paper.ts';
 import { idSchema, sha256Schema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { refusedBy } from '../result/refused-by.ts';
@@ -44,6 +45,8 @@ export const hostOperations = {
   'papers.show': served('ask', papersRequestSchema, papersViewSchema),
   /** One paper, with what it may belong to. */
   'paper.show': served('ask', z.strictObject({ paper: sha256Schema }), paperViewSchema),
+  /** Marks the parts of a paper that are blacked out in what is handed over, in place of those marked before; none: nothing is blacked out. */
+  'paper.redact': served('do', redactPaperRequest, redactPaperReply),
   /** Undoes entries by their numbers: those an operation answered as its undo token, or a whole import. */
   'entry.withdraw': served('do', z.strictObject({ entries: z.array(z.int().min(0)).min(1).max(200_000), why: z.string().max(500).default('') }), z.object({ withdrawn: z.int() })),
   /** All about one record: what it holds, what stands beside it, and every entry of it. */

@@ -52,7 +52,9 @@ What the files are
                               "period" is there where not the whole history is shown, and gives its days
     data/tables/*.csv         readings, items, recalls, records and costs as tables (RFC 4180, UTF-8); a cell that a
                               spreadsheet would take for a formula begins with an apostrophe
-    data/papers/              the papers, as they were kept
+    data/papers/              the papers, as they were kept; where ${HISTORY} says "blackedOut", a copy that the keeper
+                              made with parts blacked out ("redactedFrom" is the digest of the paper it was made from;
+                              "namedIn" the rows that name that paper in a field they withhold)
     data/previous/*.zip       the packs of earlier keepers, each whole and checked in the same way
     ${SCHEMA}*.schema.json  the form of each JSON file as JSON Schema (json-schema.org, draft 2020-12)
 

@@ -8,7 +8,8 @@ import { checkEarlierSeals, checkGivenSeal } from './check-given-seal.ts';
 import { checkJournal } from './check-journal.ts';
 import { unreadableReport, type CheckReport, type PackToCheck, type WithheldField } from './check-report.ts';
 import { checkPapers, checkRecords, unprovenPapers } from './check-records.ts';
-import { historyPartSchema, type HistoryPart } from './history-part.ts';
+import { sayBlackedOut } from './handed-paper.ts';
+import { historyPartSchema, type HistoryPaper, type HistoryPart } from './history-part.ts';
 import { rowsPartSchema, sealPartSchema, type RowsPart, type SealPart } from './journal-part.ts';
 import { HISTORY, ROWS, SEAL, SIGNED_CONTENTS } from './pack-files.ts';
 import type { SignedContents } from './signed-contents.ts';
@@ -117,7 +118,14 @@ function historyNotes({ history }: Parts): Message[] {
   const { period } = history ?? {};
   const key = period?.from == null ? 'note-period-to' : period.to === null ? 'note-period-from' : 'note-period';
   const only = period === undefined ? [] : [{ key, values: { from: period.from, to: period.to } }];
-  return [...only, ...(history?.sample === true ? [{ key: 'note-sample', values: {} }] : [])];
+  return [...only, ...(history?.papers ?? []).flatMap(paperNotes), ...(history?.sample === true ? [{ key: 'note-sample', values: {} }] : [])];
+}
+
+/** What was done to a paper before it was handed over, as its keeper says, and what of it is not proven. */
+function paperNotes({ path, blackedOut, redactedFrom, namedIn }: HistoryPaper): Message[] {
+  const black = blackedOut === undefined ? [] : [{ key: 'note-blacked-out', values: { path, parts: sayBlackedOut(blackedOut) } }];
+  const unnamed = namedIn === undefined || redactedFrom !== null ? [] : [{ key: 'note-named-withheld', values: { path, rows: namedIn.join(', ') } }];
+  return [...black, ...unnamed];
 }
 
 function withheldFields({ rows }: Parts): WithheldField[] {

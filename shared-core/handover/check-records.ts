@@ -42,10 +42,11 @@ export function checkPapers({ papers }: HistoryPart, files: ReadonlyMap<string, 
 
 const DIGEST = /^[0-9a-f]{64}$/;
 
-/** Papers that no shown value of a row names by its digest: nothing proves when they were kept. */
+/** Papers that no row names, by a shown digest or by a field that is said to be withheld for it: nothing proves when they were kept. */
 export function unprovenPapers({ papers }: HistoryPart, { entries }: RowsPart): string[] {
+  const withholding = new Set(entries.filter((entry) => entry.withheld.length > 0).map((entry) => entry.row.seq));
   const digests = new Set(entries.flatMap((entry) => digestsIn(shownValues(entry))));
-  return papers.filter((paper) => !digests.has(paper.redactedFrom ?? paper.sha256)).map((paper) => paper.path);
+  return papers.filter((paper) => !digests.has(paper.redactedFrom ?? paper.sha256) && paper.namedIn?.every((row) => withholding.has(row)) !== true).map((paper) => paper.path);
 }
 
 function digestsIn(value: unknown): string[] {

@@ -24,7 +24,7 @@ export const blockSchema = z.discriminatedUnion('kind', [
   }),
   /** One large picture. */
   z.strictObject({ kind: z.literal('cover'), caption: z.string(), paper: z.string() }),
-  /** Papers side by side: the first page of each small, with its name; by name alone where it is not in the pack. */
+  /** Papers side by side: the first page of each small, with its name; by name alone where it is not in the pack, with its digest unless that is kept back (empty). */
   z.strictObject({ kind: z.literal('papers'), items: z.array(z.strictObject({ caption: z.string(), paper: z.string(), path: z.string().nullable() })) }),
   z.strictObject({ kind: z.literal('new-page') }),
 ]);

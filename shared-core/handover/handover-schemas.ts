@@ -21,6 +21,8 @@ export const packChoiceSchema = z.strictObject({
   cover: sha256Schema.nullable().default(null),
   /** What is dated outside these days is left out, and the pack says so. */
   period: packPeriodSchema.default({ from: null, to: null }),
+  /** Copies in which parts are blacked out name the paper they were made from by its digest: it is proven, and what is black may be tried for. */
+  nameOriginals: z.boolean().default(false),
   paperSize: z.enum(['A4', 'LETTER']).default('A4'),
 });
 

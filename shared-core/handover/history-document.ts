@@ -68,7 +68,7 @@ function wearBlocks({ wear }: HistoryInput): Block[] {
 
 function paperBlocks({ papers }: HistoryInput): Block[] {
   if (papers.length === 0) return [];
-  const rows = papers.map((one) => [one.name, one.path ?? 'withheld', one.sha256]);
+  const rows = papers.map((one) => [one.name, one.path ?? 'withheld', one.sha256 ?? 'not given']);
   return [heading(2, 'Papers'), table('Every paper of the car, where it stands in the pack, and its SHA-256', [['Paper', 4], ['In the pack', 5], ['SHA-256', 6]], rows)];
 }
 

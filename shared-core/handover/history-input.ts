@@ -4,6 +4,7 @@ import type { Observation } from '../records/observation.ts';
 import type { RecordScore } from '../records/record-score.ts';
 import type { WorkRecord } from '../records/work-record.ts';
 import type { WrittenWhen } from '../records/written-when.ts';
+import type { HandedPaper } from './handed-paper.ts';
 import type { PackPeriod } from './pack-period.ts';
 /** A reading as the history shows it: on the instrument it was read from. */
 export interface HistoryReading {
@@ -61,7 +62,7 @@ export interface HistoryWork {
   readonly earlierKeeper: boolean;
   readonly score: RecordScore;
   readonly withheld: readonly string[];
-  readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string }[];
+  readonly papers: readonly HandedPaper[];
 }
 
 /** What was measured of one thing, and what it comes to against its limit. */
@@ -90,7 +91,7 @@ export interface HistoryInput {
   /** Names of the journal's fields that are kept back, and what they are called. */
   readonly withheld: ReadonlySet<string>;
   readonly withheldFields: readonly string[];
-  /** The photograph on the first page, by its digest. */
+  /** The photograph on the first page, by the digest of its file in the pack. */
   readonly cover: string | null;
   readonly previous: readonly HistoryPrevious[];
   readonly currency: string;
@@ -108,7 +109,7 @@ export interface HistoryInput {
   readonly followUps: readonly { readonly text: string; readonly when: string }[];
   readonly wear: readonly HistoryWear[];
   /** The car's papers; one that is not in the pack has no path. */
-  readonly papers: readonly { readonly name: string; readonly path: string | null; readonly sha256: string }[];
+  readonly papers: readonly HandedPaper[];
   readonly treeSize: number;
   readonly root: string;
   readonly keyFingerprint: string;

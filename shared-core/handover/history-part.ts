@@ -22,6 +22,10 @@ export const historyPaperSchema = z.strictObject({
   path: z.string(),
   sha256: sha256TextSchema,
   redactedFrom: sha256TextSchema.nullable(),
+  /** Where parts are blacked out: on which pages, and how many. */
+  blackedOut: z.array(z.strictObject({ page: z.int().positive(), parts: z.int().positive() })).min(1).optional(),
+  /** The rows that name this paper, or the one it was made from, in a field that they withhold. */
+  namedIn: z.array(z.int().nonnegative()).min(1).optional(),
 });
 export type HistoryPaper = z.infer<typeof historyPaperSchema>;
 

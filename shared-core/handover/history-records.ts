@@ -28,7 +28,7 @@ function recordBlocks(one: HistoryWork, currency: string): Block[] {
     ...costBlocks(one, currency),
     ...(record.note === '' ? [] : [paragraph(record.note)]),
     ...one.amendments.map((change) => paragraph(`Amended on ${sayDate(change.on)}: ${change.why}`)),
-    ...(one.papers.length === 0 ? [] : [{ kind: 'papers', items: one.papers.map(({ name, path, sha256 }) => ({ caption: name, paper: sha256, path })) } as const]),
+    ...(one.papers.length === 0 ? [] : [{ kind: 'papers', items: one.papers.map(({ name, path, sha256 }) => ({ caption: name, paper: sha256 ?? '', path })) } as const]),
   ];
 }
 

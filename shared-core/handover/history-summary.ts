@@ -1,6 +1,7 @@
 import { sayDate } from '../result/words/say.ts';
 import { heading, paragraph, table, type Block } from './document-value.ts';
 import { openRecalls } from './history-duties.ts';
+import { sayBlackedOut } from './handed-paper.ts';
 import type { HistoryInput } from './history-input.ts';
 import { isWhole, sayPeriod } from './pack-period.ts';
 
@@ -91,11 +92,23 @@ function openBlocks(input: HistoryInput): Block[] {
 
 /** What the keeper kept back. That whole entries could be left out cannot be told by any list, and is said with how to check. */
 function withheldLines({ withheldFields, papers, period }: HistoryInput): string[] {
-  const without = papers.filter((one) => one.path === null).length;
+  const without = papers.filter((one) => one.path === null);
+  const nameless = without.filter((one) => one.sha256 === null).length;
   return [
     ...(withheldFields.length === 0 ? [] : [`Of the entries: ${withheldFields.join(', ')}. Each stands in the rows by its digest.`]),
-    ...(without === 0 ? [] : [`${without} of ${papers.length} papers, each named under Papers by its digest.`]),
+    ...(without.length === 0 ? [] : [`${without.length} of ${papers.length} papers, each named under Papers by its digest${nameless === 0 ? '' : `, but for ${nameless} of which parts are blacked out elsewhere`}.`]),
+    ...blackedOutLines(papers),
     ...(isWhole(period) ? [] : [`All that is dated outside the days shown. ${sayPeriod(period) ?? ''}`]),
+  ];
+}
+
+/** Which papers were blacked out in part, and by whom; that their digests are kept back is said with why. */
+function blackedOutLines(papers: HistoryInput['papers']): string[] {
+  const copies = papers.filter((one) => one.path !== null && one.blackedOut.length > 0);
+  if (copies.length === 0) return [];
+  return [
+    ...copies.map((one) => `Parts of ${one.path ?? one.name}, blacked out by the keeper in a copy: ${sayBlackedOut(one.blackedOut)}.`),
+    'Entries that name a paper of which parts are blacked out show that by a salted digest only, unless the keeper chose to name it: what is black cannot be found by trying, and the keeper can still show what the copy was made from.',
   ];
 }
 

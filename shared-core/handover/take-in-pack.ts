@@ -72,7 +72,7 @@ const NOT_TAKEN: Readonly<Record<string, Json>> = { lotsUsed: [], needs: [], dec
 export function takeInPack(kinds: EntryKinds, here: Facts, pack: PackToTakeIn): Result<TakenIn> {
   const { digest, rows } = pack;
   if (here.all(previousPacks).some((one) => one.pack === digest)) return refuse('pack-taken-in-already', { name: pack.history.name });
-  const readable = rows.entries.flatMap((entry) => readEntry(kinds, entry) ?? []);
+  const readable = rows.entries.flatMap((entry) => readEntry(kinds, entry, pack.history.papers) ?? []);
   const there = memoryFacts(kinds, readable);
   const [car] = there.all(cars);
   if (car === undefined) return refuse('pack-without-car');
@@ -88,11 +88,14 @@ function cameFrom(here: Facts, car: string, keyFingerprint: string, carThere: st
 }
 
 /** An entry as this program reads it; null where it is of no use here, of a later form, or lacks what is needed. */
-function readEntry(kinds: EntryKinds, { row, shown, withheld }: PackEntry): Entry | null {
+function readEntry(kinds: EntryKinds, { row, shown, withheld }: PackEntry, papers: HistoryPart['papers']): Entry | null {
   const kind = kinds.get(row.kind);
   const isTaken = [workAmended.kind, withdrawnKind.kind, packTakenIn.kind].includes(row.kind) || TAKEN.some((one) => one.kind.kind === row.kind);
   if (kind === undefined || !isTaken || row.version > kind.version) return null;
-  const without = Object.fromEntries(withheld.flatMap((field) => (Object.hasOwn(WITHOUT, field) ? [[field, WITHOUT[field] ?? null] as const] : [])));
+  // Where a row keeps back which papers it names, the pack says which of its files take their place.
+  const named = papers.filter((paper) => paper.namedIn?.includes(row.seq)).map((paper) => paper.sha256);
+  const instead: Readonly<Record<string, Json>> = { ...WITHOUT, papers: named, paper: named[0] ?? null };
+  const without = Object.fromEntries(withheld.flatMap((field) => (Object.hasOwn(instead, field) ? [[field, instead[field] ?? null] as const] : [])));
   const values = { ...without, ...shownValues({ row, shown, withheld, proof: [] }) } as EntryValues;
   const present = row.version === kind.version ? values : must(kind.upgrade, 'upgrade')(values, row.version);
   const parsed = kind.schema.safeParse(present);

@@ -4,6 +4,7 @@ import { obligations } from '../care/obligation.ts';
 import type { Car } from '../fleet/car.ts';
 import { wholeDistance } from '../fleet/continuous-distance.ts';
 import { readings, type Reading } from '../fleet/reading.ts';
+import type { HandedPaper } from '../handover/handed-paper.ts';
 import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWear, HistoryWork } from '../handover/history-input.ts';
 import { isWithin, type PackPeriod } from '../handover/pack-period.ts';
 import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
@@ -13,7 +14,7 @@ import { observations } from '../records/observation.ts';
 import { papers } from '../records/paper.ts';
 import { enteredBefore } from '../records/previous-pack.ts';
 import { recordScore } from '../records/record-score.ts';
-import { workRecords, type WorkRecord } from '../records/work-record.ts';
+import { workRecords } from '../records/work-record.ts';
 import { writtenWhen } from '../records/written-when.ts';
 import { must } from '../result/assert.ts';
 import { say, sayDate, sayNumber } from '../result/words/say.ts';
@@ -44,6 +45,8 @@ export interface HistoryChoice {
   readonly amendments: ReadonlyMap<string, readonly { readonly on: LocalDate; readonly why: string }[]>;
   /** Where each chosen paper stands in the pack, by its digest. */
   readonly paperPaths: ReadonlyMap<string, string>;
+  /** Papers of which parts are blacked out, as they are spoken of, by the digest of the paper itself. */
+  readonly marked: ReadonlyMap<string, HandedPaper>;
   readonly treeSize: number;
   readonly root: string;
   readonly keyFingerprint: string;
@@ -78,7 +81,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     observations: facts.ofCar(observations, car.id).filter((one) => isShown(one.date)).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
     followUps: followUpViews(facts, car, care.use, today).filter((one) => isShown(one.followUp.madeOn)).map((one) => ({ text: withheld.has('text') ? 'what it was is withheld' : one.followUp.text, when: one.text })),
     wear: wearViews(facts, care.wear, car.unit).flatMap((one) => wearOf(one, isShown)),
-    papers: papersOfCar(facts, car.id, isShown).map((id) => ({ name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id })),
+    papers: papersOfCar(facts, car.id, isShown).map((id) => handedPaper(facts, id, choice)),
     treeSize: choice.treeSize,
     root: choice.root,
     keyFingerprint: choice.keyFingerprint,
@@ -168,14 +171,11 @@ function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly H
       score: recordScore(record),
       earlierKeeper: before.has(record.id),
       withheld: withheldOf(record, choice.withheld),
-      papers: papersOf(facts, record, choice),
+      papers: record.papers.map((id) => handedPaper(facts, id, choice)),
     };
   });
 }
 
-function papersOf(facts: Facts, record: WorkRecord, choice: HistoryChoice): HistoryWork['papers'] {
-  return record.papers.map((id) => {
-    const paper = facts.get(papers, id);
-    return { name: paper?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id };
-  });
+function handedPaper(facts: Facts, id: string, choice: HistoryChoice): HandedPaper {
+  return choice.marked.get(id) ?? { name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id, blackedOut: [] };
 }

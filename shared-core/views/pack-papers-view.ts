@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { findCar } from '../fleet/find-car.ts';
 import { packPeriodSchema, isWithin, WHOLE_HISTORY } from '../handover/pack-period.ts';
 import { ask } from '../journal/operation.ts';
+import { paperRedactions } from '../records/paper-redaction.ts';
 import { paperSchema, papers } from '../records/paper.ts';
 import { must } from '../result/assert.ts';
 import { ok } from '../result/result.ts';
@@ -10,10 +11,11 @@ import { papersOfCar } from './papers-of-car.ts';
 /** The papers that could go into a car's pack, in the order of their dates. */
 export const listPackPapers = ask({
   request: z.strictObject({ car: z.string().min(1).max(80), period: packPeriodSchema.default(WHOLE_HISTORY) }),
-  reply: z.object({ papers: z.array(paperSchema) }),
+  /** `blackedOut`: how many parts of a paper are black in the copy that goes in its place. */
+  reply: z.object({ papers: z.array(paperSchema.extend({ blackedOut: z.int() })) }),
   answer: (facts, { car, period }) => {
     const found = findCar(facts, car);
     if (!found.ok) return found;
-    return ok({ papers: papersOfCar(facts, found.value.id, (date) => isWithin(period, date)).map((id) => must(facts.get(papers, id), 'paper of a car')) });
+    return ok({ papers: papersOfCar(facts, found.value.id, (date) => isWithin(period, date)).map((id) => ({ ...must(facts.get(papers, id), 'paper of a car'), blackedOut: facts.get(paperRedactions, id)?.marks.length ?? 0 })) });
   },
 });

@@ -10,6 +10,8 @@ import { captureDay } from '../records/capture-time.ts';
 import { plainWords } from '../records/names-in-text.ts';
 import type { PaperContents } from '../records/paper-contents.ts';
 import { paperNotes, plainNote, type PaperNote } from '../records/paper-note.ts';
+import { markSchema, paperRedactions, type Mark } from '../records/paper-redaction.ts';
+import { marksTurned } from '../records/turn-mark.ts';
 import { papers, paperMediaSchema, paperSchema, type Paper } from '../records/paper.ts';
 import { must } from '../result/assert.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
@@ -46,6 +48,8 @@ export const paperLineSchema = z.object({
   pages: z.number(),
   uses: z.array(paperUseSchema),
   aside: z.boolean(),
+  /** How many parts of it are blacked out in what is handed over. */
+  blackedOut: z.int(),
   /** What it most probably belongs to, where it belongs to nothing yet. */
   best: paperSuggestionSchema.nullable(),
 });
@@ -69,6 +73,8 @@ export const paperViewSchema = z.object({
   paper: paperLineSchema,
   fileName: paperSchema.shape.name,
   note: z.string(),
+  /** What is blacked out in what is handed over, as it stands on the paper as it is turned now. */
+  marks: z.array(markSchema),
   cars: z.array(z.object({ id: z.string(), name: z.string() })),
   suggestions: z.array(paperSuggestionSchema),
   /** What a new record from it could begin with. */
@@ -125,11 +131,17 @@ export function paperView(standing: Facts, id: string, look: Look, today: LocalD
     paper: lineOf(facts, { paper, note, uses }, { household: household.value, look, today, targets }),
     fileName: paper.name,
     note: note.note,
+    marks: marksOf(facts, note),
     cars: carsOf(facts),
     suggestions,
     start: recordStart(facts, tells),
     taken: contents?.capture == null ? null : { day: contents.capture.day, time: contents.capture.time, offset: contents.capture.offset, source: contents.capture.source },
   });
+}
+
+function marksOf(facts: Facts, { id, turned }: PaperNote): Mark[] {
+  const redaction = facts.get(paperRedactions, id);
+  return redaction === null ? [] : marksTurned(redaction, turned);
 }
 
 interface Held {
@@ -179,6 +191,7 @@ function lineOf(facts: Facts, held: Held, { household, look, today, targets }: A
     pages: contents?.pages ?? 0,
     uses: [...uses],
     aside: placeOf(held) === 'aside',
+    blackedOut: facts.get(paperRedactions, paper.id)?.marks.length ?? 0,
     best: best ?? null,
   };
 }

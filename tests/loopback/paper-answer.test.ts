@@ -11,10 +11,11 @@ describe('the address of a paper', () => {
 
   test('names its thumbnail and its pages below it', () => {
     expect(paperInPath(`/papers/${DIGEST}/thumbnail`)).toEqual({ sha256: DIGEST, part: 'thumbnail' });
-    expect(paperInPath(`/papers/${DIGEST}/pages/12`)).toEqual({ sha256: DIGEST, part: { page: 12 } });
+    expect(paperInPath(`/papers/${DIGEST}/pages/12`)).toEqual({ sha256: DIGEST, part: { page: 12, of: 'paper' } });
+    expect(paperInPath(`/papers/${DIGEST}/copy/2`)).toEqual({ sha256: DIGEST, part: { page: 2, of: 'copy' } });
   });
 
-  test.each(['/thumbnail/', '/thumbnails', '/pages', '/pages/', '/pages/0', '/pages/-1', '/pages/1.5', '/pages/01', '/pages/123456', '/pages/1/2', '/thumbnail/1', '/pages/1\n', '/thumbnail\n', '/../thumbnail'])(
+  test.each(['/thumbnail/', '/thumbnails', '/pages', '/pages/', '/pages/0', '/pages/-1', '/pages/1.5', '/pages/01', '/pages/123456', '/pages/1/2', '/copy', '/copy/', '/copy/0', '/copies/1', '/thumbnail/1', '/pages/1\n', '/thumbnail\n', '/../thumbnail'])(
     'with %j behind it names none',
     (behind) => {
       expect(paperInPath(`/papers/${DIGEST}${behind}`)).toBeNull();

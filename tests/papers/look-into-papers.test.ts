@@ -127,8 +127,8 @@ describe('looking into a paper', () => {
     const before = await host.must('household.examine', {});
     const find = paperFinder(host.composed);
     expect(await find({ sha256: paper.id, part: 'thumbnail' })).toMatchObject({ mediaType: 'image/webp' });
-    expect(await find({ sha256: paper.id, part: { page: 1 } })).toMatchObject({ mediaType: 'image/webp' });
-    expect(await find({ sha256: paper.id, part: { page: 2 } })).toBeNull();
+    expect(await find({ sha256: paper.id, part: { page: 1, of: 'paper' } })).toMatchObject({ mediaType: 'image/webp' });
+    expect(await find({ sha256: paper.id, part: { page: 2, of: 'paper' } })).toBeNull();
     expect(await find({ sha256: '0'.repeat(64), part: 'thumbnail' })).toBeNull();
     expect(await host.must('household.examine', {})).toEqual(before);
   });

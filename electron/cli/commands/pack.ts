@@ -8,13 +8,14 @@ export const packCommand: Command = {
   name: 'pack',
   does: 'writes the history pack of a car',
   usage: [
-    'pack CAR --out DIR [--from DATE] [--to DATE] [--withhold FIELD,...] [--papers ID,... | --no-papers] [--cover ID] [--letter]',
+    'pack CAR --out DIR [--from DATE] [--to DATE] [--withhold FIELD,...] [--papers ID,... | --no-papers] [--cover ID] [--letter] [--name-originals]',
     '',
     '--from and --to: what is dated outside is left out, and the pack says so. ID is the SHA-256 of a paper.',
+    '--name-originals: copies in which parts are blacked out name their papers by digest, which proves more and may let one try for what is black.',
     `FIELD is one of ${WITHHOLDABLE.join(', ')}.`,
   ],
   options: {
-    out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, letter: { type: 'boolean' },
+    out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, 'name-originals': { type: 'boolean' }, letter: { type: 'boolean' },
     from: { type: 'string' }, to: { type: 'string' }, papers: { type: 'string' }, cover: { type: 'string' },
   },
   looks: true,
@@ -37,6 +38,7 @@ export const packCommand: Command = {
       papers: input.options['no-papers'] !== true,
       onlyPapers: listed(papers),
       cover: typeof cover === 'string' ? cover : null,
+      nameOriginals: input.options['name-originals'] === true,
       period: { from: first.value, to: last.value },
       paperSize: input.options['letter'] === true ? 'LETTER' : 'A4',
     });

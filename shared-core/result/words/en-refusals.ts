@@ -151,5 +151,8 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'pack-not-sound': '{first}\nFaults: {count}.',
   'paper-not-whole': 'The paper {name} is missing or has been altered, so no pack was written. Examine the household.',
 
+  'paper-not-redacted': 'Parts of the paper {name} are to be blacked out, and no copy of it could be made ({why}), so no pack was written. Leave that paper out, or take its marks away.',
+  'redacted-in-earlier-pack': 'The paper {name} came with the pack {pack} of an earlier keeper, which goes along whole and unaltered. Blacking out a copy would hold nothing back: leave it as it is.',
+
   'key-missing': 'The key of this household is gone from {folder}. Put it back from a backup: a new one would belie every seal given before. Nothing was changed.',
 };
