@@ -73,9 +73,11 @@ describe('an unpacked pack', () => {
 
   const withBytes = PATHS.filter((path) => path !== 'data/empty.csv');
   test.skipIf(!HAS_SHA512SUM).each(withBytes)('a changed byte of %s is named here and by sha512sum', async (path) => {
-    const length = readFileSync(join(folder, path)).length;
-    // Nothing lists the tag manifest, so sha512sum sees a slip in it only where a digest no longer fits its file.
-    const places = path === 'tagmanifest-sha512.txt' ? [0, 60, 127] : [0, Math.floor(length / 2), length - 1];
+    const text = readFileSync(join(folder, path));
+    const { length } = text;
+    // Nothing lists the tag manifest, so sha512sum sees a slip in it only where a digest no longer fits its file: where its digit stays one.
+    const digits = [...text.subarray(0, 128).keys()].filter((at) => /[0-9b-e]/.test(String.fromCharCode(text[at] ?? 0)));
+    const places = path === 'tagmanifest-sha512.txt' ? [digits[0] ?? 0, digits[Math.floor(digits.length / 2)] ?? 0, digits.at(-1) ?? 0] : [0, Math.floor(length / 2), length - 1];
     for (const at of places) {
       flip(join(folder, path), at);
       expect(new Set((await checked(folder)).faults.map((fault) => fault.path))).toEqual(new Set([path]));
