@@ -12,3 +12,8 @@ export function thumbnailAddress(id: string): string {
 export function pageAddress(id: string, page: number): string {
   return `/papers/${id}/pages/${page}`;
 }
+
+/** Where a page of the copy with black parts is shown from; `state` says of which marks, so that no older picture is shown. */
+export function copyAddress(id: string, page: number, state: string): string {
+  return `/papers/${id}/copy/${page}?of=${encodeURIComponent(state)}`;
+}

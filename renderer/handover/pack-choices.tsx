@@ -1,4 +1,5 @@
 import { Button, Checkbox, NativeSelect } from '@mantine/core';
+import { Link } from 'wouter';
 import type { Refusal } from '../../shared-core/result/result.ts';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import { DateField } from '../ui/form/date-field.tsx';
@@ -58,11 +59,12 @@ function Papers({ draft, set, papers }: PackChoicesProps) {
               <Button size="compact-md" variant="default" onClick={() => set({ leftOut: papers.map((one) => one.id), cover: '' })}>{tell('handover.papers-none')}</Button>
             </div>
             <ul className={styles.ticks} tabIndex={0} aria-label={tell('handover.papers-list')}>
-              {papers.map((one) => <li key={one.id}><Checkbox label={one.name} checked={!draft.leftOut.includes(one.id)} onChange={() => turn(one.id)} /></li>)}
+              {papers.map((one) => <li key={one.id}><Checkbox label={one.name} checked={!draft.leftOut.includes(one.id)} onChange={() => turn(one.id)} /><Link href={`/paper/${one.id}`} className={styles.black} aria-label={tell(one.blackedOut === 0 ? 'handover.black-out-of' : 'handover.blacked-out-of', { n: one.blackedOut, name: one.name })}>{tell(one.blackedOut === 0 ? 'handover.black-out' : 'handover.blacked-out', { n: one.blackedOut })}</Link></li>)}
             </ul>
           </>
         )}
       </FieldGroup>
+      {chosen.some((one) => one.blackedOut > 0) && <Checkbox label={tell('handover.name-originals')} description={tell('handover.name-originals-what')} checked={draft.nameOriginals} onChange={(event) => set({ nameOriginals: event.currentTarget.checked })} />}
       {pictures.length > 0 && <NativeSelect className={styles.wide} label={tell('handover.cover')} value={draft.cover} onChange={(event) => set({ cover: event.currentTarget.value })} data={[{ value: '', label: tell('handover.cover-own') }, ...pictures.map((one) => ({ value: one.id, label: one.name }))]} />}
     </>
   );

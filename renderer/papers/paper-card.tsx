@@ -16,6 +16,7 @@ export function PaperCard({ paper }: { readonly paper: PaperLine }) {
       <Link href={`/paper/${paper.id}`} className={styles.name} title={paper.name}><span>{paper.name}</span></Link>
       <span className={styles.small}>{day}</span>
       <span className={styles.small}>{standing(paper, words.date)}</span>
+      {paper.blackedOut > 0 && <span className={styles.small}>{tell('redact.stands', { n: paper.blackedOut })}</span>}
     </li>
   );
 }

@@ -1,4 +1,5 @@
 import { Button } from '@mantine/core';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import type { PaperView } from '../../shared-core/views/papers-view.ts';
 import { Asked } from '../ui/asked.tsx';
@@ -10,6 +11,7 @@ import { tell } from '../ui/words/tell.ts';
 import { PaperAbout } from './paper-about.tsx';
 import { PaperSight } from './paper-sight.tsx';
 import styles from './papers.module.css';
+import { RedactSight } from './redact-sight.tsx';
 import { RecordFromPaper } from './record-from-paper.tsx';
 import { TieChoice } from './tie-choice.tsx';
 import { setAside, tiePaper, untiePaper } from './tie-paper.ts';
@@ -17,6 +19,7 @@ import { setAside, tiePaper, untiePaper } from './tie-paper.ts';
 /** One paper: to be looked at on one side, and what it belongs to or may belong to on the other. */
 export function PaperScreen({ paper }: { readonly paper: string }) {
   const answer = useAsk('paper.show', { paper });
+  const [redacting, setRedacting] = useState(false);
   return (
     <div className={styles.screen}>
       <p><Link href="/papers">{tell('paper.back')}</Link></p>
@@ -25,7 +28,7 @@ export function PaperScreen({ paper }: { readonly paper: string }) {
           <>
             <ScreenTitle>{view.paper.name}</ScreenTitle>
             <div className={styles.sides}>
-              <PaperSight paper={view.paper} />
+              {redacting && view.paper.pages > 0 ? <RedactSight view={view} close={() => setRedacting(false)} /> : <PaperSight paper={view.paper} redact={() => setRedacting(true)} />}
               <div className={styles.side}>
                 <Belongs view={view} />
                 <Suggested view={view} />

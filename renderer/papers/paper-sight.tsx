@@ -1,17 +1,18 @@
 import { Button } from '@mantine/core';
 import { useState, type KeyboardEvent } from 'react';
 import type { PaperLine } from '../../shared-core/views/papers-view.ts';
-import { pageAddress, paperAddress } from '../bridge/paper-address.ts';
+import { paperAddress } from '../bridge/paper-address.ts';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { note } from '../ui/notices/notice-store.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './papers.module.css';
+import { TurnedPage } from './turned-page.tsx';
 
 const SIZES = [50, 75, 100, 150, 200, 300];
 
 /** A paper to be looked at: page by page, larger and smaller, turned. */
-export function PaperSight({ paper }: { readonly paper: PaperLine }) {
+export function PaperSight({ paper, redact }: { readonly paper: PaperLine; readonly redact: () => void }) {
   const [page, setPage] = useState(1);
   const [size, setSize] = useState(2);
   const turn = async () => {
@@ -48,29 +49,14 @@ export function PaperSight({ paper }: { readonly paper: PaperLine }) {
         <Button size="compact-sm" variant="default" disabled={size === 0} onClick={() => toSize(size - 1)}>{tell('paper.smaller')}</Button>
         <Button size="compact-sm" variant="default" disabled={size === SIZES.length - 1} onClick={() => toSize(size + 1)}>{tell('paper.larger')}</Button>
         <Button size="compact-sm" variant="default" onClick={() => void turn()}>{tell('paper.turn')}</Button>
+        <Button size="compact-sm" variant="default" onClick={redact}>{tell('redact.open')}</Button>
         <a href={paperAddress(paper.id)} download>{tell('paper.open-file')}</a>
       </div>
+      {paper.blackedOut > 0 && <p className={styles.small}>{tell('redact.stands', { n: paper.blackedOut })}</p>}
       <div className={styles.desk} role="region" aria-label={tell('paper.view')} tabIndex={0} onKeyDown={onKey}>
         <TurnedPage key={page} paper={paper} page={page} percent={SIZES[size] ?? 100} />
       </div>
       <p className={styles.small}>{tell('paper.keys')}</p>
-    </div>
-  );
-}
-
-/** A page in a frame of the shape that it has once it is turned, so that all of it can be reached. */
-function TurnedPage({ paper, page, percent }: { readonly paper: PaperLine; readonly page: number; readonly percent: number }) {
-  const [{ width, height }, setShape] = useState({ width: 1, height: 1 });
-  const sideways = paper.turned === 90 || paper.turned === 270;
-  return (
-    <div className={styles.frame} style={{ width: `${percent}%`, aspectRatio: sideways ? `${height} / ${width}` : `${width} / ${height}` }}>
-      <img
-        src={pageAddress(paper.id, page)}
-        alt={tell('paper.picture', { page, name: paper.name })}
-        data-turned={paper.turned}
-        style={{ width: sideways ? `${(100 * width) / height}%` : '100%' }}
-        onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) => setShape({ width: naturalWidth, height: naturalHeight })}
-      />
     </div>
   );
 }

@@ -22,6 +22,7 @@ import { PLANNING_WORDS } from './planning-words.ts';
 import { PLAN_SCREEN_WORDS } from './plan-words.ts';
 import { PRICES_WORDS } from './prices-words.ts';
 import { RECORD_WORDS } from './record-words.ts';
+import { REDACT_WORDS } from './redact-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
 import { SET_WORDS } from './set-words.ts';
@@ -55,6 +56,7 @@ const WORDS = {
   ...PLAN_SCREEN_WORDS,
   ...PRICES_WORDS,
   ...RECORD_WORDS,
+  ...REDACT_WORDS,
   ...SERVICES_WORDS,
   ...SETTINGS_WORDS,
   ...SET_WORDS,
