@@ -36,8 +36,8 @@ export function keptCopy(folder: string, key: string): RedactedCopy | null {
 }
 
 /** Keeps a copy beside the thumbnails: like them it can be made again at any time. File-system errors are thrown. */
-export function keepCopy(folder: string, key: string, bytes: Uint8Array, of: Pick<RedactedCopy, 'media' | 'pages'>): RedactedCopy {
-  const about = { sha256: hexText(sha256(bytes)), ...of };
+export function keepCopy(folder: string, key: string, bytes: Uint8Array, { media, pages }: Pick<RedactedCopy, 'media' | 'pages'>): RedactedCopy {
+  const about = { sha256: hexText(sha256(bytes)), media, pages };
   for (const place of [join(folder, THUMBNAILS), join(folder, THUMBNAILS, key.slice(0, 2))]) makeIn(place);
   writeWhole(`${placeOf(folder, key)}.copy`, bytes);
   writeWhole(`${placeOf(folder, key)}.json`, JSON.stringify(about));

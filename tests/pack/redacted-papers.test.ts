@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { execFileSync } from 'node:child_process';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
@@ -144,6 +144,10 @@ describe('a pack with papers of which parts are blacked out', () => {
     const thumbnails = join(host.folder, 'thumbnails');
     const copies = readdirSync(thumbnails, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.copy'));
     expect(copies).toHaveLength(3);
+    const written = () => copies.map((name) => statSync(join(thumbnails, name)).mtimeMs);
+    const before = written();
+    expect(readFileSync((await packOf(host)).path).equals(first)).toBe(true);
+    expect(written(), 'a copy that is whole is taken as it is').toEqual(before);
     for (const name of copies) writeFileSync(join(thumbnails, name), SECRET);
     expect(readFileSync((await packOf(host)).path).equals(first)).toBe(true);
   }, 60_000);

@@ -29,6 +29,12 @@ test('two packs of one household and one day are the same bytes, by the command 
   const { folder } = host.composed.context.household();
   const cars = (await host.must('due.show', {})).cars.map((car) => car.id);
   expect(cars).toEqual(expect.arrayContaining(CARS));
+  // Parts of a page of a PDF and of a picture are black in it.
+  const { papers } = await host.must('pack.papers', { car: 'wren' });
+  for (const kind of ['application/pdf', 'image/png']) {
+    const paper = papers.find((one) => one.media === kind)?.id ?? '';
+    await host.must('paper.redact', { paper, marks: [{ page: 1, left: 0.1, top: 0.1, width: 0.4, height: 0.05 }] });
+  }
   await host.composed.close();
   const out = temporaryFolder();
   const served = await serveHousehold(folder, ON);
@@ -40,6 +46,7 @@ test('two packs of one household and one day are the same bytes, by the command 
       const [byCommand, byPage] = [String(jsonOf(ran)['path']), await packFromPage(served.link, cookie, car)];
       expect(byPage).not.toBe(byCommand);
       expect(readFileSync(byPage).equals(readFileSync(byCommand))).toBe(true);
+      expect(readFileSync(byPage, 'latin1').match(/data\/papers\/\d{4}-parts-blacked-out\.(pdf|png)/g)?.length).toBeGreaterThanOrEqual(2);
     }
   } finally {
     await served.stop();
