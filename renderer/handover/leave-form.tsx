@@ -54,7 +54,7 @@ export function LeaveForm({ view }: { readonly view: CarView }) {
       </FieldRow>
       <Textarea {...bindText(entry, 'note')} label={tell('leaving.note')} autosize minRows={2} />
       {/* Asked only where something stands open. */}
-      {(draft.sure || entry.at('sure').error !== undefined) && <Checkbox {...bindTick(entry, 'sure')} label={tell('leaving.sure')} />}
+      {(draft.sure || entry.at('sure').error !== undefined) && <Checkbox {...bindTick(entry, 'sure')} error={entry.at('sure').error !== undefined} label={tell('leaving.sure')} />}
     </EntryForm>
   );
 }
