@@ -41,9 +41,10 @@ export const papersCommand: Command = {
     const count = (state: Outcome['state']) => outcomes.filter((one) => one.state === state).length;
     const sum = `Kept ${count('kept')}, here already ${count('known')}, refused ${count('refused')}.`;
     const json = { kept: count('kept'), known: count('known'), refused: count('refused'), files: outcomes };
-    const text = [...outcomes.filter((one) => one.state !== 'kept').map((one) => `${JSON.stringify(one.path)}: ${one.text}`), sum].join('\n');
+    const passed = outcomes.filter((one) => one.state !== 'kept').map((one) => `${JSON.stringify(one.path)}: ${one.text}`);
+    const text = [...passed, sum].join('\n');
     const nothing = json.refused > 0 && json.kept + json.known === 0;
-    return nothing ? { kind: 'refused', refusal: refuse('papers-none-kept', { list: text }).refusal, json } : done(json, text);
+    return nothing ? { kind: 'refused', refusal: refuse('papers-none-kept', { list: passed.join('; ').replace(/\.$/, '') }).refusal, json } : done(json, text);
   },
 };
 

@@ -2,7 +2,7 @@
 export const PAPER_WORDS: Readonly<Record<string, string>> = {
   'paper-tied-there': 'It has that paper already.',
   'paper-is-tied': '{name} belongs to something: untie it first, or leave it.',
-  'papers-none-kept': '{list}',
+  'papers-none-kept': 'Nothing was kept: {list}.',
   'nothing-blacked-out': 'Nothing of that paper is blacked out.',
   'mark-outside-page': 'A mark reaches over the edge of the page. Its left and width, and its top and height, may come to 1 at most.',
   'mark-too-small': 'A mark is too small to be seen. Draw it larger, or leave it out.',
