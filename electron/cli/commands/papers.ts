@@ -14,7 +14,7 @@ import { walkFiles, type FoundFile } from '../walk-files.ts';
 
 const LONGEST_NAME = 120;
 /** So much is read at a time, and the disk is waited for once. */
-const MOST_BYTES = 8_000_000;
+const MOST_BYTES = 2_000_000;
 const MOST_FILES = 64;
 const keepSchema = z.strictObject({ name: contract['paper.keep'].request.shape.name });
 const PASSED_OVER = { link: 'a link is not followed', 'no-file': 'neither a file nor a folder', missing: 'nothing that can be read is there', 'too-many': 'too many files at once; give the rest apart' } as const;

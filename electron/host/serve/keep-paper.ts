@@ -36,7 +36,10 @@ export async function keepPaper(context: HostContext, request: { readonly name: 
   return written;
 }
 
-/** Keeps several papers as `keepPaper` keeps one, and waits for the disk once for all of them; each is answered by itself. */
+/**
+ * Keeps several papers as `keepPaper` keeps one, and waits for the disk once for all of them; each is answered by itself. They are looked into
+ * when they are first shown: a thousand photographs that are decoded while they are kept would take the memory and the time of both.
+ */
 export async function keepPapers(context: HostContext, files: readonly { readonly name: string; readonly bytes: Uint8Array }[]): Promise<readonly Result<KeptPaper>[]> {
   const judged = await Promise.all(files.map(({ bytes }) => judgePaper(bytes)));
   const household = context.household();
@@ -68,7 +71,6 @@ function enterPapers(context: HostContext, household: ReturnType<HostContext['ho
   const fresh = new Map(found.filter((one) => household.facts.get(papers, one.id) === null).map((one) => [one.id, one]));
   if (fresh.size > 0) must(writeDecision(context, () => ok({ entries: [...fresh.values()].map((one) => newEntry(paperKept, one)), reply: {} })).ok || null, 'refusal of a paper');
   const uses = paperUses(household.facts);
-  for (const paper of fresh.values()) context.papers.soon(household.folder, paper, () => context.push({ kind: 'changed', stages: ['records'], cars: [] }));
   return found.map((one) => ({ paper: must(household.facts.get(papers, one.id), 'paper that was kept'), known: !fresh.has(one.id), uses: [...(uses.get(one.id) ?? [])] }));
 }
 
