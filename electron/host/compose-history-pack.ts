@@ -10,6 +10,7 @@ import { historySummary, type HistorySummary } from '../../shared-core/handover/
 import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
 import { bytesFile, PREVIOUS, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { safeFileName } from '../../shared-core/handover/pack-path.ts';
+import { isWhole } from '../../shared-core/handover/pack-period.ts';
 import { rowsOfPeriod } from '../../shared-core/handover/rows-of-period.ts';
 import type { Facts } from '../../shared-core/journal/facts.ts';
 import type { Json } from '../../shared-core/journal/canonical-json.ts';
@@ -22,7 +23,7 @@ import { previousPacks, type PreviousPack } from '../../shared-core/records/prev
 import { tiedTo } from '../../shared-core/records/tied-papers.ts';
 import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
 import { must } from '../../shared-core/result/assert.ts';
-import { refuse, type Result } from '../../shared-core/result/result.ts';
+import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
 import { drawDocument } from '../pack/draw-document.ts';
 import { diskFile } from '../pack/measure-bytes.ts';
@@ -77,13 +78,15 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
   const marked = markedPapers(facts, chosen, choice);
   const hidden: ReadonlySet<string> = new Set(choice.nameOriginals ? [] : marked.keys());
   const entries = kept.map((one) => packEntry(one, tree, (_row, field) => !withheld.has(field) && !namesAny(one.kept[field]?.value ?? null, hidden)));
-  const previous = await previousFiles(household, car);
+  const before = earlierPacks(facts, car);
+  const previous = choice.previous === 'left-out' ? [] : await previousFiles(household, before);
   if (previous === null) return refuse('previous-pack-not-whole');
   const input = historyOfCar(facts, car, {
     today, withheld, marked,
     cover: cover?.file.sha256 ?? null,
     period: choice.period,
-    previous: previous.map(({ pack, file }) => ({ name: pack.name, composedOn: pack.composedOn, rows: pack.rows, path: file.path })),
+    previous: before.map(({ name, composedOn, rows }, at) => ({ name, composedOn, rows, path: previous[at]?.file.path ?? null })),
+    papersLeftOut: leavesPapersOut(choice),
     sample: settings.sample,
     currency: settings.currency,
     amendments: amendmentsIn(kept),
@@ -147,9 +150,24 @@ function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string,
   return Map.groupBy(amended, (one) => one.id);
 }
 
-/** The packs of earlier keepers, as they were taken in, in the order of their dates; null where one is not whole. */
-async function previousFiles({ facts, folder }: HouseholdFolder, car: Car): Promise<readonly { readonly pack: PreviousPack; readonly file: PackFile }[] | null> {
-  const packs = [...facts.ofCar(previousPacks, car.id)].sort((a, b) => (a.composedOn < b.composedOn ? -1 : 1));
+/** The packs of earlier keepers, in the order of their dates. */
+function earlierPacks(facts: Facts, car: Car): readonly PreviousPack[] {
+  return [...facts.ofCar(previousPacks, car.id)].sort((a, b) => (a.composedOn < b.composedOn ? -1 : 1));
+}
+
+/** Refused where the pack of an earlier keeper would hand over what is withheld, and nothing was said of it. */
+export function previousSaid(facts: Facts, car: Car, choice: PackChoice): Result<null> {
+  const [first] = earlierPacks(facts, car);
+  const withholds = choice.withhold.length > 0 || !isWhole(choice.period) || leavesPapersOut(choice);
+  return first === undefined || choice.previous !== null || !withholds ? ok(null) : refuse('previous-pack-shows-withheld', { name: first.name }, ['previous']);
+}
+
+function leavesPapersOut({ papers, onlyPapers }: PackChoice): boolean {
+  return !papers || onlyPapers !== null;
+}
+
+/** The packs of earlier keepers as they were taken in; null where one is not whole. */
+async function previousFiles({ folder }: HouseholdFolder, packs: readonly PreviousPack[]): Promise<readonly { readonly pack: PreviousPack; readonly file: PackFile }[] | null> {
   if (packs.some((one) => readPaper(folder, one.pack).state !== 'whole')) return null;
   return Promise.all(packs.map(async (pack, at) => ({ pack, file: await diskFile(`${PREVIOUS}${at + 1}-${safeFileName(pack.name, 80, 'pack')}.zip`, paperPath(folder, pack.pack)) })));
 }

@@ -36,6 +36,8 @@ export interface PaperChoice {
   readonly period: PackPeriod;
   /** The copies say by digest which papers they were made from. */
   readonly nameOriginals: boolean;
+  /** What becomes of the packs of earlier keepers; null: nothing was said. */
+  readonly previous: 'whole' | 'left-out' | null;
 }
 
 /** What is to be black on a paper, and how it is turned; null where nothing is. */
@@ -54,7 +56,7 @@ export async function chosenPapers({ household, desk }: { readonly household: Ho
   const { facts, folder } = household;
   const only = choice.onlyPapers === null ? null : new Set(choice.onlyPapers);
   const ids = choice.papers ? papersOfCar(facts, car.id, (date) => isWithin(choice.period, date)).filter((id) => only === null || only.has(id)) : [];
-  const earlier = earlierPackWith(household, ids.filter((id) => blackeningOf(facts, id) !== null), car.id);
+  const earlier = choice.previous === 'left-out' ? null : earlierPackWith(household, ids.filter((id) => blackeningOf(facts, id) !== null), car.id);
   if (earlier !== null) return refuse('redacted-in-earlier-pack', { name: must(facts.get(papers, earlier.paper), 'paper').name, pack: earlier.pack });
   const chosen: ChosenPaper[] = [];
   for (const [at, id] of ids.entries()) {

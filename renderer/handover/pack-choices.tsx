@@ -17,6 +17,8 @@ interface PackChoicesProps {
   readonly set: (change: Partial<PackDraft>) => void;
   readonly cars: readonly AnyCar[];
   readonly papers: ReplyOf<'pack.papers'>['papers'];
+  /** The packs of earlier keepers, by name. */
+  readonly previous: readonly string[];
   readonly refusal: Refusal | null;
 }
 
@@ -37,9 +39,16 @@ export function PackChoices(props: PackChoicesProps) {
       <FieldGroup legend={tell('pack.back')} hint={tell('pack.back-what')}>
         {(['prices', 'names', 'numbers'] as const).map((group) => <Withholding key={group} group={group} draft={draft} set={set} />)}
       </FieldGroup>
+      {props.previous.length > 0 && <Previous {...props} />}
       <NativeSelect className={styles.wide} label={tell('pack.size')} value={draft.paperSize} onChange={(event) => set({ paperSize: event.currentTarget.value === 'LETTER' ? 'LETTER' : 'A4' })} data={[{ value: 'A4', label: tell('pack.size-a4') }, { value: 'LETTER', label: tell('pack.size-letter') }]} />
     </Section>
   );
+}
+
+/** The packs of earlier keepers go along whole or are left out: one of two ticks, where anything is withheld. */
+function Previous({ draft, set, previous, refusal }: PackChoicesProps) {
+  const tick = (what: 'whole' | 'left-out') => <Checkbox label={tell(`pack.previous-${what}`)} checked={draft.previous === what} onChange={(event) => set({ previous: event.currentTarget.checked ? what : '' })} error={refusal?.code === 'previous-pack-shows-withheld'} />;
+  return <FieldGroup legend={tell('pack.previous', { names: previous.join(', ') })} hint={tell('pack.previous-what')}>{tick('whole')}{tick('left-out')}</FieldGroup>;
 }
 
 function Papers({ draft, set, papers }: PackChoicesProps) {

@@ -14,12 +14,14 @@ export interface PackDraft {
   readonly cover: string;
   /** Copies with black parts name the papers they were made from. */
   readonly nameOriginals: boolean;
+  /** What becomes of the packs of earlier keepers; empty: nothing was said. */
+  readonly previous: '' | 'whole' | 'left-out';
   readonly paperSize: 'A4' | 'LETTER';
 }
 
 /** A whole history with all its papers. */
 export function packDraft(car: string): PackDraft {
-  return { car, from: '', to: '', withhold: [], leftOut: [], cover: '', nameOriginals: false, paperSize: 'A4' };
+  return { car, from: '', to: '', withhold: [], leftOut: [], cover: '', nameOriginals: false, previous: '', paperSize: 'A4' };
 }
 
 /** The request that a draft comes to; refused `no-date` at the field that is none. */
@@ -30,5 +32,5 @@ export function packRequest(draft: PackDraft, papers: readonly string[]): Result
   const only = papers.filter((id) => !draft.leftOut.includes(id));
   const period = { from: from.ok ? from.value : null, to: to.ok ? to.value : null };
   const onlyPapers = only.length === papers.length ? null : only;
-  return { ok: true, value: { car: draft.car, withhold: [...draft.withhold], papers: true, onlyPapers, cover: draft.cover === '' ? null : draft.cover, period, nameOriginals: draft.nameOriginals, paperSize: draft.paperSize } };
+  return { ok: true, value: { car: draft.car, withhold: [...draft.withhold], papers: true, onlyPapers, cover: draft.cover === '' ? null : draft.cover, period, nameOriginals: draft.nameOriginals, previous: draft.previous === '' ? null : draft.previous, paperSize: draft.paperSize } };
 }

@@ -35,9 +35,10 @@ function Writing({ cars, first }: { readonly cars: readonly AnyCar[]; readonly f
   const [working, setWorking] = useState<Working>(null);
   const offered = useAsk('pack.papers', { car: draft.car, period: periodOf(draft) }, { hold: true });
   const papers = offered.state === 'answered' ? offered.value.papers : [];
+  const previous = offered.state === 'answered' ? offered.value.previous : [];
   const set = (change: Partial<PackDraft>) => {
     // Another car has other papers and another photograph.
-    lastDraft = { ...draft, ...(change.car === undefined ? {} : { leftOut: [], cover: '' }), ...change };
+    lastDraft = { ...draft, ...(change.car === undefined ? {} : { leftOut: [], cover: '', previous: '' as const }), ...change };
     setDraft(lastDraft);
     setPreview(null);
     setWritten(null);
@@ -55,7 +56,7 @@ function Writing({ cars, first }: { readonly cars: readonly AnyCar[]; readonly f
   return (
     <div className={styles.sides}>
       <div className={styles.side}>
-        <PackChoices draft={draft} set={set} cars={cars} papers={papers} refusal={refusal} />
+        <PackChoices draft={draft} set={set} cars={cars} papers={papers} previous={previous} refusal={refusal} />
       </div>
       <div className={styles.side}>
         <Section title={tell('handover.write-title')} hint={tell('pack.what')}>
@@ -84,6 +85,7 @@ function Written({ written }: { readonly written: ReplyOf<'pack.write'> }) {
   return (
     <div className={styles.written}>
       <p role="status" className={styles.strong}>{tell('pack.done', { files: written.files })}</p>
+      {written.notes.map((note) => <p key={note}>{note}</p>)}
       <dl>
         <dt>{tell('pack.path')}</dt>
         <dd>{written.path}</dd>

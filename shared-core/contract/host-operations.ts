@@ -88,7 +88,8 @@ export const hostOperations = {
       /** The folder to write into; null: `packs` in the household's own folder. */
       out: z.string().min(1).max(4000).nullable().default(null),
     }),
-    z.object({ path: z.string(), name: z.string(), files: z.int(), bytes: z.int(), seal: z.string() }),
+    /** `notes`: what the packs of earlier keepers show all the same, or what is not proven without them. */
+    z.object({ path: z.string(), name: z.string(), files: z.int(), bytes: z.int(), seal: z.string(), notes: z.array(z.string()) }),
   ),
   /** Takes a piece of a pack that a page hands over, in order from its first byte; one pack at a time, held apart from the household. */
   'pack.hand': served(

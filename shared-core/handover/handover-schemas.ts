@@ -23,6 +23,11 @@ export const packChoiceSchema = z.strictObject({
   period: packPeriodSchema.default({ from: null, to: null }),
   /** Copies in which parts are blacked out name the paper they were made from by its digest: it is proven, and what is black may be tried for. */
   nameOriginals: z.boolean().default(false),
+  /**
+   * The packs of earlier keepers go along byte for byte, with what is withheld here, or are left out, and what came with them is not proven.
+   * null: they go along, and a pack is not written where anything is withheld.
+   */
+  previous: z.enum(['whole', 'left-out']).nullable().default(null),
   paperSize: z.enum(['A4', 'LETTER']).default('A4'),
 });
 

@@ -75,12 +75,13 @@ export interface HistoryWear {
   readonly verdict: string;
 }
 
-/** The pack of an earlier keeper that goes along. */
+/** The pack of an earlier keeper. */
 export interface HistoryPrevious {
   readonly name: string;
   readonly composedOn: LocalDate;
   readonly rows: number;
-  readonly path: string;
+  /** Null where it is left out. */
+  readonly path: string | null;
 }
 
 /** All that the history of one car says to the next keeper. */
@@ -94,6 +95,8 @@ export interface HistoryInput {
   /** The photograph on the first page, by the digest of its file in the pack. */
   readonly cover: string | null;
   readonly previous: readonly HistoryPrevious[];
+  /** The keeper chose to put in no papers, or some only. */
+  readonly papersLeftOut: boolean;
   readonly currency: string;
   readonly car: Car;
   readonly odometer: string | null;

@@ -16,14 +16,14 @@ const OUTCOME: Readonly<Record<string, string>> = { done: 'done', good: 'good', 
 /** The records, latest first, each with when it was written down, what it holds of a full entry, and its papers. */
 export function historyRecordBlocks(input: HistoryInput): Block[] {
   const intro = input.records.length === 0 ? [paragraph('No work is recorded.')] : [];
-  return [heading(2, 'Work records'), ...intro, ...input.records.flatMap((one) => recordBlocks(one, input.currency))];
+  return [heading(2, 'Work records'), ...intro, ...input.records.flatMap((one) => recordBlocks(one, input))];
 }
 
-function recordBlocks(one: HistoryWork, currency: string): Block[] {
+function recordBlocks(one: HistoryWork, { currency, previous }: HistoryInput): Block[] {
   const { record } = one;
   return [
     heading(3, `${sayDate(record.date)}: ${record.title}`),
-    { kind: 'facts', rows: factsOf(one) },
+    { kind: 'facts', rows: factsOf(one, previous.every((pack) => pack.path !== null)) },
     linesTable(record),
     ...costBlocks(one, currency),
     ...(record.note === '' ? [] : [paragraph(record.note)]),
@@ -39,10 +39,10 @@ function linesTable({ title, lines }: HistoryWork['record']): Block {
   return table(`Lines of ${title}`, [['Line', 4], ['Work', 1], ['Outcome', 2], ['Note', 3]], rows);
 }
 
-function factsOf({ record, enteredOn, written, odometer, score, withheld, earlierKeeper }: HistoryWork): [string, string][] {
+function factsOf({ record, enteredOn, written, odometer, score, withheld, earlierKeeper }: HistoryWork, isProven: boolean): [string, string][] {
   const missing = [score.what ? null : 'what was done', score.when ? null : 'a date noted at the time', score.who ? null : 'who did it', score.approved ? null : 'who approved it'].filter((part) => part !== null);
   const rows: [string, string | null][] = [
-    ['Keeper', earlierKeeper ? 'an earlier one; proven by the pack in data/previous' : null],
+    ['Keeper', earlierKeeper ? `an earlier one; ${isProven ? 'proven by the pack in data/previous' : 'not proven here, for the earlier pack is left out'}` : null],
     ['Written down', `${WRITTEN[written]} (${sayDate(enteredOn)})`],
     ['Where', record.place === 'home' ? 'at home' : `at a garage${record.placeName === null ? '' : `: ${record.placeName}`}`],
     ['Done by', record.doneBy],

@@ -33,8 +33,8 @@ export function coverBlocks(input: HistoryInput, title: string): Block[] {
 
 function previousBlocks({ previous }: HistoryInput): Block[] {
   if (previous.length === 0) return [];
-  const rows = previous.map((one) => [one.name, sayDate(one.composedOn), String(one.rows), one.path]);
-  return [table('Histories of earlier keepers, in this pack as they were handed over', [['Name', 3], ['Made on', 2], ['Entries', 1, 'right'], ['In the pack', 4]], rows)];
+  const rows = previous.map((one) => [one.name, sayDate(one.composedOn), String(one.rows), one.path ?? 'left out']);
+  return [table(previous.some((one) => one.path === null) ? 'Histories of earlier keepers, left out of this pack' : 'Histories of earlier keepers, in this pack as they were handed over', [['Name', 3], ['Made on', 2], ['Entries', 1, 'right'], ['In the pack', 4]], rows)];
 }
 
 function notice(text: string): Block {
@@ -47,11 +47,13 @@ export interface HistorySummary {
   readonly gaps: readonly string[];
   readonly open: readonly string[];
   readonly withheld: readonly string[];
+  /** Of what is withheld, what is said of the packs of earlier keepers. */
+  readonly earlier: readonly string[];
 }
 
 /** The summary of a history in words, with each gap by its item. */
 export function historySummary(input: HistoryInput): HistorySummary {
-  return { figures: figures(input), gaps: input.items.flatMap((one) => one.gaps.map((gap) => `${one.name}: ${gap}`)), open: openLines(input), withheld: withheldLines(input) };
+  return { figures: figures(input), gaps: input.items.flatMap((one) => one.gaps.map((gap) => `${one.name}: ${gap}`)), open: openLines(input), withheld: withheldLines(input), earlier: previousLines(input) };
 }
 
 /** One page: what there is in figures, what is late or open, what was kept back. */
@@ -91,7 +93,8 @@ function openBlocks(input: HistoryInput): Block[] {
 }
 
 /** What the keeper kept back. That whole entries could be left out cannot be told by any list, and is said with how to check. */
-function withheldLines({ withheldFields, papers, period }: HistoryInput): string[] {
+function withheldLines(input: HistoryInput): string[] {
+  const { withheldFields, papers, period } = input;
   const without = papers.filter((one) => one.path === null);
   const nameless = without.filter((one) => one.sha256 === null).length;
   return [
@@ -99,6 +102,18 @@ function withheldLines({ withheldFields, papers, period }: HistoryInput): string
     ...(without.length === 0 ? [] : [`${without.length} of ${papers.length} papers, each named under Papers by its digest${nameless === 0 ? '' : `, but for ${nameless} of which parts are blacked out elsewhere`}.`]),
     ...blackedOutLines(papers),
     ...(isWhole(period) ? [] : [`All that is dated outside the days shown. ${sayPeriod(period) ?? ''}`]),
+    ...previousLines(input),
+  ];
+}
+
+/** What the packs of earlier keepers hand over all the same, or what is not proven without them. */
+function previousLines({ previous, withheld, period, papersLeftOut }: HistoryInput): string[] {
+  const names = (packs: HistoryInput['previous']) => packs.map((one) => one.name).join(', ');
+  const [whole, left] = [previous.filter((one) => one.path !== null), previous.filter((one) => one.path === null)];
+  const holdsBack = withheld.size > 0 || papersLeftOut || !isWhole(period);
+  return [
+    ...(whole.length === 0 || !holdsBack ? [] : [`Nothing of what an earlier keeper handed over: that pack goes along whole and unaltered (${names(whole)}), and shows fields, papers and days that are withheld elsewhere in this pack.`]),
+    ...(left.length === 0 ? [] : [`The packs of earlier keepers (${names(left)}). What earlier keepers recorded stands here as it was taken over, and cannot be proven from this pack.`]),
   ];
 }
 

@@ -41,6 +41,7 @@ export interface HistoryChoice {
   readonly period: PackPeriod;
   readonly cover: string | null;
   readonly previous: HistoryInput['previous'];
+  readonly papersLeftOut: boolean;
   /** Amendments of each record, by its id, in order. */
   readonly amendments: ReadonlyMap<string, readonly { readonly on: LocalDate; readonly why: string }[]>;
   /** Where each chosen paper stands in the pack, by its digest. */
@@ -65,6 +66,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     withheldFields: [...withheld].sort().map(withheldWords),
     cover: choice.cover,
     previous: choice.previous,
+    papersLeftOut: choice.papersLeftOut,
     currency: choice.currency,
     car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
     odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,

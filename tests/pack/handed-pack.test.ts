@@ -71,6 +71,6 @@ describe('a pack looked at before it is written', () => {
     const entered = await host.must('record.add', { car: 'pip', lines: [{ name: 'Bulb' }] });
     await host.must('pack.preview', { car: 'pip' });
     await host.must('entry.withdraw', { entries: [...entered.undo] });
-    expect(await host.must('pack.papers', { car: 'pip' })).toEqual({ papers: [] });
+    expect(await host.must('pack.papers', { car: 'pip' })).toEqual({ papers: [], previous: [] });
   });
 });

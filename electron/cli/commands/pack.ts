@@ -8,14 +8,15 @@ export const packCommand: Command = {
   name: 'pack',
   does: 'writes the history pack of a car',
   usage: [
-    'pack CAR --out DIR [--from DATE] [--to DATE] [--withhold FIELD,...] [--papers ID,... | --no-papers] [--cover ID] [--letter] [--name-originals]',
+    'pack CAR --out DIR [--from DATE] [--to DATE] [--withhold FIELD,...] [--papers ID,... | --no-papers] [--cover ID] [--letter] [--name-originals] [--with-previous | --without-previous]',
     '',
     '--from and --to: what is dated outside is left out, and the pack says so. ID is the SHA-256 of a paper.',
     '--name-originals: copies in which parts are blacked out name their papers by digest, which proves more and may let one try for what is black.',
+    '--with-previous: packs of earlier keepers go along whole, with what is withheld here. --without-previous: they are left out, and what came with them is not proven.',
     `FIELD is one of ${WITHHOLDABLE.join(', ')}.`,
   ],
   options: {
-    out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, 'name-originals': { type: 'boolean' }, letter: { type: 'boolean' },
+    out: { type: 'string' }, withhold: { type: 'string' }, 'no-papers': { type: 'boolean' }, 'name-originals': { type: 'boolean' }, 'with-previous': { type: 'boolean' }, 'without-previous': { type: 'boolean' }, letter: { type: 'boolean' },
     from: { type: 'string' }, to: { type: 'string' }, papers: { type: 'string' }, cover: { type: 'string' },
   },
   looks: true,
@@ -31,6 +32,8 @@ export const packCommand: Command = {
     const [first, last] = [dayOf(from), dayOf(to)];
     if (!first.ok) return refused(first.refusal);
     if (!last.ok) return refused(last.refusal);
+    const [withPrevious, withoutPrevious] = [input.options['with-previous'] === true, input.options['without-previous'] === true];
+    if (withPrevious && withoutPrevious) return wrongUse('pack takes --with-previous or --without-previous, not both.');
     const reply = await (await input.host()).call('pack.write', {
       car,
       out,
@@ -39,12 +42,13 @@ export const packCommand: Command = {
       onlyPapers: listed(papers),
       cover: typeof cover === 'string' ? cover : null,
       nameOriginals: input.options['name-originals'] === true,
+      previous: withPrevious ? 'whole' : withoutPrevious ? 'left-out' : null,
       period: { from: first.value, to: last.value },
       paperSize: input.options['letter'] === true ? 'LETTER' : 'A4',
     });
     if (!reply.ok) return refused(reply.refusal);
-    const { path, files, seal } = reply.value;
-    return done(reply.value, `${path}\n${files} files. The seal of the journal, to be kept apart from the pack:\n${seal}`);
+    const { path, files, seal, notes } = reply.value;
+    return done(reply.value, `${path}\n${notes.map((note) => `${note}\n`).join('')}${files} files. The seal of the journal, to be kept apart from the pack:\n${seal}`);
   },
 };
 

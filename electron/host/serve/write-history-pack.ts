@@ -6,7 +6,7 @@ import { ok, type Result } from '../../../shared-core/result/result.ts';
 import { writePack } from '../../pack/write-pack.ts';
 import { countEntries } from '../../store/journal-table.ts';
 import { forgetSeal, noteSealGiven } from '../../store/seal-table.ts';
-import { composeHistoryPack, type HistoryPack, type PackChoice } from '../compose-history-pack.ts';
+import { composeHistoryPack, previousSaid, type HistoryPack, type PackChoice } from '../compose-history-pack.ts';
 import { fileRefusal } from '../file-refusal.ts';
 import { makeFolder } from '../make-folder.ts';
 import type { HostContext } from '../host-context.ts';
@@ -15,10 +15,12 @@ import type { HostContext } from '../host-context.ts';
 export async function writeHistoryPack(
   context: HostContext,
   request: PackChoice & { readonly car: string; readonly out: string | null },
-): Promise<Result<{ path: string; name: string; files: number; bytes: number; seal: string }>> {
+): Promise<Result<{ path: string; name: string; files: number; bytes: number; seal: string; notes: string[] }>> {
   const household = context.household();
   const car = findCar(household.facts, request.car);
   if (!car.ok) return car;
+  const said = previousSaid(household.facts, car.value, request);
+  if (!said.ok) return said;
   const out = resolve(request.out ?? join(household.folder, 'packs'));
   try {
     makeFolder(out);
@@ -27,7 +29,7 @@ export async function writeHistoryPack(
   }
   const composed = await composeAtRest(context, request);
   if (!composed.ok) return composed;
-  const { pack, head } = composed.value;
+  const { pack, head, summary } = composed.value;
   // Noted before the pack is there: whatever breaks off here, no entry that a pack holds can be withdrawn.
   const noted = noteSealGiven(household.store, head, context.world.now());
   const written = await writePack(pack, out);
@@ -36,7 +38,7 @@ export async function writeHistoryPack(
     return written;
   }
   const seal = sealText(makeSeal(head, household.key.fingerprint, household.key.sign));
-  return ok({ path: written.value, name: pack.name, files: pack.files.length, bytes: pack.files.reduce((sum, file) => sum + file.size, 0), seal });
+  return ok({ path: written.value, name: pack.name, files: pack.files.length, bytes: pack.files.reduce((sum, file) => sum + file.size, 0), seal, notes: [...summary.earlier] });
 }
 
 /** Composing takes a while, and what is entered or withdrawn meanwhile would be in it by half: then it is composed again. */

@@ -22,6 +22,7 @@ interface Draft {
   readonly prices: boolean;
   readonly names: boolean;
   readonly numbers: boolean;
+  readonly previous: string;
   readonly paperSize: string;
 }
 
@@ -30,7 +31,7 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
   const [written, setWritten] = useState<ReplyOf<'pack.write'> | null>(null);
   const entry = useEntry({
     key: `pack.write ${car.id}`,
-    start: { papers: true, prices: false, names: false, numbers: false, paperSize: 'A4' } satisfies Draft as Draft,
+    start: { papers: true, prices: false, names: false, numbers: false, previous: '', paperSize: 'A4' } satisfies Draft as Draft,
     send: (draft) => runLong('pack.write', requestOf(draft, car.id)),
     onDone: (reply: ReplyOf<'pack.write'>) => setWritten(reply),
   });
@@ -44,6 +45,7 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
         <Checkbox {...bindTick(entry, 'names')} label={tell('pack.names')} />
         <Checkbox {...bindTick(entry, 'numbers')} label={tell('pack.numbers')} />
       </FieldGroup>
+      {(entry.draft.previous !== '' || entry.at('previous').error !== undefined) && <NativeSelect {...bindText(entry, 'previous')} label={tell('pack.previous-any')} data={[{ value: '', label: tell('pack.previous-none') }, { value: 'whole', label: tell('pack.previous-whole') }, { value: 'left-out', label: tell('pack.previous-left-out') }]} />}
       <NativeSelect {...bindText(entry, 'paperSize')} label={tell('pack.size')} data={[{ value: 'A4', label: tell('pack.size-a4') }, { value: 'LETTER', label: tell('pack.size-letter') }]} />
       <p>{tell('pack.out')}</p>
       <p>{tell('pack.sealed')}</p>
@@ -53,5 +55,5 @@ export function PackForm({ view: { car }, onClose }: PackFormProps) {
 
 function requestOf(draft: Draft, car: string): RequestOf<'pack.write'> {
   const withhold = (['prices', 'names', 'numbers'] as const).flatMap((group) => (draft[group] ? WITHHELD_GROUPS[group] : []));
-  return { car, papers: draft.papers, withhold, paperSize: draft.paperSize as 'A4' };
+  return { car, papers: draft.papers, withhold, previous: draft.previous === '' ? null : (draft.previous as 'whole'), paperSize: draft.paperSize as 'A4' };
 }

@@ -13,6 +13,7 @@ export function PackWritten({ written, onClose }: PackWrittenProps) {
   return (
     <div className={styles.written}>
       <p role="status" className={styles.done}>{tell('pack.done', { files: written.files })}</p>
+      {written.notes.map((note) => <p key={note}>{note}</p>)}
       <dl>
         <dt>{tell('pack.path')}</dt>
         <dd className={styles.path}>{written.path}</dd>
