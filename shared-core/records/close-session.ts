@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { addDays } from '../calendar/local-date.ts';
 import { renewalSchema } from '../care/renewal.ts';
 import { measurementSchema } from '../care/measurement.ts';
 import { recordReadingReply } from '../fleet/recorded-reading.ts';
@@ -11,6 +12,7 @@ import { ok, refuse, type Result } from '../result/result.ts';
 import { LONGEST_NOTE, sessionSchema, sessionSet, type Session } from '../sessions/session.ts';
 import { taskKey, taskRefSchema } from '../sessions/task-ref.ts';
 import { keptSession } from '../work/begin-work.ts';
+import { begunWork } from '../work/doing.ts';
 import { followUpSchema } from '../work/follow-up.ts';
 import { endedSpans } from '../work/take-time.ts';
 import { dayOfValue, valuesOf } from '../work/read-at-step.ts';
@@ -22,6 +24,9 @@ import { keepWaste } from './keep-waste.ts';
 import { observationSchema } from './observation.ts';
 import { recordedSince } from './recorded-since.ts';
 import { workRecorded, workRecordSchema } from './work-record.ts';
+
+/** Who plans after the work was done does so soon after: what is further back is asked about. Our own rule. */
+const DAYS_BEFORE_PLANNED = 31;
 
 /**
  * Closes a session: one record for each car worked on, with its reading, what was measured, the lots that were used and the photographs; what
@@ -46,6 +51,8 @@ export const closeSession = change({
     const session = found.value;
     const date = request.date ?? dayOfLastWork(facts, session) ?? moment.today;
     if (date > moment.today) return refuse('date-in-future', { date }, ['date']);
+    const early = request.sure ? null : tooEarly(facts, session, date);
+    if (early !== null) return refuse('closed-before-work', { date, from: early }, ['sure']);
     const amiss = amissIn(facts, session, request);
     if (amiss !== null) return { ok: false, refusal: amiss };
     const closed = closeCars(facts, session, { ...request, date }, moment);
@@ -81,6 +88,14 @@ export const closeSession = change({
   },
 });
 
+/** The day before which the work can hardly have been done, where a day is before it: that on which it was begun here, or a month before it was planned. */
+function tooEarly(facts: Facts, session: Session, date: Session['day']): Session['day'] | null {
+  const begun = facts.get(begunWork, session.id)?.on ?? null;
+  // Work that came from another session was begun there.
+  const from = begun === null ? addDays(session.madeOn, -DAYS_BEFORE_PLANNED) : daysOfWork(facts, session).reduce((first, on) => (on < first ? on : first), begun);
+  return date < from ? from : null;
+}
+
 /** Car by car, each seeing what the ones before took off the shelf. */
 function closeCars(facts: Facts, session: Session, request: CloseSessionRequest & { readonly date: Session['day'] }, moment: Moment): Result<readonly ClosedCar[]> {
   const sofar = overlayFacts(facts);
@@ -96,6 +111,9 @@ function closeCars(facts: Facts, session: Session, request: CloseSessionRequest 
 
 /** The day of the last tick or of what was read last; null where there is neither. */
 export function dayOfLastWork(facts: Facts, session: Session): Session['day'] | null {
-  const days = [...ticksOf(facts, session.id).map((tick) => tick.on), ...valuesOf(facts, session.id).map(dayOfValue)];
-  return days.reduce<Session['day'] | null>((last, on) => (last === null || on > last ? on : last), null);
+  return daysOfWork(facts, session).reduce<Session['day'] | null>((last, on) => (last === null || on > last ? on : last), null);
+}
+
+function daysOfWork(facts: Facts, session: Session): readonly Session['day'][] {
+  return [...ticksOf(facts, session.id).map((tick) => tick.on), ...valuesOf(facts, session.id).map(dayOfValue)];
 }

@@ -1,6 +1,6 @@
 import { say } from '../result/words/say.ts';
 import { unitText } from '../units/unit-text.ts';
-import type { StepValue } from '../work/doing.ts';
+import type { StepValue, Tick } from '../work/doing.ts';
 import type { DoingStep } from './doing-schema.ts';
 
 /** As the line and the record itself allow. */
@@ -19,10 +19,20 @@ export interface NoteLine {
  * What a task's line in the record says beside its outcome: the torques that were given, and the steps that were left out with their reason.
  * What was measured stands in measurements of its own.
  */
-export function notesOfTask(task: string, steps: readonly DoingStep[]): readonly string[] {
+export function notesOfTask(task: string, steps: readonly DoingStep[], told: Told): readonly string[] {
   const own = steps.filter((step) => step.of.some((ref) => ref.task === task));
   const left = own.flatMap((step) => (step.tick?.as === 'left-out' ? [say({ key: 'closing-left-out', values: { step: shortened(step.text), why: step.tick.note } })] : []));
-  return [...torqueNotes(own.flatMap((step) => step.values)), ...left];
+  // The sheet was changed while the work was in hand: what was told of a step that is gone stands all the same.
+  const [shown, ticked] = [new Set(own.flatMap((step) => step.values.map((one) => one.id))), new Set(own.flatMap((step) => step.tick?.id ?? []))];
+  const values = told.values.filter((one) => one.at.task === task && !shown.has(one.id));
+  const gone = told.ticks.filter((one) => one.as === 'left-out' && !ticked.has(one.id) && one.of.some((ref) => ref.task === task));
+  return [...torqueNotes([...own.flatMap((step) => step.values), ...values]), ...left, ...gone.map((one) => say({ key: 'closing-left-out-gone', values: { why: one.note } }))];
+}
+
+/** All that was read and ticked in a session. */
+export interface Told {
+  readonly values: readonly StepValue[];
+  readonly ticks: readonly Tick[];
 }
 
 /** The torques among what was read. */

@@ -18,6 +18,7 @@ import type { Disposal } from '../work/disposal.ts';
 import { followUps } from '../work/follow-up.ts';
 import { secondsBetween } from '../work/instant.ts';
 import { valuesOf } from '../work/read-at-step.ts';
+import { ticksOf } from '../work/tick-step.ts';
 import { countedSpans, vouchedUntil } from '../work/signs-of-work.ts';
 import { spansOf, vouchedSeconds } from '../work/take-time.ts';
 import { workedTasks } from '../work/worked-on.ts';
@@ -96,7 +97,7 @@ function recordedOf(facts: Facts, session: Session, { task, key, name }: CarJob[
 function taskOf(facts: Facts, session: string, car: string, task: CarJob['tasks'][number], doing: Doing, seconds: number): { readonly task: ClosingTask; readonly rest: readonly string[] } {
   const item = task.task.kind === 'item' ? facts.get(serviceItems, task.task.id) : null;
   const steps = doing.steps.filter((step) => step.of.some((ref) => ref.task === task.key));
-  const { note, rest } = lineNote(notesOfTask(task.key, steps));
+  const { note, rest } = lineNote(notesOfTask(task.key, steps, { values: valuesOf(facts, session), ticks: ticksOf(facts, session) }));
   const worked = workedTasks(facts, session).has(task.key);
   const open = facts.ofCar(followUps, car).filter((one) => one.doneOn === null);
   return {

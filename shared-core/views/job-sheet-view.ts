@@ -6,6 +6,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { rememberedFacts } from '../journal/remembered-facts.ts';
 import { taskTools, tools } from '../parts/tool.ts';
+import { workRecords } from '../records/work-record.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
 import { sessions } from '../sessions/session.ts';
@@ -17,6 +18,7 @@ import { jobCautions, jobDisposal, type CarTasks } from './job-cautions.ts';
 import { jobOfCar, type CarTask } from './job-of-car.ts';
 import { jobParts } from './job-parts.ts';
 import { jobSheetSchema, sheetViewSchema, type JobSheet } from './job-sheet-view-schema.ts';
+import { ownMinutes } from './own-minutes.ts';
 import { sessionView, type SessionView } from './session-view.ts';
 
 /** The job sheet of a session: all that it needs in hand, car by car and in order of work. */
@@ -77,7 +79,7 @@ function groupedByCar(facts: Facts, view: SessionView): readonly CarTasks[] {
 
 function carTask(facts: Facts, { task, name, done }: SessionView['tasks'][number]): CarTask {
   const item = task.kind === 'item' ? facts.get(serviceItems, task.id) : null;
-  return { ref: task, key: taskKey(task), name, done, minutes: item?.minutes ?? null, access: item?.access ?? [], sheet: item === null ? null : facts.get(taskSheets, item.id) };
+  return { ref: task, key: taskKey(task), name, done, minutes: item === null ? null : (ownMinutes(item, facts.ofCar(workRecords, item.car))?.minutes ?? null), access: item?.access ?? [], sheet: item === null ? null : facts.get(taskSheets, item.id) };
 }
 
 /** The tools of the steps, and those that the household says a task takes. */

@@ -48,10 +48,11 @@ export interface ClosingChanges {
   readonly cars: Readonly<Record<string, CarChanges>>;
   readonly wastes: Readonly<Record<string, boolean>>;
   readonly wasteWhere: string;
+  readonly sure: boolean;
 }
 
 /** A form in which nobody has typed yet. */
-export const UNCHANGED: ClosingChanges = { date: null, cars: {}, wastes: {}, wasteWhere: '' };
+export const UNCHANGED: ClosingChanges = { date: null, cars: {}, wastes: {}, wasteWhere: '', sure: false };
 
 /** A task as it is told; an obligation was met or not. */
 export interface TaskDraft {

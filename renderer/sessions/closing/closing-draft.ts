@@ -13,6 +13,7 @@ export function composeClosing(draft: ClosingChanges, closing: Closing, currency
   return read.whole({
     session: closing.session.id,
     date: read.date('date', draft.date ?? closing.date),
+    sure: draft.sure,
     cars: closing.cars.map((car, at) => carRequest(car, draft.cars[car.car] ?? {}, `cars.${at}.`, read, currency)),
     wastes: leftOver(closing, draft).flatMap(({ what, name, kept }) => ((draft.wastes[what] ?? kept) ? [{ what: name, where: textOrNull(draft.wasteWhere) }] : [])),
   });

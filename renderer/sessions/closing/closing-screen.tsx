@@ -1,8 +1,9 @@
+import { Checkbox } from '@mantine/core';
 import { Link, useLocation } from 'wouter';
 import type { Closing } from '../../../shared-core/views/closing-schema.ts';
 import { Asked } from '../../ui/asked.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
-import { bindText } from '../../ui/form/bind.ts';
+import { bindText, bindTick } from '../../ui/form/bind.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { minutesWords } from '../../ui/due-words.ts';
@@ -55,6 +56,8 @@ function ClosingForm({ closing }: { readonly closing: Closing }) {
   return (
     <EntryForm entry={entry} submit={tell('closing.submit')} onCancel={() => go('/sessions')}>
       <div className={styles.reading}><DateField {...entry.at('date')} value={draft.date ?? closing.date} onChange={(date) => set({ date })} max={closing.today} label={tell('closing.date')} /></div>
+      {/* Asked only where something is unlikely. */}
+      {(draft.sure || entry.at('sure').error !== undefined) && <Checkbox {...bindTick(entry, 'sure')} error={entry.at('sure').error !== undefined} label={tell('closing.sure')} />}
       {closing.ranOn !== null && <p role="note">{tell('closing.ran-on', { name: closing.ranOn.name, time: hourOf(closing.ranOn.after), minutes: minutesWords(closing.ranOn.minutes) })}</p>}
       {closing.cars.map((car, at) => (
         <CarClosing key={car.car} car={car} told={draft.cars[car.car] ?? {}} at={at} place={entry.at} group={entry.atGroup} currency={currency} garage={closing.session.placeKind === 'garage'} onChange={(next) => set({ cars: { ...draft.cars, [car.car]: { ...draft.cars[car.car], ...next } } })} />

@@ -28,6 +28,7 @@ export const CLOSING_WORDS = {
   'closing.shelf': 'Taken off the shelf',
   'closing.lot': '{part}, {unit}',
   'closing.lot-for': 'for {task}',
+  'closing.sure': 'It was so',
   'closing.measured': 'Measured, kept with the car',
   'closing.fresh': 'of the new part',
   'closing.fresh-of': 'Of the new part: {what}',

@@ -13,6 +13,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
 
   'closing-torque': '{name} {value}',
   'closing-measured': '{what} {value}',
+  'closing-left-out-gone': 'left out: a step that is no longer on the sheet ({why})',
   'closing-left-out': 'left out: {step} ({why})',
   'closing-about': '{task}: {note}',
   'closing-more': 'and {n} more, in the steps of the session',
@@ -74,6 +75,7 @@ export const DOING_WORDS: Readonly<Record<string, string>> = {
   'car-not-told': 'Something was done on {car} in this session, and nothing is said of it: say how its tasks went too.',
   'task-not-told': 'Some steps of {task} were done, and nothing is said of it: say how it went.',
   'task-recorded': '{task} is recorded already, on {on}. Leave it out here; or be sure that it was done once more.',
+  'closed-before-work': 'The {date} is before {from}, when this work was planned or begun. Correct the day; or be sure that it was done then.',
   'closing-note-too-long': 'Nothing was done on this car, so its notes stand with the session, which holds {most} characters: they are {over} too long.',
   'nothing-done': 'Nothing was done in this session: move it to another day, or cancel it.',
   'nothing-done-on-car': 'Nothing of this car’s work was done, so no record holds this: it goes with a line that was done. Take it out here, or say what was done.',

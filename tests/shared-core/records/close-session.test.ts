@@ -64,6 +64,18 @@ describe('the closing of a session is proposed', () => {
     expect(household.must('work.closing', { session }).cars[0]?.tasks[0]?.note).toBe('left out: Set the reminder back (no reminder in this car)');
   });
 
+  test.each<[string, (household: MemoryHousehold) => void, string]>([
+    ['taken away', (household) => void household.must('sheet.remove', { item: 'oil' }), 'Drain plug 30 N·m; left out: a step that is no longer on the sheet (bolt seized)'],
+    ['written anew', (household) => void household.must('sheet.set', { item: 'oil', steps: [{ text: 'Another way.' }] }), 'Drain plug 30 N·m; left out: a step that is no longer on the sheet (bolt seized)'],
+    ['left as it is', () => undefined, 'Drain plug 30 N·m; left out: Take the undertray off (bolt seized)'],
+  ])('torques and reasons stand in the note though the sheet was %s meanwhile', (_how, changed, note) => {
+    const { household, session } = begunHousehold(['oil']);
+    household.must('work.tick', { session, of: [{ task: 'item/oil', step: 'step-1' }], as: 'left-out', note: 'bolt seized' });
+    household.must('work.read', { session, at: { task: 'item/oil', step: 'step-2' }, read: { kind: 'torque', name: 'Drain plug', typed: { value: 30, unit: 'Nm' } } });
+    changed(household);
+    expect(household.must('work.closing', { session }).cars[0]?.tasks[0]?.note).toBe(note);
+  });
+
   test('with the day of the last tick, or that of the session where nothing was ticked', () => {
     const { household, session } = begunHousehold(['oil']);
     household.on('2026-12-07');
@@ -119,6 +131,21 @@ describe('a session is closed', () => {
     household.must('session.close', { session, date: SESSION_DAY as never, cars: [{ car: 'pip', lines: [{ item: 'oil' }, { item: 'polish', outcome: 'not-done' }] }] });
     expect(before).toEqual(household.must('work.show', { session }).spent.map(({ key, minutes, done }) => [key, minutes, done]));
     expect(before.sort()).toEqual([['item/brakes', 15, true], ['item/polish', 25, false]]);
+  });
+
+  test('on a day before the work was begun, or long before it was planned, only where one is sure', () => {
+    const begun = begunHousehold(['oil']);
+    const lines = { cars: [{ car: 'pip', lines: [{ item: 'oil' }] }] };
+    const close = ({ household, session }: typeof begun, date: string, sure?: boolean) => household.call('session.close', { session, date: date as never, ...lines, ...(sure === undefined ? {} : { sure }) });
+    expect(close(begun, '2026-12-04')).toMatchObject({ refusal: { code: 'closed-before-work', path: ['sure'], values: { date: '2026-12-04', from: SESSION_DAY } } });
+    expect(close(begun, '2026-12-04', true)).toMatchObject({ ok: true });
+    // From paper: planned on 25 November, and a month before that.
+    const planned = () => {
+      const household = householdWithSession(['oil']).on(SESSION_DAY);
+      return { household, session: sessionOf(household) };
+    };
+    expect(close(planned(), '2026-10-24')).toMatchObject({ refusal: { code: 'closed-before-work', values: { from: '2026-10-25' } } });
+    expect(close(planned(), '2026-10-25')).toMatchObject({ ok: true });
   });
 
   test('ends the time that still runs', () => {
