@@ -6,6 +6,7 @@ import { standingPlaces } from '../sessions/place.ts';
 import { isPinned, type Session } from '../sessions/session.ts';
 import { taskKey } from '../sessions/task-ref.ts';
 import type { Booking } from '../work/booking.ts';
+import { doneByGarage, undoneLines } from '../work/booking-rounds.ts';
 import { isUnderway } from '../work/booking-state.ts';
 import { wantedOfTasks } from '../work/wanted-of-tasks.ts';
 import { doneSince } from './plan-input.ts';
@@ -18,7 +19,7 @@ export function bookingNotes(facts: Facts, session: Session, booking: Booking): 
   const asked = nameOf(booking.place);
   if (underway && session.state === 'cancelled') return [{ key: 'booking-note-session-cancelled', values: { place: asked } }];
   if (underway && booking.place !== session.place) return [{ key: 'booking-note-other-place', values: { asked, place: nameOf(session.place) } }];
-  if (booking.place !== session.place) return [];
+  if (booking.place !== session.place) return notRecorded(facts, session, booking);
   const quote = booking.quotes.find((one) => one.id === booked?.quote) ?? null;
   return [
     ...(underway && isPinned(session) && booked !== null && booked.day !== session.day ? [{ key: 'booking-note-other-day', values: { booked: booked.day, day: session.day } }] : []),
@@ -26,6 +27,7 @@ export function bookingNotes(facts: Facts, session: Session, booking: Booking): 
     ...(booked !== null && quote?.validUntil != null && quote.validUntil < booked.on ? [{ key: 'booking-note-quote-over', values: { valid: quote.validUntil, on: booked.on } }] : []),
     ...(underway ? carsThatLeft(facts, booking, asked) : []),
     ...(underway || booking.askedOn === null ? tasksApart(facts, session, booking) : []),
+    ...leftUndone(facts, session, booking),
     ...notRecorded(facts, session, booking),
   ];
 }
@@ -40,14 +42,22 @@ function carsThatLeft(facts: Facts, { wanted }: Booking, place: string): Message
 function tasksApart(facts: Facts, session: Session, booking: Booking): Message[] {
   const held = new Set(session.tasks.map(taskKey));
   const asked = new Set(booking.wanted.flatMap((one) => (one.task === null ? [] : [taskKey(one.task)])));
+  const done = doneByGarage(booking);
   const gone = booking.wanted.filter((one) => one.task !== null && !held.has(taskKey(one.task)));
-  const fresh = wantedOfTasks(facts, session).filter((one) => one.task !== null && !asked.has(taskKey(one.task)) && !doneSince(facts, one.task, session));
+  const fresh = wantedOfTasks(facts, session).filter((one) => one.task !== null && !asked.has(taskKey(one.task)) && !done.has(taskKey(one.task)) && !doneSince(facts, one.task, session));
   return [...gone.map((one) => ({ key: 'booking-note-gone-task', values: { text: one.text } })), ...fresh.map((one) => ({ key: 'booking-note-new-task', values: { text: one.text } }))];
 }
 
-/** What the garage has done and no record or renewal says yet. */
-function notRecorded(facts: Facts, session: Session, { cameBack, wanted }: Booking): Message[] {
-  const done = (cameBack?.lines ?? []).flatMap((line) => (line.as === 'done' ? (wanted.find((one) => one.id === line.wanted) ?? []) : []));
+/** What the garage was asked for and has not done, while the session still stands for it. */
+function leftUndone(facts: Facts, session: Session, { cameBack, wanted }: Booking): Message[] {
+  if (cameBack === null || !isPinned(session)) return [];
+  const left = undoneLines({ wanted, cameBack }).filter((line) => cameBack.lines.some((one) => one.wanted === line.id));
+  return left.filter(({ task }) => task === null || !doneSince(facts, task, session)).map(({ text }) => ({ key: 'booking-note-left-undone', values: { text } }));
+}
+
+/** What a garage has done, now or before, and no record or renewal says yet. */
+function notRecorded(facts: Facts, session: Session, booking: Booking): Message[] {
+  const done = [...(booking.earlier ?? []), booking].flatMap((round) => (round.cameBack?.lines ?? []).flatMap((line) => (line.as === 'done' ? (round.wanted.find((one) => one.id === line.wanted) ?? []) : [])));
   return done
     .filter((one) => one.task !== null && !doneSince(facts, one.task, session))
     .map((one) => ({ key: 'booking-note-not-recorded', values: { text: one.text, car: facts.get(cars, one.car)?.name ?? one.car } }));

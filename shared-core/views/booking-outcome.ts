@@ -2,7 +2,7 @@ import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { Message } from '../result/result.ts';
 import { amountText } from '../units/money.ts';
-import type { Booking, CameBackLine, Quote } from '../work/booking.ts';
+import type { Booking, BookingRound, CameBackLine, Quote } from '../work/booking.ts';
 import { chargedInAll, chargesDiffer, compareBooking, type ComparedQuote } from '../work/compare-booking.ts';
 import type { Outcome } from './booking-view-schema.ts';
 import { said } from './plan-said.ts';
@@ -10,7 +10,7 @@ import { said } from './plan-said.ts';
 type CameBack = NonNullable<Booking['cameBack']>;
 
 /** What came back against what was asked, and what was charged against the quote that it was booked by. */
-export function outcomeOf(facts: Facts, booking: Booking, byName: (quote: Quote) => string, currency: string): Outcome | null {
+export function outcomeOf(facts: Facts, booking: BookingRound, byName: (quote: Quote) => string, currency: string): Outcome | null {
   const back = booking.cameBack;
   if (back === null) return null;
   const quote = quoteHeld(booking);
@@ -32,17 +32,17 @@ export function outcomeOf(facts: Facts, booking: Booking, byName: (quote: Quote)
 }
 
 /** The quote it was booked by; where it was booked by none, the only one there is. */
-function quoteHeld({ booked, quotes }: Booking): Quote | null {
+function quoteHeld({ booked, quotes }: BookingRound): Quote | null {
   const by = quotes.find((one) => one.id === booked?.quote);
   return by ?? (quotes.length === 1 ? (quotes[0] ?? null) : null);
 }
 
-function carName(facts: Facts, booking: Booking, one: CameBackLine): string | null {
+function carName(facts: Facts, booking: BookingRound, one: CameBackLine): string | null {
   const car = [...booking.wanted, ...booking.unwanted].find((line) => line.id === (one.wanted ?? one.unwanted))?.car;
   return car === undefined ? null : (facts.get(cars, car)?.name ?? car);
 }
 
-function groupsOf(booking: Booking, quote: Quote, compared: ComparedQuote): Outcome['groups'] {
+function groupsOf(booking: BookingRound, quote: Quote, compared: ComparedQuote): Outcome['groups'] {
   const textOf = (id: string) => booking.wanted.find((one) => one.id === id)?.text ?? id;
   return compared.groups.map((group) => ({
     lines: group.lines.flatMap((at) => quote.lines[at]?.text ?? []),

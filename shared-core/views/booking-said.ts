@@ -5,7 +5,7 @@ import type { Facts } from '../journal/facts.ts';
 import type { Message } from '../result/result.ts';
 import { standingPlaces } from '../sessions/place.ts';
 import type { Session } from '../sessions/session.ts';
-import type { Booking } from '../work/booking.ts';
+import type { BookingRound } from '../work/booking.ts';
 import { bookingState, bookingStateSchema, type BookingState } from '../work/booking-state.ts';
 import { bookingOf } from '../work/find-booking.ts';
 import { said, saidSchema } from './plan-said.ts';
@@ -33,7 +33,7 @@ export function bookingShort(facts: Facts, session: Session, today: LocalDate): 
 }
 
 /** The state of a booking in words. */
-export function stateMessage(state: BookingState, booking: Booking | null, session: Pick<Session, 'day'>, askBy: LocalDate | null, askByPast: boolean): Message {
+export function stateMessage(state: BookingState, booking: BookingRound | null, session: { readonly day: string }, askBy: LocalDate | null, askByPast: boolean): Message {
   if (state === 'not-asked') return { key: askBy === null ? 'booking-state-not-asked' : askByPast ? 'booking-state-not-asked-past' : 'booking-state-not-asked-by', values: { day: askBy } };
   if (state === 'asked') return { key: 'booking-state-asked', values: { day: booking?.askedOn ?? null } };
   if (state === 'quoted') return { key: booking?.quotes.length === 1 ? 'booking-state-quoted-one' : 'booking-state-quoted', values: { n: booking?.quotes.length ?? 0 } };

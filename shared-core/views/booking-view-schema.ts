@@ -81,5 +81,7 @@ export const bookingViewSchema = z.object({
   cars: z.array(requestCarSchema),
   quotes: z.array(quoteViewSchema),
   outcome: outcomeSchema.nullable(),
+  /** What was asked for the session before, here or elsewhere, and is over: the oldest first. */
+  earlier: z.array(z.object({ placeName: z.string(), day: dateSchema.nullable(), state: bookingStateSchema, said: saidSchema, paper: z.string().nullable(), outcome: outcomeSchema.nullable() })),
 });
 export type BookingView = z.infer<typeof bookingViewSchema>;

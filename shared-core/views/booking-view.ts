@@ -10,8 +10,10 @@ import { compareNames } from '../result/compare-names.ts';
 import { ok, type Message } from '../result/result.ts';
 import { standingPlaces } from '../sessions/place.ts';
 import { isPinned } from '../sessions/session.ts';
+import { taskKey } from '../sessions/task-ref.ts';
 import { amountText } from '../units/money.ts';
-import type { Booking, Quote } from '../work/booking.ts';
+import type { Booking, BookingRound, Quote } from '../work/booking.ts';
+import { doneByGarage, roundsOver } from '../work/booking-rounds.ts';
 import { bookingState, isUnderway } from '../work/booking-state.ts';
 import { garageSession, type GarageSession } from '../work/find-booking.ts';
 import { quoteSum } from '../work/quote-sum.ts';
@@ -63,6 +65,19 @@ function viewOf(facts: Facts, found: GarageSession, currency: string, today: Loc
     cars: carsOf(facts, found, here).map((car) => requestCar(facts, found, here, car, today, leads)),
     quotes: (here?.quotes ?? []).map((quote) => quoteView(quote, here, nameOf(quote), currency, today)),
     outcome: here === null ? null : outcomeOf(facts, here, nameOf, currency),
+    earlier: (here === null ? roundsOver(booking) : (here.earlier ?? [])).map((round) => earlierOf(facts, round, currency)),
+  };
+}
+
+function earlierOf(facts: Facts, round: BookingRound, currency: string): BookingView['earlier'][number] {
+  const placeName = standingPlaces(facts).find((one) => one.place.id === round.place)?.place.name ?? round.place;
+  const day = round.cameBack?.doneOn ?? round.booked?.day ?? null;
+  const state = bookingState(round, round);
+  return {
+    placeName, day, state,
+    said: said(stateMessage(state, round, { day: day ?? '' }, null, false)),
+    paper: round.cameBack?.paper ?? null,
+    outcome: outcomeOf(facts, round, (quote) => quote.by ?? placeName, currency),
   };
 }
 
@@ -71,15 +86,16 @@ function carsOf(facts: Facts, { session }: GarageSession, booking: Booking | nul
   return [...ids].flatMap((id) => facts.get(cars, id) ?? []).sort((a, b) => compareNames(a.name, b.name));
 }
 
-function requestCar(facts: Facts, { session, place }: GarageSession, booking: Booking | null, car: Car, today: LocalDate, leads: LeadTimes): RequestCar {
+function requestCar(facts: Facts, { session, place, booking: last }: GarageSession, booking: Booking | null, car: Car, today: LocalDate, leads: LeadTimes): RequestCar {
   const care = careOf(facts, car, today, leads);
-  const last = care.use.points.at(-1)?.reading ?? null;
+  const done = doneByGarage(last);
+  const reading = care.use.points.at(-1)?.reading ?? null;
   const ofCar = <Line extends { readonly car: string }>(lines: readonly Line[] | undefined) => (lines ?? []).filter((one) => one.car === car.id);
   const plain = {
     car: car.id, carName: car.name, description: car.description, registration: car.registration,
-    odometer: last === null ? null : { value: last.typed.value, unit: last.typed.unit, on: last.date },
+    odometer: reading === null ? null : { value: reading.typed.value, unit: reading.typed.unit, on: reading.date },
     figures: requestFigures(facts, car, session),
-    wanted: booking === null ? ofCar(wantedOfTasks(facts, session)).map((one) => ({ ...one, id: null })) : ofCar(booking.wanted),
+    wanted: booking === null ? ofCar(wantedOfTasks(facts, session)).filter(({ task }) => task === null || !done.has(taskKey(task))).map((one) => ({ ...one, id: null })) : ofCar(booking.wanted),
     unwanted: ofCar(booking?.unwanted),
     bring: ofCar(booking?.bring),
     offersUnwanted: offersUnwanted(care, session),

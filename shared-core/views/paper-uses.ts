@@ -68,7 +68,7 @@ function usesOfHousehold(facts: Facts): Used[] {
     ...facts.all(deliveries).flatMap((one) => used(one.papers, 'delivery', one.id, { car: null, title: '', date: one.on })),
     ...facts.all(orderReturns).flatMap((one) => used(one.papers, 'return', one.id, { car: null, title: '', date: one.on })),
     ...facts.all(wastes).flatMap((one) => used([one.disposed?.paper], 'waste', one.id, { car: null, title: one.what, date: one.disposed?.on ?? null })),
-    ...facts.all(bookings).flatMap((one) => used([...one.quotes.map((quote) => quote.paper), one.cameBack?.paper], 'booking', one.id, { car: null, title: '', date: one.booked?.day ?? null })),
+    ...facts.all(bookings).flatMap((one) => used([...(one.earlier ?? []), one].flatMap((round) => [...round.quotes.map((quote) => quote.paper), round.cameBack?.paper]), 'booking', one.id, { car: null, title: '', date: one.booked?.day ?? null })),
     ...facts.all(stepPhotos).flatMap((one) => used([one.paper], 'session', one.session, { car: one.car, title: '', date: null })),
   ];
 }

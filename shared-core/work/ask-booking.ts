@@ -12,6 +12,7 @@ import { standingPlaces } from '../sessions/place.ts';
 import { isPinned } from '../sessions/session.ts';
 import { findTask, taskKey } from '../sessions/task-ref.ts';
 import { bookingSchema, broughtPartSchema, unwantedLineSchema, wantedLineSchema, type Booking } from './booking.ts';
+import { afterRounds, MOST_ROUNDS, roundsOver } from './booking-rounds.ts';
 import { isUnderway } from './booking-state.ts';
 import { bookingEntries, garageSession, type GarageSession } from './find-booking.ts';
 import { numberedLines } from './numbered-lines.ts';
@@ -28,6 +29,8 @@ const request = z.strictObject({
   digitalRecord: z.boolean().default(true),
   note: shape.note.default(''),
   contact: shape.contact.default(''),
+  /** Asks another time, after what came back was said; absent: where the day it was asked on is after that. */
+  anew: z.boolean().optional(),
 });
 type Asked = z.output<typeof request>;
 
@@ -36,7 +39,8 @@ export const bookingReplySchema = z.object({ booking: bookingSchema });
 
 /**
  * Writes what is asked of the garage of a kept session, or writes it anew: lines with an id that stands stay the same lines. After it
- * came to nothing it begins afresh. Where another garage was asked and still counts on the keeper, that one is told and dropped first.
+ * came to nothing it begins afresh, and what is over stays as it was. Where another garage was asked and still counts on the keeper, that
+ * one is told and dropped first.
  */
 export const askBooking = change({
   request,
@@ -50,13 +54,14 @@ export const askBooking = change({
     if (asked.askedOn !== null && asked.askedOn > today) return refuse('booking-asked-ahead', { day: asked.askedOn }, ['askedOn']);
     const other = found.value.booking;
     if (other !== null && other.place !== session.place && isUnderway(other)) return refuse('booking-stands-elsewhere', { asked: placeName(facts, other.place), place: place.name }, ['session']);
-    const standing = standingRequest(found.value);
-    const sound = [() => checkLines(facts, found.value, standing, asked), () => checkBrought(facts, asked), () => checkGone(standing, asked)].map((check) => check()).find((one) => !one.ok);
+    const standing = standingRequest(found.value, asked);
+    const sound = [() => checkLines(facts, found.value, standing, asked), () => checkBrought(facts, asked), () => checkGone(standing, asked), () => checkAskedOn(standing, asked)].map((check) => check()).find((one) => !one.ok);
     if (sound !== undefined && !sound.ok) return sound;
-    if (standing !== null && asked.askedOn === null && (standing.quotes.length > 0 || standing.booked !== null)) return refuse('booking-was-asked', {}, ['askedOn']);
-    const { session: id, ...rest } = asked;
+    const { session: id, anew: _anew, ...rest } = asked;
+    const rounds = roundsOver(found.value.booking);
+    if (standing === null && rounds.length > MOST_ROUNDS) return refuse('booking-rounds-too-many', {}, ['session']);
     const booking: Booking = {
-      ...(standing ?? { quotes: [], booked: null, cameBack: null }), ...rest, id, place: place.id, dropped: null,
+      ...(standing ?? { quotes: [], booked: null, cameBack: null, ...afterRounds(rounds) }), ...rest, id, place: place.id, dropped: null,
       wanted: numberedLines(asked.wanted, standing?.wanted ?? [], 'wanted'),
       unwanted: numberedLines(asked.unwanted, standing?.unwanted ?? [], 'unwanted'),
     };
@@ -69,8 +74,15 @@ function placeName(facts: Facts, id: string): string {
 }
 
 /** The request that goes on; null where one begins afresh. */
-function standingRequest({ session, booking }: GarageSession): Booking | null {
-  return booking === null || booking.dropped !== null || (booking.place !== session.place && booking.cameBack === null) ? null : booking;
+function standingRequest({ session, booking }: GarageSession, { askedOn, wanted, anew }: Asked): Booking | null {
+  if (booking?.cameBack != null && (anew ?? isAskedAfter(booking, booking.cameBack, { askedOn, wanted }))) return null;
+  return booking === null || booking.dropped !== null || booking.place !== session.place ? null : booking;
+}
+
+/** Asked after the work was done, or on that day for something else than what was answered: that is another request. */
+function isAskedAfter({ askedOn: before }: Booking, { doneOn, lines }: NonNullable<Booking['cameBack']>, { askedOn, wanted }: Pick<Asked, 'askedOn' | 'wanted'>): boolean {
+  if (askedOn === null || askedOn < doneOn) return false;
+  return askedOn > doneOn || (askedOn !== before && lines.some((line) => line.wanted !== null && !wanted.some((one) => one.id === line.wanted)));
 }
 
 function checkLines(facts: Facts, { session }: GarageSession, standing: Booking | null, asked: Asked): Result<unknown> {
@@ -112,4 +124,12 @@ function checkGone(standing: Booking | null, asked: Asked): Result<unknown> {
   if (quoted !== undefined) return refuse('booking-line-quoted', { text: quoted.text }, ['wanted']);
   const answered = gone.find((one) => standing.cameBack?.lines.some((line) => line.wanted === one.id || line.unwanted === one.id));
   return answered === undefined ? ok(null) : refuse('booking-line-answered', { text: answered.text }, ['wanted']);
+}
+
+/** What was said by the garage was said after it was asked. */
+function checkAskedOn(standing: Booking | null, { askedOn }: Asked): Result<unknown> {
+  const [first] = standing === null ? [] : [...standing.quotes.map((one) => one.on), ...(standing.booked === null ? [] : [standing.booked.on]), ...(standing.cameBack === null ? [] : [standing.cameBack.doneOn])].sort();
+  if (first === undefined) return ok(null);
+  if (askedOn === null) return refuse('booking-was-asked', {}, ['askedOn']);
+  return askedOn > first ? refuse('booking-asked-after', { day: askedOn, said: first }, ['askedOn']) : ok(null);
 }

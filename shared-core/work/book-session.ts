@@ -1,12 +1,16 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
 import type { NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { isPinned, sessionSchema, type Session } from '../sessions/session.ts';
+import { taskKey } from '../sessions/task-ref.ts';
 import { bookings, bookingSchema, type Booking } from './booking.ts';
+import { afterRounds, doneByGarage, MOST_ROUNDS, roundsOver, undoneLines } from './booking-rounds.ts';
+import { isOver } from './booking-state.ts';
 import { bookingEntries, garageSession, type GarageSession } from './find-booking.ts';
 import { moveWithWork } from './move-with-work.ts';
 import { numberedLines } from './numbered-lines.ts';
@@ -25,6 +29,7 @@ const request = z.strictObject({
   moveSession: z.boolean().default(false),
 });
 type Wanted = z.output<typeof request>;
+type Booked = NonNullable<Booking['booked']>;
 
 /**
  * Books a kept session at its garage. On another day than the session's it is refused, unless the session is to move there too: it then
@@ -37,34 +42,50 @@ export const bookSession = change({
     const found = garageSession(facts, wanted.session);
     if (!found.ok) return found;
     const on = wanted.on ?? moment.today;
-    const sound = checkBooked(found.value, wanted, on > moment.today);
+    const sound = checkBooked(found.value, on, moment);
     if (!sound.ok) return sound;
+    const standing = standingOrWhole(facts, found.value, { on, day: wanted.day });
+    if (!standing.ok) return standing;
+    if (wanted.quote !== null && !standing.value.quotes.some((one) => one.id === wanted.quote)) return refuse('unknown-quote', {}, ['quote']);
     const moved = movedThere(facts, found.value.session, wanted, moment);
     if (!moved.ok) return moved;
     const { session, entries, notes } = moved.value;
-    const standing = standingOrWhole(facts, found.value, on);
     if (session.id !== wanted.session && facts.get(bookings, session.id) !== null) return refuse('booking-two-there', { day: wanted.day }, ['day']);
-    const booking: Booking = { ...standing, id: session.id, booked: { on, day: wanted.day, time: wanted.time, reference: wanted.reference, quote: wanted.quote } };
+    const booking: Booking = { ...standing.value, id: session.id, booked: { on, day: wanted.day, time: wanted.time, reference: wanted.reference, quote: wanted.quote } };
     return ok({ entries: [...entries, ...bookingEntries(found.value.booking, booking)], reply: { booking, session, notes } });
   },
 });
 
-function checkBooked({ session, place, booking }: GarageSession, { on, quote, day }: Wanted, ahead: boolean): Result<unknown> {
+function checkBooked({ session, place, booking }: GarageSession, on: LocalDate, { today }: Moment): Result<unknown> {
   if (place.kind !== 'garage') return refuse('booking-not-garage', { place: place.name }, ['session']);
   if (session.state === 'proposed') return refuse('booking-not-kept', { day: session.day }, ['session']);
   if (session.state === 'cancelled') return refuse('session-ended', { day: session.day }, ['session']);
-  if (booking !== null && booking.dropped !== null) return refuse('booking-dropped', {}, ['session']);
-  if (booking !== null && booking.place !== session.place) return refuse('booking-not-asked', { place: place.name }, ['session']);
-  if (ahead) return refuse('booked-ahead', { day: on ?? day }, ['on']);
-  if (quote !== null && booking?.quotes.some((one) => one.id === quote) !== true) return refuse('unknown-quote', {}, ['quote']);
+  const here = booking?.place === session.place;
+  if (here && booking.dropped !== null) return refuse('booking-dropped', {}, ['session']);
+  if (booking !== null && !here && !isOver(booking)) return refuse('booking-not-asked', { place: place.name }, ['session']);
+  if (on > today) return refuse('booked-ahead', { day: on }, ['on']);
+  if (here && booking.askedOn !== null && on < booking.askedOn) return refuse('booked-before-asked', { day: on, asked: booking.askedOn }, ['on']);
   return ok(null);
 }
 
-/** What was asked so far; asked now, where it was not; where nothing was written, the session's tasks as they are called. */
-function standingOrWhole(facts: Facts, { session, place, booking }: GarageSession, on: Booking['askedOn']): Booking {
-  if (booking !== null) return { ...booking, askedOn: booking.askedOn ?? on };
-  const wanted = numberedLines(wantedOfTasks(facts, session).map((line) => ({ ...line, id: undefined })), [], 'wanted');
-  return { id: session.id, place: place.id, askedOn: on, wanted, unwanted: [], bring: [], digitalRecord: false, note: '', contact: '', quotes: [], booked: null, cameBack: null, dropped: null };
+/**
+ * What was asked so far; asked now, where it was not; where nothing was written, the session's tasks as they are called. A day after the one
+ * on which the work was done is another appointment: it is for what was not done, and what came back stays with the first.
+ */
+function standingOrWhole(facts: Facts, { session, place, booking }: GarageSession, { on, day }: Pick<Booked, 'on' | 'day'>): Result<Booking> {
+  const here = booking?.place === session.place ? booking : null;
+  if (here !== null && (here.cameBack === null || day <= here.cameBack.doneOn)) return ok({ ...here, askedOn: here.askedOn ?? on });
+  const rounds = roundsOver(booking);
+  if (rounds.length > MOST_ROUNDS) return refuse('booking-rounds-too-many', {}, ['session']);
+  const fresh = { askedOn: on, quotes: [], booked: null, cameBack: null, dropped: null, ...afterRounds(rounds) };
+  const rest = here === null ? null : undoneLines(here);
+  const done = doneByGarage(booking);
+  const wanted = rest ?? numberedLines(wantedOfTasks(facts, session).filter(({ task }) => task === null || !done.has(taskKey(task))).map((line) => ({ ...line, id: undefined })), [], 'wanted');
+  const last = rounds.flatMap((one) => one.cameBack?.doneOn ?? []).at(-1);
+  if (wanted.length === 0 && last !== undefined) return refuse('booking-all-done', { day: last }, ['session']);
+  if (here === null) return ok({ id: session.id, place: place.id, wanted, unwanted: [], bring: [], digitalRecord: false, note: '', contact: '', ...fresh });
+  const ofRest = ({ car }: { readonly car: string }) => wanted.some((one) => one.car === car);
+  return ok({ ...here, ...fresh, wanted, unwanted: here.unwanted.filter(ofRest), bring: here.bring.filter(ofRest) });
 }
 
 interface MovedThere {

@@ -77,9 +77,8 @@ export type CameBackLine = z.infer<typeof cameBackLineSchema>;
 /** A time of day. */
 const timeSchema = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, refusedBy('not-a-time'));
 
-/** What was asked of a garage for one session, what it said, and what came back. It has the session's own id. */
-export const bookingSchema = z.strictObject({
-  id: idSchema,
+/** What was asked of a garage once, what it said, and what came back. */
+export const bookingRoundSchema = z.strictObject({
   /** The garage that is asked. */
   place: idSchema,
   /** Null while the request is only written. */
@@ -105,6 +104,14 @@ export const bookingSchema = z.strictObject({
   /** It came to nothing: the garage declined, or the keeper took it back. */
   dropped: z.strictObject({ on: dateSchema, why: z.enum(['declined', 'cancelled']), reason: longText(300) }).nullable(),
 });
+export type BookingRound = z.infer<typeof bookingRoundSchema>;
+
+/** What is asked of a garage for one session. It has the session's own id. */
+export const bookingSchema = bookingRoundSchema.extend({
+  id: idSchema,
+  /** What was asked for the session before, here or of another garage, and is over: the oldest first. It is never written anew. */
+  earlier: z.array(bookingRoundSchema).max(60).optional(),
+});
 export type Booking = z.infer<typeof bookingSchema>;
 
 export const bookings = family('booking', 'work', bookingSchema);
@@ -112,7 +119,8 @@ export const bookingSet = factEntry('booking-set', bookings, { car: () => null, 
 export const bookingRemoved = factRemoval('booking-removed', bookings);
 
 function referencesOf(booking: Booking): readonly Reference[] {
-  const papers = [...booking.quotes.map((one) => one.paper), booking.cameBack?.paper ?? null];
+  // What is over names cars, tasks and lots that may be gone by now; its papers stay.
+  const papers = [...(booking.earlier ?? []), booking].flatMap((one) => [...one.quotes.map((quote) => quote.paper), one.cameBack?.paper ?? null]);
   return [
     ...refers(sessions, booking.id),
     ...refers(places, booking.place),

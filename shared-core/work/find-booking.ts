@@ -57,7 +57,7 @@ export function askedBooking(facts: Facts, id: string): Result<AskedBooking> {
   const found = garageSession(facts, id);
   if (!found.ok) return found;
   const { booking, session, place } = found.value;
-  if (booking?.askedOn == null || (booking.place !== session.place && booking.cameBack === null)) return refuse('booking-not-asked', { place: place.name }, ['session']);
+  if (booking?.askedOn == null || booking.place !== session.place) return refuse('booking-not-asked', { place: place.name }, ['session']);
   if (booking.dropped !== null) return refuse('booking-dropped', {}, ['session']);
   return ok({ session, place, before: booking, booking: { ...booking, id: session.id } });
 }

@@ -59,6 +59,7 @@ export const removeQuote = change({
 
 function checkQuote(booking: Booking, quote: Quote, today: LocalDate): Result<unknown> {
   if (quote.on > today) return refuse('quote-ahead', { day: quote.on }, ['quote', 'on']);
+  if (booking.askedOn !== null && quote.on < booking.askedOn) return refuse('quote-before-asked', { day: quote.on, asked: booking.askedOn }, ['quote', 'on']);
   if (quote.validUntil !== null && quote.validUntil < quote.on) return refuse('quote-ends-before', { day: quote.validUntil }, ['quote', 'validUntil']);
   for (const [at, { covers }] of quote.lines.entries()) {
     if (covers.some((id) => !booking.wanted.some((one) => one.id === id))) return refuse('quote-covers-nothing', {}, ['quote', 'lines', at, 'covers']);

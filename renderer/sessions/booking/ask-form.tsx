@@ -12,15 +12,17 @@ import styles from './booking.module.css';
 
 interface AskFormProps {
   readonly view: BookingView;
+  /** Asks anew for what was not done. */
+  readonly rest?: boolean;
   readonly onClose: () => void;
 }
 
 /** Writes what is asked of the garage, car by car. */
-export function AskForm({ view, onClose }: AskFormProps) {
+export function AskForm({ view, rest = false, onClose }: AskFormProps) {
   const entry = useEntry({
-    key: `booking.ask ${view.session.id}`,
-    start: askStart(view),
-    send: (draft) => sendAsked(draft, view.session.id),
+    key: `booking.ask${rest ? '-rest' : ''} ${view.session.id}`,
+    start: askStart(view, rest),
+    send: (draft) => sendAsked(draft, view.session.id, rest),
     onDone: ({ undo }) => {
       note(tell('booking.saved'), undo);
       onClose();

@@ -11,6 +11,11 @@ import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 
+/** A day after what came back is another appointment, booked today. */
+function isAnother({ booking }: BookingView, day: string): boolean {
+  return booking?.cameBack != null && day > booking.cameBack.doneOn;
+}
+
 /** Books the day that the garage has given; on another day than the session's, the session goes along where that is ticked. */
 export function BookForm({ view, onClose }: { readonly view: BookingView; readonly onClose: () => void }) {
   const words = useWords();
@@ -22,7 +27,7 @@ export function BookForm({ view, onClose }: { readonly view: BookingView; readon
     send: async (draft) => {
       const read = new FieldsRead();
       const day = read.date('day', draft.day);
-      const whole = read.whole({ session: session.id, day: day ?? session.day, time: textOrNull(draft.time.trim()), reference: draft.reference, quote: textOrNull(draft.quote), moveSession: draft.moveSession, ...(booked === null ? {} : { on: booked.on }) });
+      const whole = read.whole({ session: session.id, day: day ?? session.day, time: textOrNull(draft.time.trim()), reference: draft.reference, quote: textOrNull(draft.quote), moveSession: draft.moveSession, ...(booked === null || isAnother(view, draft.day) ? {} : { on: booked.on }) });
       return whole.ok ? change('booking.book', whole.value) : whole;
     },
     onDone: (reply) => {

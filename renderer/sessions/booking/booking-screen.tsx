@@ -23,7 +23,7 @@ import { QuoteForm } from './quote-form.tsx';
 import { Quotes } from './quotes.tsx';
 import { RequestButtons } from './request-buttons.tsx';
 import { RequestSheet } from './request-sheet.tsx';
-import { WhatCameBack } from './what-came-back.tsx';
+import { Earlier, WhatCameBack } from './what-came-back.tsx';
 
 /** What is asked of a garage for one session, from the request to what came back; the request sheets are what is printed. */
 export function BookingScreen({ session }: { readonly session: string }) {
@@ -64,6 +64,7 @@ function Booking({ view }: { readonly view: BookingView }) {
       {asked && <Quotes view={view} open={setSheet} />}
       {(asked || view.open) && booking?.dropped == null && <Booked view={view} open={setSheet} />}
       {asked && <WhatCameBack view={view} open={setSheet} />}
+      <Earlier view={view} />
       <SideSheet title={sheet === null ? '' : TITLES[sheet.kind]()} opened={sheet !== null} onClose={() => setSheet(null)}>{sheet !== null && formOf(view, sheet, () => setSheet(null))}</SideSheet>
     </>
   );
@@ -71,6 +72,7 @@ function Booking({ view }: { readonly view: BookingView }) {
 
 const TITLES = {
   ask: () => tell('booking.request'),
+  'ask-rest': () => tell('booking.rest'),
   quote: () => tell('quotes.add'),
   book: () => tell('booked.title'),
   back: () => tell('back.title'),
@@ -81,6 +83,8 @@ function formOf(view: BookingView, sheet: BookingSheet, onClose: () => void) {
   switch (sheet.kind) {
     case 'ask':
       return <AskForm view={view} onClose={onClose} />;
+    case 'ask-rest':
+      return <AskForm view={view} rest onClose={onClose} />;
     case 'quote':
       return <QuoteForm view={view} quote={view.quotes.find((one) => one.id === sheet.quote) ?? null} onClose={onClose} />;
     case 'book':

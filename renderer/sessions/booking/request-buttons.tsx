@@ -33,6 +33,7 @@ export function RequestButtons({ view, paper, onPaper, open }: RequestButtonsPro
     <>
       <div className={sheetStyles.buttons}>
         {view.open && <Button size="compact-md" onClick={() => open({ kind: 'ask' })}>{tell(write)}</Button>}
+        {view.open && booking !== null && booking.cameBack !== null && <Button size="compact-md" variant="default" onClick={() => open({ kind: 'ask-rest' })}>{tell('booking.rest')}</Button>}
         {view.open && booking !== null && booking.askedOn === null && <Button size="compact-md" variant="default" onClick={() => void askedToday()}>{tell('booking.asked-today')}</Button>}
         {canDrop && <Button size="compact-md" variant="default" onClick={() => open({ kind: 'drop' })}>{tell('booking.drop')}</Button>}
         {view.cars.map((car) => <Button key={car.car} size="compact-md" variant="default" onClick={() => note(tell(copyText(`${car.subject}\n\n${car.text}`) ? 'booking.copied' : 'booking.not-copied'))}>{tell('booking.copy', { car: car.carName })}</Button>)}

@@ -21,7 +21,23 @@ export function WhatCameBack({ view, open }: { readonly view: BookingView; reado
   );
 }
 
-function Told({ outcome }: { readonly outcome: Outcome }) {
+/** What was asked for the session before and is over: of which garage, how it ended, and what came back. */
+export function Earlier({ view }: { readonly view: BookingView }) {
+  if (view.earlier.length === 0) return null;
+  return (
+    <Section title={tell('back.earlier')}>
+      {view.earlier.map(({ placeName, said, paper, outcome }, at) => (
+        <div key={at} className={sheetStyles.group} role="group" aria-label={tell('back.earlier-of', { place: placeName, said: said.text })}>
+          <h3>{tell('back.earlier-of', { place: placeName, said: said.text })}</h3>
+          {outcome !== null && <Told outcome={outcome} level="h4" />}
+          {paper !== null && <p><PaperLink paper={paper} text={tell('back.paper')} /></p>}
+        </div>
+      ))}
+    </Section>
+  );
+}
+
+function Told({ outcome, level: Head = 'h3' }: { readonly outcome: Outcome; readonly level?: 'h3' | 'h4' }) {
   const words = useWords();
   const charged = (minor: number | null) => (minor === null || minor === 0 ? '' : tell('back.charged-line', { amount: words.money(minor) }));
   const money = (minor: number | null) => (minor === null ? tell('back.unknown') : words.money(minor));
@@ -30,13 +46,13 @@ function Told({ outcome }: { readonly outcome: Outcome }) {
       {outcome.summary.map((one) => <p key={one.text}>{inOwnMoney(one.text, words)}</p>)}
       {PARTS.filter(([part]) => outcome[part].length > 0).map(([part, word]) => (
         <div key={part} className={sheetStyles.group} role="group" aria-label={tell(`back.${word}`)}>
-          <h3>{tell(`back.${word}`)}</h3>
+          <Head>{tell(`back.${word}`)}</Head>
           <ul className={sheetStyles.plain}>{outcome[part].map((line, at) => <li key={at}>{tell('back.line', { text: line.text, note: line.note === '' ? '' : ` (${line.note})`, charged: charged(line.chargedMinor) })}</li>)}</ul>
         </div>
       ))}
       {outcome.quote !== null && outcome.groups.length > 0 && (
         <div className={sheetStyles.group} role="group" aria-label={tell('back.groups', { by: outcome.quote.byName })}>
-          <h3>{tell('back.groups', { by: outcome.quote.byName })}</h3>
+          <Head>{tell('back.groups', { by: outcome.quote.byName })}</Head>
           <ul className={sheetStyles.plain}>
             {outcome.groups.map((group, at) => (
               <li key={at}>{`${group.lines.join(', ')}: ${tell('back.quoted')} ${money(group.quotedMinor)}, ${tell('back.charged')} ${money(group.chargedMinor)}.`} {group.why?.text}</li>

@@ -106,9 +106,9 @@ describe('what came back', () => {
     ]);
     expect(outcome.groups.map((one) => [one.covers, one.quotedMinor, one.chargedMinor, one.why?.code ?? null])).toEqual([[['brake fluid', 'pads looked at'], 12000, 7000, 'outcome-why-not-done'], [['timing belt'], 40000, 43000, null]]);
     // Done by the garage, and in no record.
-    expect(view.notes.map((one) => one.values['text'])).toEqual(['brake fluid', 'timing belt']);
+    expect(view.notes.map((one) => [one.code, one.values['text']])).toEqual([['booking-note-left-undone', 'pads looked at'], ['booking-note-not-recorded', 'brake fluid'], ['booking-note-not-recorded', 'timing belt']]);
     household.must('record.add', { car: 'moss', date: day('2026-12-16'), lines: [{ item: 'belt' }] } as never);
-    expect(household.must('booking.show', { session: 'visit' }).notes.map((one) => one.values['text'])).toEqual(['brake fluid']);
+    expect(household.must('booking.show', { session: 'visit' }).notes.map((one) => one.values['text'])).toEqual(['pads looked at', 'brake fluid']);
   });
 
   test('the same work for less is less, and as asked is as asked', () => {
