@@ -5,6 +5,7 @@ import { addMeasurementRequest } from '../care/add-measurement.ts';
 import { measurementSchema, measurementTaken } from '../care/measurement.ts';
 import { serviceItems } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
+import { departures } from '../fleet/departure.ts';
 import { findCar } from '../fleet/find-car.ts';
 import { decideReading } from '../fleet/record-reading.ts';
 import { recordReadingReply } from '../fleet/recorded-reading.ts';
@@ -136,6 +137,8 @@ function titleOf(lines: readonly RecordLine[]): string {
 export function checkRecord(facts: Facts, car: Car, record: WorkRecord, today: LocalDate): Result<WorkRecord> {
   if (record.date > today) return refuse('date-in-future', { date: record.date }, ['date']);
   if (car.firstRegistered !== null && record.date < car.firstRegistered) return refuse('before-registration', { date: record.date, registered: car.firstRegistered }, ['date']);
+  const left = facts.get(departures, car.id);
+  if (left !== null && record.date > left.on) return refuse('after-car-left', { car: car.name, date: record.date, on: left.on }, ['date']);
   const foreign = record.lines.find(({ item }) => item !== null && facts.get(serviceItems, item)?.car !== car.id);
   if (foreign !== undefined) return refuse('unknown-item', { item: foreign.item }, ['lines']);
   const contrary = contraryLine(record.lines);

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cars } from '../fleet/car.ts';
+import { canonicalJson, type Json } from '../journal/canonical-json.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import { change } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
@@ -32,6 +33,7 @@ export const amendRecord = change({
     if (enteredBefore(facts, now.car).has(now.id)) return refuse('of-earlier-keeper', {}, ['id']);
     const { why, ...fields } = request;
     const record = workRecordSchema.parse({ ...now, ...fields });
+    if (canonicalJson(record as unknown as Json) === canonicalJson(now as unknown as Json)) return refuse('nothing-amended', {}, ['why']);
     const sound = checkRecord(facts, must(facts.get(cars, record.car), 'car of a record'), record, moment.today);
     if (!sound.ok) return sound;
     const seen = watchedAnew(now, record, facts.ofCar(observations, record.car), moment);

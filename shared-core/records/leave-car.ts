@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { carSchema } from '../fleet/car.ts';
 import { carCameBack, carLeft, departures, departureSchema, type Departure } from '../fleet/departure.ts';
 import { findCar } from '../fleet/find-car.ts';
+import { readings } from '../fleet/reading.ts';
 import { decideReading, recordReadingRequest } from '../fleet/record-reading.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
@@ -16,6 +17,7 @@ import { endedOfPart } from '../work/part-of-work.ts';
 import { endedSpans } from '../work/take-time.ts';
 import { checkNothingOpen, isOfCar, openSessionsOf, partOfCar } from './open-of-car.ts';
 import { photosToCars } from './photos-to-cars.ts';
+import { workRecords } from './work-record.ts';
 
 const shape = departureSchema.shape;
 
@@ -49,6 +51,8 @@ export const leaveCar = change({
     if (first !== null && on < first) return refuse('left-before-kept', { on, since: first }, ['on']);
     const read = request.reading === null ? null : decideReading(facts, car, recordReadingRequest.parse({ car: car.id, ...request.reading, date: on }), moment);
     if (read?.ok === false) return { ok: false, refusal: { ...read.refusal, path: ['reading'] } };
+    const later = request.sure ? null : lastKnown(facts, car.id);
+    if (later !== null && later > on) return refuse('left-before-known', { car: car.name, on, last: later }, ['sure']);
     const asked = request.sure ? ok(null) : checkNothingOpen(facts, car, moment);
     if (!asked.ok) return asked;
     const departure: Departure = {
@@ -70,6 +74,12 @@ export const keepCar = change({
     return ok({ entries: [newEntry(carCameBack, { id: car.value.id, car: car.value.id })], reply: { car: car.value } });
   },
 });
+
+/** The last day of a record or a reading of a car; null where there is none. */
+function lastKnown(facts: Facts, car: string): Departure['on'] | null {
+  const days = [...facts.ofCar(workRecords, car), ...facts.ofCar(readings, car)].map((one) => one.date);
+  return days.reduce<Departure['on'] | null>((last, on) => (last === null || on > last ? on : last), null);
+}
 
 /** The open sessions without a car's tasks; one that was kept for that car alone stays to be seen as cancelled. */
 function freeTasks(facts: Facts, car: string, moment: Moment): { readonly entries: readonly NewEntry[]; readonly sessions: { readonly changed: number; readonly cancelled: number } } {

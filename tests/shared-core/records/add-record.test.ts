@@ -154,6 +154,23 @@ describe('amending a record', () => {
     expect([shown?.amended, shown?.totalMinor]).toEqual([true, 3490]);
   });
 
+  test('is refused where nothing would change, and nothing is written', () => {
+    const all = added();
+    const before = all.entries.length;
+    expect(all.call('record.amend', { id: 'w', printedTotalMinor: 3499, why: 'once more' })).toMatchObject({ refusal: { code: 'nothing-amended' } });
+    expect(all.entries).toHaveLength(before);
+  });
+
+  test('a car that has left has no records of later days, and leaves before what is known of it only where one is sure', () => {
+    const all = added();
+    const leave = (sure?: boolean) => all.call('car.leave', { car: 'pip', how: 'sold', on: day('2026-05-01'), ...(sure === undefined ? {} : { sure }) });
+    expect(leave()).toMatchObject({ refusal: { code: 'left-before-known', path: ['sure'], values: { last: '2026-06-01' } } });
+    expect(leave(true)).toMatchObject({ ok: true });
+    const add = (date: string) => all.call('record.add', { car: 'pip', date: day(date), lines: [{ name: 'Wipers' }] });
+    expect(add('2026-05-02')).toMatchObject({ refusal: { code: 'after-car-left', values: { on: '2026-05-01' } } });
+    expect(add('2026-05-01')).toMatchObject({ ok: true });
+  });
+
   test('an amended date moves the next one on', () => {
     const all = added();
     const likely = () => all.must('due.show', {}).cars[0]?.windows.find((window) => window.item === 'oil')?.likely;
