@@ -135,6 +135,23 @@ describe('a pack that is refused', () => {
     expect((await second.must('due.show', {})).cars).toHaveLength(1);
   });
 
+  test('changes no byte that is kept here: not the pack that was taken in before, not a paper', async () => {
+    const { host: first, path } = await firstKeeper();
+    const second = await started('2026-06-01');
+    const kept = () => readdirSync(join(second.folder, 'papers'), { recursive: true, withFileTypes: true }).filter((one) => one.isFile()).map((one) => one.name).sort();
+    await second.must('pack.take-in', { pack: path });
+    const before = kept();
+    expect(await second.call('pack.take-in', { pack: path })).toMatchObject({ ok: false, refusal: { code: 'pack-taken-in-already' } });
+    expect(kept()).toEqual(before);
+    expect(await second.must('household.examine', {})).toMatchObject({ faults: [] });
+    // A later pack of the same car, with a paper more.
+    const { paper } = await first.must('paper.keep', { name: 'later.pdf', base64: Buffer.from('%PDF-1.4\nlater\n%%EOF\n').toString('base64') });
+    await first.must('record.add', { car: 'pip', date: day('2026-03-02'), place: 'home', title: 'later', lines: [{ name: 'later' }], papers: [paper.id] });
+    const later = await first.must('pack.write', { car: 'pip', out: temporaryFolder() });
+    expect(await second.call('pack.take-in', { pack: later.path })).toMatchObject({ ok: false, refusal: { code: 'car-there-already' } });
+    expect(kept()).toEqual(before);
+  });
+
   test('of the sample in a real household, unless it is said', async () => {
     const sample = openTestHost({ on: '2026-11-25' });
     await sample.must('sample.open', {});

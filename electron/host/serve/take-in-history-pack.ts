@@ -5,7 +5,9 @@ import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
 import { findHousehold } from '../../../shared-core/fleet/find-car.ts';
 import { takeInPack, type PackToTakeIn, type TakenIn } from '../../../shared-core/handover/take-in-pack.ts';
 import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
+import { hexText } from '../../../shared-core/journal/hex-text.ts';
 import { paperKept, papers, type Paper } from '../../../shared-core/records/paper.ts';
+import { previousPacks } from '../../../shared-core/records/previous-pack.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import { packCheckView, type PackCheckView } from '../../../shared-core/views/pack-check-view.ts';
 import { checkPackAt } from '../../pack/check-pack.ts';
@@ -14,6 +16,7 @@ import { judgePaper } from '../../papers/judge-paper.ts';
 import { paperPath, writePaper } from '../../papers/write-paper.ts';
 import { fileRefusal } from '../file-refusal.ts';
 import type { HostContext } from '../host-context.ts';
+import { sha256 } from '../node-digests.ts';
 import { writeDecision } from '../run-change.ts';
 
 /** The largest pack taken in: it is held in memory while it is kept. */
@@ -27,20 +30,38 @@ interface TakeInRequest {
 
 /**
  * Takes in the pack of an earlier keeper. Its bytes are kept first and then checked where they are kept, so that what was checked is what is
- * kept; where it is refused, nothing of it stays.
+ * kept; where it is refused, nothing that it brought stays, and nothing that was here goes.
  */
 export async function takeInHistoryPack(context: HostContext, request: TakeInRequest): Promise<Result<ReplyOf<'pack.take-in'>>> {
   const started = findHousehold(context.household().facts);
   if (!started.ok) return started;
-  const kept = keepBytes(context, resolve(request.pack));
-  if (!kept.ok) return kept;
-  const { id, isNew } = kept.value;
-  const taken = await takeIn(context, request, id, started.value.sample);
-  if (!taken.ok && isNew) rmSync(paperPath(context.household().folder, id), { force: true });
-  return taken;
+  const written: string[] = [];
+  let isTaken = false;
+  try {
+    const kept = keepBytes(context, resolve(request.pack), written);
+    if (!kept.ok) return kept;
+    const taken = await takeIn(context, request, { id: kept.value, sampleHousehold: started.value.sample, written });
+    isTaken = taken.ok;
+    return taken;
+  } finally {
+    if (!isTaken) removeWritten(context, written);
+  }
 }
 
-function keepBytes(context: HostContext, path: string): Result<{ readonly id: string; readonly isNew: boolean }> {
+/** Removes bytes that were newly written here, but for those that anything kept here names by now. */
+function removeWritten(context: HostContext, written: readonly string[]): void {
+  const { facts, folder } = context.household();
+  const inUse = new Set([...facts.all(papers).map((paper) => paper.id), ...facts.all(previousPacks).map((one) => one.pack)]);
+  for (const id of written.filter((one) => !inUse.has(one))) rmSync(paperPath(folder, id), { force: true });
+}
+
+/** Writes bytes among the papers, and notes them where none were there by that digest. */
+function writeNoting(folder: string, bytes: Uint8Array, id: string, written: string[]): void {
+  if (!existsSync(paperPath(folder, id))) written.push(id);
+  writePaper(folder, bytes);
+}
+
+function keepBytes(context: HostContext, path: string, written: string[]): Result<string> {
   const { folder } = context.household();
   try {
     if (!existsSync(path)) return refuse('pack-not-found', { path });
@@ -48,15 +69,23 @@ function keepBytes(context: HostContext, path: string): Result<{ readonly id: st
     if (!found.isFile()) return refuse('pack-not-a-file', { path });
     if (found.size > LARGEST_PACK_BYTES) return refuse('pack-too-large-to-take-in', { bytes: found.size, most: LARGEST_PACK_BYTES });
     const bytes = readFileSync(path);
-    const id = writePaper(folder, bytes);
-    return ok({ id, isNew: !context.household().facts.all(papers).some((paper) => paper.id === id) });
+    const id = hexText(sha256(bytes));
+    writeNoting(folder, bytes, id, written);
+    return ok(id);
   } catch (error) {
     return fileRefusal(error);
   }
 }
 
-async function takeIn(context: HostContext, request: TakeInRequest, id: string, sampleHousehold: boolean): Promise<Result<ReplyOf<'pack.take-in'>>> {
-  const { folder, key } = context.household();
+interface KeptPack {
+  readonly id: string;
+  readonly sampleHousehold: boolean;
+  /** Digests of what this call newly wrote. */
+  readonly written: string[];
+}
+
+async function takeIn(context: HostContext, request: TakeInRequest, { id, sampleHousehold, written }: KeptPack): Promise<Result<ReplyOf<'pack.take-in'>>> {
+  const { facts, folder, key } = context.household();
   const path = paperPath(folder, id);
   const report = await checkPackAt(path, request.seal);
   if (!report.ok) return report;
@@ -66,12 +95,15 @@ async function takeIn(context: HostContext, request: TakeInRequest, id: string, 
   if (!sound.ok) return sound;
   const { history } = sound.value;
   if (history.sample && !sampleHousehold && !request.sample) return refuse('pack-of-sample', { name: history.name });
-  const keptPapers = await keepPapers(folder, sound.value);
   const pack: PackToTakeIn = {
-    ...sound.value, digest: id, today: context.world.today(), ownFingerprint: key.fingerprint, papers: new Set(keptPapers.map((paper) => paper.id)),
+    ...sound.value, digest: id, today: context.world.today(), ownFingerprint: key.fingerprint, papers: new Set(),
     sealed: report.value.notes.some((note) => note.key === 'note-given-agrees'),
   };
-  return write(context, pack, keptPapers, view);
+  // Decided before a paper is kept, and once more as all is written.
+  const decided = takeInPack(entryKinds, facts, pack);
+  if (!decided.ok) return decided;
+  const keptPapers = await keepPapers(folder, sound.value, written);
+  return write(context, { ...pack, papers: new Set(keptPapers.map((paper) => paper.id)) }, keptPapers, view);
 }
 
 function faultsSaid({ faults }: PackCheckView): string {
@@ -79,14 +111,14 @@ function faultsSaid({ faults }: PackCheckView): string {
 }
 
 /** The papers of the pack become papers of this household; one that this household would not take stays in the pack alone. */
-async function keepPapers(folder: string, pack: SoundPack): Promise<readonly Paper[]> {
+async function keepPapers(folder: string, pack: SoundPack, written: string[]): Promise<readonly Paper[]> {
   const kept: Paper[] = [];
-  for (const { path, sha256 } of pack.history.papers) {
+  for (const { path, sha256: id } of pack.history.papers) {
     const bytes = await pack.read(path);
     const judged = bytes === null ? null : await judgePaper(bytes);
     if (bytes === null || judged?.ok !== true) continue;
-    writePaper(folder, bytes);
-    kept.push({ id: sha256, name: (path.split('/').at(-1) ?? path).replace(/^\d{4}-/, '').slice(0, 120), media: judged.value, bytes: bytes.length });
+    writeNoting(folder, bytes, id, written);
+    kept.push({ id, name: (path.split('/').at(-1) ?? path).replace(/^\d{4}-/, '').slice(0, 120), media: judged.value, bytes: bytes.length });
   }
   return kept;
 }
