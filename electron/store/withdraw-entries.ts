@@ -3,6 +3,7 @@ import { households } from '../../shared-core/fleet/household.ts';
 import { newEntry, type Put } from '../../shared-core/journal/entry-kind.ts';
 import { putsOf } from '../../shared-core/journal/replay.ts';
 import { withdrawnKind } from '../../shared-core/journal/withdrawal.ts';
+import { previousPacks, previousPackSchema } from '../../shared-core/records/previous-pack.ts';
 import { assert, must } from '../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { writeFact } from './fact-table.ts';
@@ -33,6 +34,8 @@ export function mayWithdraw(store: Store, seqs: readonly number[]): Result<null>
     if (row.withdrawnBy !== null) return refuse('withdrawn-already', { entry: seq });
     if (seq < sealed) return refuse('entry-sealed', { entry: seq });
   }
+  const part = partOfPack(store, seqs);
+  if (part !== null) return refuse('pack-goes-whole', part);
   const by = standingUpon(store, seqs) ?? leftWithoutHousehold(store, seqs);
   return by === null ? ok(null) : refuse('entry-in-use', { by });
 }
@@ -49,6 +52,21 @@ function standingUpon(store: Store, seqs: readonly number[]): number | null {
   for (const seq of seqs) {
     const user = users.all(seq).find((one) => !going.has(one.seq));
     if (user !== undefined) return user.seq;
+  }
+  return null;
+}
+
+/**
+ * A pack that was taken in goes whole or not at all: without the note of it, what it brought would pass for the keeper's own. Its
+ * entries were written in one transaction, the note last.
+ */
+function partOfPack(store: Store, seqs: readonly number[]): { readonly name: string; readonly by: number } | null {
+  const going = new Set(seqs);
+  const notes = store.prepare<[string], number>(`SELECT touch.seq FROM touch JOIN journal ON journal.seq = touch.seq WHERE family = ? AND role = 'puts' AND withdrawn_by IS NULL`).pluck().all(previousPacks.name);
+  for (const by of notes) {
+    const { name, records, others } = previousPackSchema.parse(must(readEntry(store, by), 'note of a pack').values);
+    const brought = Array.from({ length: 1 + records.length + others.length + 1 }, (_, back) => by - back);
+    if (brought.some((seq) => going.has(seq)) && !brought.every((seq) => going.has(seq))) return { name, by };
   }
   return null;
 }

@@ -48,4 +48,4 @@ export const packPreviewSchema = z.object({
 export type PackPreview = z.infer<typeof packPreviewSchema>;
 
 /** What came of taking in a pack. */
-export const takenInSchema = z.object({ car: carSchema, name: z.string(), records: z.int(), readings: z.int(), left: z.int(), notes: z.array(z.string()) });
+export const takenInSchema = z.object({ car: carSchema, name: z.string(), records: z.int(), readings: z.int(), left: z.int(), notes: z.array(z.string()), /** All that it wrote, for `entry.withdraw`: a taking in is undone as a whole. */ undo: z.array(z.int()) });

@@ -91,6 +91,24 @@ describe('a pack that is taken in', () => {
   });
 });
 
+test('a taking in is undone as a whole, never in part: what it brought does not pass for the keeper’s own', async () => {
+  const { path } = await firstKeeper();
+  const second = await started('2026-06-01');
+  const { undo, car } = await second.must('pack.take-in', { pack: path });
+  const refusal = { ok: false, refusal: { code: 'pack-goes-whole', values: { name: 'pip-history-2026-03-02' } } };
+  const record = must((await second.must('car.show', { car: car.id })).records[0], 'record').record.id;
+  expect(await second.call('entry.withdraw', { entries: undo.slice(-1), why: 'mine' })).toMatchObject(refusal);
+  expect(await second.call('entry.withdraw', { entries: undo.slice(2), why: 'mine' })).toMatchObject(refusal);
+  expect(await second.call('record.take-back', { record, why: 'mine' })).toMatchObject(refusal);
+  expect(await second.call('record.amend', { id: record, title: 'Mine', why: 'mine' })).toMatchObject({ ok: false, refusal: { code: 'of-earlier-keeper' } });
+  // What the keeper enters afterwards is undone by itself, and then the whole.
+  const own = await second.must('reading.record', { car: car.id, value: 31_000, date: day('2026-06-01') });
+  await second.must('entry.withdraw', { entries: [...own.undo], why: 'a slip' });
+  await second.must('entry.withdraw', { entries: undo, why: 'the wrong car' });
+  expect((await second.must('due.show', {})).cars).toEqual([]);
+  expect(await second.must('pack.take-in', { pack: path })).toMatchObject({ records: 1 });
+});
+
 describe('a pack that is refused', () => {
   async function refusal(pack: string, request: { seal?: string } = {}): Promise<unknown> {
     const host = await started('2026-06-01');

@@ -133,6 +133,6 @@ function write(context: HostContext, pack: PackToTakeIn, keptPapers: readonly Pa
   }) as Result<ReplyOf<'pack.take-in'>>;
 }
 
-function replyOf({ car, records, readings, left }: TakenIn, { history }: PackToTakeIn, { notes }: PackCheckView): ReplyOf<'pack.take-in'> {
+function replyOf({ car, records, readings, left }: TakenIn, { history }: PackToTakeIn, { notes }: PackCheckView): Omit<ReplyOf<'pack.take-in'>, 'undo'> {
   return { car, name: history.name, records, readings, left, notes: [...notes] };
 }

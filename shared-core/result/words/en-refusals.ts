@@ -92,6 +92,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'nothing-to-withdraw': 'There is no such entry to withdraw.',
   'withdrawn-already': 'That entry is already withdrawn.',
   'entry-in-use': 'Entry {by} stands upon this one, so it can no longer be withdrawn. Amend it instead.',
+  'pack-goes-whole': 'This came with the pack {name} of an earlier keeper. Its taking in is undone as a whole, with all that it brought, or not at all.',
   'entry-sealed': 'A seal or a pack has gone out with this entry, so it can no longer be withdrawn. Amend it instead.',
 
   'node-too-old': 'This Node ({found}) is too old to open a household: Node {needed} or later is needed. "npm start" brings its own.',
