@@ -67,11 +67,13 @@ const NOT_TAKEN: Readonly<Record<string, Json>> = { lotsUsed: [], needs: [], dec
 
 /**
  * The entries by which a car of a pack becomes one of this household, with its history: what stands at the end of the pack's rows, under ids of
- * this household's own. Refused: `pack-taken-in-already`, `car-there-already` (one vehicle identification number), `pack-without-car`.
+ * this household's own. Refused: `pack-taken-in-already`, `car-there-already` (one vehicle identification number), `pack-without-car`,
+ * `pack-from-newer` (what would be taken in is of a form that only a newer program reads).
  */
 export function takeInPack(kinds: EntryKinds, here: Facts, pack: PackToTakeIn): Result<TakenIn> {
   const { digest, rows } = pack;
   if (here.all(previousPacks).some((one) => one.pack === digest)) return refuse('pack-taken-in-already', { name: pack.history.name });
+  if (rows.entries.some(({ row }) => isTaken(row.kind) && row.version > must(kinds.get(row.kind), 'kind that is taken').version)) return refuse('pack-from-newer', { name: pack.history.name });
   const readable = rows.entries.flatMap((entry) => readEntry(kinds, entry, pack.history.papers) ?? []);
   const there = memoryFacts(kinds, readable);
   const [car] = there.all(cars);
@@ -87,11 +89,15 @@ function cameFrom(here: Facts, car: string, keyFingerprint: string, carThere: st
   return here.ofCar(previousPacks, car).some((one) => one.keyFingerprint === keyFingerprint && one.carThere === carThere);
 }
 
-/** An entry as this program reads it; null where it is of no use here, of a later form, or lacks what is needed. */
+/** Whether entries of a kind say what a next keeper goes on with. */
+function isTaken(kind: string): boolean {
+  return [workAmended.kind, withdrawnKind.kind, packTakenIn.kind].includes(kind) || TAKEN.some((one) => one.kind.kind === kind);
+}
+
+/** An entry as this program reads it; null where it is of no use here, or lacks what is needed. */
 function readEntry(kinds: EntryKinds, { row, shown, withheld }: PackEntry, papers: HistoryPart['papers']): Entry | null {
   const kind = kinds.get(row.kind);
-  const isTaken = [workAmended.kind, withdrawnKind.kind, packTakenIn.kind].includes(row.kind) || TAKEN.some((one) => one.kind.kind === row.kind);
-  if (kind === undefined || !isTaken || row.version > kind.version) return null;
+  if (kind === undefined || !isTaken(row.kind)) return null;
   // Where a row keeps back which papers it names, the pack says which of its files take their place.
   const named = papers.filter((paper) => paper.namedIn?.includes(row.seq)).map((paper) => paper.sha256);
   const instead: Readonly<Record<string, Json>> = { ...WITHOUT, papers: named, paper: named[0] ?? null };
@@ -103,10 +109,10 @@ function readEntry(kinds: EntryKinds, { row, shown, withheld }: PackEntry, paper
 }
 
 function entriesOf(pack: PackToTakeIn, there: Facts, car: Car, left: number): TakenIn {
-  const named = namerOf(pack.digest);
-  const carHere = named(car.id);
   const found = TAKEN.flatMap(({ family, kind }) => there.all(family as Family<{ readonly id: string }>).map((fact) => ({ kind, old: fact.id, fact: fact as unknown as Json })));
   const known = new Set(found.map((one) => one.old));
+  const named = namerOf(pack.digest, known);
+  const carHere = named(car.id);
   const facts = found.map(({ kind, old, fact }) => ({ kind, old, values: valuesHere(fact, pack, (id) => (known.has(id) ? named(id) : null)) }));
   const before = enteredThere(there, car.id);
   const stamps = there.stamps(workRecords, car.id);
@@ -127,10 +133,19 @@ function enteredThere(there: Facts, car: string): ReadonlyMap<string, string> {
   return new Map(there.ofCar(previousPacks, car).flatMap((one) => one.records.map(({ id, entered }) => [id, entered] as const)));
 }
 
-/** Ids of this household's own for those of a pack; the end of a long one is kept, where it differs from others. */
-function namerOf(digest: string): (id: string) => string {
+/** Ids of this household's own for those of a pack: as they are, or the end of a long one, numbered where another one has it already. */
+function namerOf(digest: string, known: ReadonlySet<string>): (id: string) => string {
   const first = `k${digest.slice(0, 8)}-`;
-  return (id) => `${first}${id.slice(-(LONGEST_ID - first.length))}`;
+  const room = LONGEST_ID - first.length;
+  const used = new Set<string>();
+  const names = new Map<string, string>();
+  for (const id of [...known].sort((a, b) => a.length - b.length || (a < b ? -1 : 1))) {
+    let end = id.slice(-room);
+    for (let number = 2; used.has(end); number += 1) end = `${id.slice(-room).slice(0, room - 1 - String(number).length)}-${number}`;
+    used.add(end);
+    names.set(id, `${first}${end}`);
+  }
+  return (id) => names.get(id) ?? `${first}${id}`;
 }
 
 function valuesHere(fact: Json, { papers, today, history }: PackToTakeIn, named: (id: string) => string | null): EntryValues {

@@ -147,6 +147,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'left-before-kept': 'It cannot have left on {on}: it is kept since {since}. Check the day.',
   'pack-of-sample': 'The pack {name} is of the sample household and proves nothing. It does not belong among real cars.',
   'pack-taken-in-already': 'The pack {name} has been taken in already.',
+  'pack-from-newer': 'The pack {name} was written by a newer version of the program, and part of it cannot be read here. Take it in with a newer Trunnion.',
   'pack-without-car': 'The pack says nothing of a car that could be taken in.',
   'car-there-already': 'The car of this pack is here already: {name}.',
   'of-earlier-keeper': 'This was written by an earlier keeper. It is kept as it was; write a record of your own beside it.',
