@@ -93,7 +93,7 @@ async function checkSources({ sources, faults, base, seal, depth }: Opened, open
   const container = [...faults, ...unread];
   const excused = new Set(container.flatMap((fault) => fault.path ?? []));
   const report = checkPack({ found, container, excused, base, givenSeal: seal }, { sha256, verify: verifyEd25519 });
-  return withPrevious(withCrc(report, crcFaults), found, depth, openPrevious);
+  return withPrevious(withCrc(report, crcFaults), { found, depth, seal }, openPrevious);
 }
 
 /** A wrong CRC is news only where the bytes themselves are as they should be. */
@@ -102,13 +102,39 @@ function withCrc(report: CheckReport, crcFaults: readonly Fault[]): CheckReport 
   return { ...report, faults: [...report.faults, ...crcFaults.filter((fault) => !named.has(fault.path))] };
 }
 
-async function withPrevious(report: CheckReport, found: readonly FoundFile[], depth: number, openPrevious: OpenPrevious): Promise<CheckReport> {
+interface Within {
+  readonly found: readonly FoundFile[];
+  readonly depth: number;
+  readonly seal: Seal | null;
+}
+
+/** The packs within are compared with a given seal too where it is of another key than this pack's: it may be an earlier keeper's. */
+async function withPrevious(report: CheckReport, { found, depth, seal }: Within, openPrevious: OpenPrevious): Promise<CheckReport> {
+  const given = report.faults.some(isOtherKey) ? seal : null;
   let whole = report;
   for (const { path } of found.filter((file) => file.path.startsWith(PREVIOUS) && file.path.endsWith('.zip'))) {
-    const inner = depth < DEEPEST ? await openPrevious(path, (source) => checkZip(source, null, depth + 1)) : null;
-    whole = inner === null ? { ...whole, warnings: [...whole.warnings, { key: 'warning-previous-unchecked', values: { path } }] } : joined(whole, path, inner);
+    const inner = depth < DEEPEST ? await openPrevious(path, (source) => checkZip(source, given, depth + 1)) : null;
+    if (inner === null) whole = { ...whole, warnings: [...whole.warnings, { key: 'warning-previous-unchecked', values: { path } }] };
+    else whole = given === null ? joined(whole, path, inner) : comparedWithin(whole, path, inner);
   }
   return whole;
+}
+
+function isOtherKey({ message }: Fault): boolean {
+  return message.key === 'fault-given-other-key';
+}
+
+/** Where the given seal is of an earlier keeper's key, what comparing came to is told of that pack, and that this one is not proven by it. */
+function comparedWithin(outer: CheckReport, at: string, inner: CheckReport): CheckReport {
+  const isOfKey = inner.seal !== null && !inner.faults.some(isOtherKey);
+  const whole = joined(outer, at, { ...inner, faults: inner.faults.filter((fault) => !isOtherKey(fault)) });
+  if (!isOfKey) return whole;
+  const compared = inner.notes.flatMap(({ key, values }) => {
+    if (key === 'note-given-agrees' || key === 'note-given-newer') return [{ key: `${key}-earlier`, values: { ...values, path: at } }];
+    return key.endsWith('-earlier') ? [{ key, values: { ...values, path: `${at}!/${values['path'] ?? ''}` } }] : [];
+  });
+  const unproven = whole.notes.some((note) => note.key === 'note-no-given-seal') ? [] : [{ key: 'note-no-given-seal', values: {} }];
+  return { ...whole, faults: whole.faults.filter((fault) => !isOtherKey(fault)), notes: [...whole.notes, ...compared, ...unproven] };
 }
 
 /** The report of a pack with that of an earlier keeper's pack in it, whose paths are then told from the outside. */

@@ -83,6 +83,8 @@ export const CHECK_WORDS: Readonly<Record<string, string>> = {
   'note-seal-unread': 'The seal you gave could not be compared, for the pack’s own cannot be read.',
   'note-given-agrees': 'The journal begins with the {given} entries that the seal you gave holds, unaltered.',
   'note-given-newer': 'The seal you gave is over {given} entries, this pack over {sealed}: the key is the same, but more cannot be told. Ask for a newer pack.',
+  'note-given-agrees-earlier': 'The seal you gave agrees with {path}, the pack of an earlier keeper: its journal begins with the {given} entries that the seal holds, unaltered. Of what this pack itself says the seal proves nothing, for that is made with another key.',
+  'note-given-newer-earlier': 'The seal you gave is of the key of {path}, the pack of an earlier keeper, but over {given} entries, and that pack over {sealed}: more cannot be told.',
   'note-period': 'This pack shows {from} to {to} only: what is dated outside is left out.',
   'note-period-from': 'This pack shows what is dated {from} or later only.',
   'note-period-to': 'This pack shows what is dated up to {to} only.',
