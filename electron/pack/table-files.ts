@@ -15,7 +15,7 @@ const FORMULA = /^[=+\-@\t\r]/;
 export function tableFiles(input: HistoryInput, digests: Digests): PackFile[] {
   return [
     csv('data/tables/readings.csv', ['date', 'shown', 'unit', 'source', 'standing'], input.readings.map((one) => [one.date, one.value, one.unit, one.source, one.standing]), digests),
-    csv('data/tables/items.csv', ['item', 'interval', 'last_done', 'times_done', 'state', 'due', 'missing'], input.items.map((one) => [one.name, one.interval, one.lastDone ?? '', one.timesDone, one.state, one.due, one.gaps.join('; ')]), digests),
+    csv('data/tables/items.csv', ['item', 'interval', 'last_done', 'times_done', 'state', 'due', 'missing'], input.items.map((one) => [one.name, one.interval, one.lastDone ?? '', one.timesDone, one.state, one.due, [...one.notShown, ...one.gaps].join('; ')]), digests),
     csv('data/tables/recalls.csv', ['number', 'what', 'done', 'how', 'by', 'next'], input.recalls.map((one) => [one.number, one.what, one.doneOn ?? '', one.how ?? '', one.doneBy ?? '', one.nextOn ?? '']), digests),
     csv('data/tables/records.csv', ['date', 'entered', 'written', 'title', 'line', 'work', 'outcome', 'place', 'done_by', 'odometer', 'note'], recordRows(input), digests),
     csv('data/tables/costs.csv', ['date', 'title', 'kind', 'what', 'amount', 'currency'], costRows(input), digests),

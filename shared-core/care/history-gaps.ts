@@ -15,25 +15,26 @@ export type HistoryGap =
 
 /**
  * What is missing in an item's history: the time before the first record where nobody knows it, and every stretch between
- * two completions that is longer than the interval by a whole month or more, or by distance.
+ * two completions, or from the last to `now`, that is longer than the interval by a whole month or more, or by distance.
  *
- * @example historyGaps(item, car, completions) //=> [{ kind: 'months', from, to, months: 31, limit: 24 }]
+ * @example historyGaps(item, car, completions, null) //=> [{ kind: 'months', from, to, months: 31, limit: 24 }]
  */
-export function historyGaps(item: ServiceItem, car: Car, completions: readonly Completion[]): readonly HistoryGap[] {
+export function historyGaps(item: ServiceItem, car: Car, completions: readonly Completion[], now: Completion | null): readonly HistoryGap[] {
   const [first] = completions;
+  const last = completions.at(-1);
   const before = beforeFirst(item, car, first ?? null);
   const between = completions.flatMap((done, at) => {
-    const last = completions[at - 1];
-    return last === undefined ? [] : stretch(last, done, item.interval.repeat);
+    const before = completions[at - 1];
+    return before === undefined ? [] : stretch(before, done, item.interval.repeat);
   });
-  return [...before, ...between];
+  return [...before, ...between, ...(last === undefined || now === null || now.date <= last.date ? [] : stretch(last, now, item.interval.repeat))];
 }
 
 function beforeFirst(item: ServiceItem, car: Car, first: Completion | null): readonly HistoryGap[] {
   if (item.anchor.kind !== 'completion') return [];
   if (item.history !== 'never-done') return [{ kind: 'unknown-before', date: first?.date ?? null }];
   if (first === null) return [{ kind: 'never-recorded' }];
-  if (car.firstRegistered === null) return [];
+  if (car.firstRegistered === null) return [{ kind: 'unknown-before', date: first.date }];
   return stretch({ date: car.firstRegistered, metres: null, estimated: false }, first, item.interval.first);
 }
 

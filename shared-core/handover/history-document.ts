@@ -36,14 +36,15 @@ function itemBlocks(input: HistoryInput): Block[] {
   const rows = input.items.map((one) => [one.name, one.interval, one.lastDone === null ? DASH : sayDate(one.lastDone), String(one.timesDone), `${one.state}${one.due === '' ? '' : `, ${one.due}`}`, historyOf(one)]);
   return [
     heading(2, 'Service items'),
-    paragraph('Continuous: done each time within its interval, from the first record on. A gap is named with its length and its days; what nobody knows is called unknown.'),
+    paragraph('Continuous: done each time within its interval, from the first record to today. A gap is named with its length and its days; what nobody knows is called unknown.'),
     table('Every item that is cared for, when it was last done, and its history', [['Item', 3], ['Interval', 3], ['Last done', 2], ['Times', 1, 'right'], ['Next', 3], ['History', 4]], rows),
     ...historyDutyBlocks(input),
   ];
 }
 
-function historyOf({ gaps, timesDone }: HistoryInput['items'][number]): string {
-  if (gaps.length > 0) return gaps.join('; ');
+function historyOf({ notShown, gaps, timesDone }: HistoryInput['items'][number]): string {
+  const open = [...notShown, ...gaps];
+  if (open.length > 0) return open.join('; ');
   return timesDone === 0 ? DASH : 'continuous';
 }
 

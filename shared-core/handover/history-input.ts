@@ -27,6 +27,8 @@ export interface HistoryItem {
   readonly state: string;
   readonly due: string;
   readonly late: boolean;
+  /** Days of which nothing is told, in words; empty where the whole history is shown. */
+  readonly notShown: readonly string[];
   /** What is missing in its history, in words; empty where nothing is. */
   readonly gaps: readonly string[];
 }

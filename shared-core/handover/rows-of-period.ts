@@ -20,11 +20,13 @@ interface DatedEntry {
 
 /**
  * The entries that a pack of a period holds. One thing is shown with all its entries or with none, by the day that the last of
- * them says; a paper's tie goes with what it is tied to. What tells of no day (the car, its items, its obligations) is always shown.
+ * them that was not withdrawn says (where all were: of all); a paper's tie goes with what it is tied to. What tells of no day (the car, its items, its obligations) is always shown.
  */
-export function rowsOfPeriod<Entry extends KeptEntry>(entries: readonly Entry[], period: PackPeriod): readonly Entry[] {
+export function rowsOfPeriod<Entry extends KeptEntry & { readonly withdrawn: boolean }>(entries: readonly Entry[], period: PackPeriod): readonly Entry[] {
   if (isWhole(period)) return entries;
-  const dates = new Map(entries.flatMap((entry) => dated(entry) ?? []).map(({ key, date }) => [key, date]));
+  // What was withdrawn comes first, so that what stands has the last word.
+  const inOrder = [...entries.filter((entry) => entry.withdrawn), ...entries.filter((entry) => !entry.withdrawn)];
+  const dates = new Map(inOrder.flatMap((entry) => dated(entry) ?? []).map(({ key, date }) => [key, date]));
   const ties = new Map(entries.flatMap((entry) => tied(entry) ?? []).map(({ id, to }) => [id, to]));
   return entries.filter((entry) => {
     const date = dates.get(dated(entry)?.key ?? ties.get(textOf(entry, 'id') ?? '') ?? '');

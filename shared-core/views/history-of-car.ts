@@ -1,7 +1,9 @@
 import { dateOfInstant, type LocalDate } from '../calendar/local-date.ts';
-import { historyGaps } from '../care/history-gaps.ts';
+import type { Completion } from '../care/completion.ts';
+import { historyGaps, type HistoryGap } from '../care/history-gaps.ts';
 import { obligations } from '../care/obligation.ts';
 import type { Car } from '../fleet/car.ts';
+import { departures } from '../fleet/departure.ts';
 import { wholeDistance } from '../fleet/continuous-distance.ts';
 import { readings, type Reading } from '../fleet/reading.ts';
 import type { HandedPaper } from '../handover/handed-paper.ts';
@@ -75,7 +77,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
       text: `Instrument replaced on ${sayDate(date)}; the new one began at ${sayNumber(Math.round(firstShown / METRES_IN[unit]))} ${unit}${estimated ? '; the distance until then is estimated' : ''}.`,
     })),
     readings: facts.ofCar(readings, car.id).filter((one) => isShown(one.date)).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
-    items: care.items.map((one) => itemOf(one, care, period)),
+    items: care.items.map((one) => itemOf(one, care, period, nowOf(facts, care, today))),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
     recalls: recallViews(facts, car.id, today).map((one) => recallOf(one, withheld)),
     warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
@@ -101,12 +103,12 @@ function readingOf(reading: Reading, { car, use }: CarCare): HistoryReading {
   };
 }
 
-/** Where not the whole history is shown, an item tells of the days shown, and that it is not told of those before. */
-function itemOf(one: ItemCare, { car }: CarCare, period: PackPeriod): HistoryItem {
+/** Where not the whole history is shown, an item tells of the days shown, and that it is not told of those before or after. */
+function itemOf(one: ItemCare, { car }: CarCare, period: PackPeriod, now: Completion): HistoryItem {
   const completions = one.completions.filter((done) => isWithin(period, done.date));
-  const gaps = historyGaps(one.item, car, completions);
-  const told = period.from === null ? gaps : gaps.filter((gap) => (gap.kind === 'months' || gap.kind === 'distance') && isWithin(period, gap.from));
-  const before = period.from === null ? [] : [`not shown before ${sayDate(period.from)}`];
+  const gaps = historyGaps(one.item, car, completions, period.to === null ? now : null);
+  // That something was never done, or is wholly unknown, is said of the whole history only.
+  const isTold = (gap: HistoryGap) => (gap.kind === 'months' || gap.kind === 'distance' ? isWithin(period, gap.from) : period.from === null && (period.to === null || (gap.kind === 'unknown-before' && gap.date !== null)));
   const window = windowView(one, car.unit);
   return {
     name: one.item.name,
@@ -116,8 +118,15 @@ function itemOf(one: ItemCare, { car }: CarCare, period: PackPeriod): HistoryIte
     state: say({ key: `state-${window.state}`, values: {} }),
     due: window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
     late: window.state === 'late',
-    gaps: [...before, ...told.map((gap) => sayGap(gap, car.unit))],
+    notShown: [...(period.from === null ? [] : [`not shown before ${sayDate(period.from)}`]), ...(period.to === null ? [] : [`not shown after ${sayDate(period.to)}`])],
+    gaps: gaps.filter(isTold).map((gap) => sayGap(gap, car.unit)),
   };
+}
+
+/** Where the car stands: today, or the day it left, at its last accepted reading. */
+function nowOf(facts: Facts, { car, use }: CarCare, today: LocalDate): Completion {
+  const left = facts.get(departures, car.id)?.on ?? today;
+  return { date: left < today ? left : today, metres: use.points.at(-1)?.metres ?? null, estimated: false };
 }
 
 /** A series by what it measures; what was measured on days that are not shown is not told. */

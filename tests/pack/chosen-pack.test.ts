@@ -70,6 +70,25 @@ describe('a pack of a period', () => {
     expect(pdf).not.toContain('LATEWORK');
   });
 
+  test('goes by what stands: an amendment that was withdrawn moves no record into it', async () => {
+    const { host } = await household();
+    const { undo } = await host.must('record.amend', { id: 'r1', date: day('2026-03-05'), why: 'A slip' });
+    await host.must('entry.withdraw', { entries: [...undo] });
+    const rows = async (from: string, to: string | null) => readFileSync(join(textsOf((await host.must('pack.write', { car: 'pip', out: temporaryFolder(), papers: false, period: { from: day(from), to: to === null ? null : day(to) } })).path).folder, 'data/journal/rows.json'), 'utf8');
+    expect(await rows('2025-01-01', null)).not.toContain('EARLYWORK');
+    expect(await rows('2024-01-01', '2024-12-31')).toContain('EARLYWORK');
+  });
+
+  test('says of what was done after it that it is not shown, not that it was never recorded', async () => {
+    const { host } = await household();
+    const period = { from: null, to: day('2024-01-01') };
+    const { folder } = textsOf((await host.must('pack.write', { car: 'pip', out: temporaryFolder(), period })).path);
+    const items = readFileSync(join(folder, 'data/tables/items.csv'), 'utf8');
+    expect(items).toContain('"not shown after 1 Jan 2024"');
+    expect(items).not.toContain('never recorded');
+    expect((await host.must('pack.preview', { car: 'pip', period })).figures).toContainEqual({ name: 'Service items', text: expect.stringContaining('0 with something missing') as string });
+  });
+
   test('that ends before it begins is refused, and nothing is written', async () => {
     const { host } = await household();
     const out = temporaryFolder();
