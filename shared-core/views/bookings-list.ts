@@ -4,10 +4,10 @@ import type { LocalDate } from '../calendar/local-date.ts';
 import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { standingPlaces } from '../sessions/place.ts';
-import { isPinned, sessions, type Session } from '../sessions/session.ts';
+import { isPinned, type Session } from '../sessions/session.ts';
 import { bookings, type Booking } from '../work/booking.ts';
 import { bookingState, bookingStateSchema, isUnderway } from '../work/booking-state.ts';
-import { bookingOf } from '../work/find-booking.ts';
+import { sessionOfBooking } from '../work/find-booking.ts';
 import { bookingNotes } from './booking-notes.ts';
 import { stateMessage } from './booking-said.ts';
 import { said, saidSchema } from './plan-said.ts';
@@ -30,20 +30,19 @@ export type BookingRow = z.infer<typeof bookingRowSchema>;
 
 /** Bookings beside those of the sessions that stand at the garage that was asked: first what still waits, then the newest. */
 export function bookingRows(facts: Facts): BookingRow[] {
-  const standing = new Set(facts.all(sessions).filter(isPinned).flatMap((session) => bookingOf(facts, session)?.id ?? []));
   const rows = facts.all(bookings).flatMap((booking) => {
-    const session = facts.get(sessions, booking.id);
-    if (session === null) return standing.has(booking.id) || booking.askedOn === null ? [] : [rowOfGone(facts, booking, booking.askedOn)];
+    const session = sessionOfBooking(facts, booking);
+    if (session === null) return booking.askedOn === null ? [] : [rowOfGone(facts, booking, booking.askedOn)];
     return isPinned(session) && session.place === booking.place ? [] : [rowOf(facts, booking, session)];
   });
   return rows.sort((a, b) => Number(b.waits) - Number(a.waits) || (a.day > b.day ? -1 : a.day < b.day ? 1 : 0));
 }
 
 function rowOf(facts: Facts, booking: Booking, session: Session): BookingRow {
-  return { ...bareRow(facts, booking, session.day), gone: false, notes: bookingNotes(facts, session, booking).map(said) };
+  return { ...bareRow(facts, booking, session.day), session: session.id, gone: false, notes: bookingNotes(facts, session, booking).map(said) };
 }
 
-/** Of a session that joined another one with a booking of its own: nothing else leads to it, and the garage may still wait. */
+/** Of a session that is gone: it joined another one with a booking of its own, as a rule. Nothing else leads to it, and the garage may still wait. */
 function rowOfGone(facts: Facts, booking: Booking, askedOn: LocalDate): BookingRow {
   const row = bareRow(facts, booking, booking.booked?.day ?? askedOn);
   return { ...row, gone: true, notes: row.waits ? [said({ key: 'booking-note-session-gone', values: { place: row.placeName } })] : [] };

@@ -12,7 +12,7 @@ import { bookings, bookingSchema, type Booking } from './booking.ts';
 import { afterRounds, doneByGarage, MOST_ROUNDS, roundsOver, undoneLines } from './booking-rounds.ts';
 import { isOver } from './booking-state.ts';
 import { bookingEntries, garageSession, type GarageSession } from './find-booking.ts';
-import { moveWithWork } from './move-with-work.ts';
+import { moveWorkAlong } from './move-with-work.ts';
 import { numberedLines } from './numbered-lines.ts';
 import { wantedOfTasks } from './wanted-of-tasks.ts';
 
@@ -50,8 +50,11 @@ export const bookSession = change({
     const moved = movedThere(facts, found.value.session, wanted, moment);
     if (!moved.ok) return moved;
     const { session, entries, notes } = moved.value;
-    if (session.id !== wanted.session && facts.get(bookings, session.id) !== null) return refuse('booking-two-there', { day: wanted.day }, ['day']);
-    const booking: Booking = { ...standing.value, id: session.id, booked: { on, day: wanted.day, time: wanted.time, reference: wanted.reference, quote: wanted.quote } };
+    const there = session.id === wanted.session ? null : facts.get(bookings, session.id);
+    if (there !== null && !isOver(there)) return refuse('booking-two-there', { day: wanted.day }, ['day']);
+    const booking: Booking = {
+      ...standing.value, ...afterRounds([...roundsOver(there), ...(standing.value.earlier ?? [])].slice(-MOST_ROUNDS)), id: session.id, booked: { on, day: wanted.day, time: wanted.time, reference: wanted.reference, quote: wanted.quote },
+    };
     return ok({ entries: [...entries, ...bookingEntries(found.value.booking, booking)], reply: { booking, session, notes } });
   },
 });
@@ -97,6 +100,6 @@ interface MovedThere {
 function movedThere(facts: Facts, session: Session, { day, moveSession: move }: Wanted, moment: Moment): Result<MovedThere> {
   if (day === session.day) return ok({ session, entries: [], notes: [] });
   if (!move || !isPinned(session)) return refuse('booking-other-day', { day, session: session.day }, ['day']);
-  const moved = moveWithWork.decide(facts, { session: session.id, day }, moment);
+  const moved = moveWorkAlong(facts, { session: session.id, day }, moment);
   return moved.ok ? ok({ session: moved.value.reply.session, entries: moved.value.entries, notes: moved.value.reply.notes }) : moved;
 }

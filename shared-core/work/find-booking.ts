@@ -1,25 +1,43 @@
+import { daysBetween } from '../calendar/local-date.ts';
 import { newEntry, type NewEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { meantSince } from '../sessions/meant-since.ts';
 import { standingPlaces, type Place } from '../sessions/place.ts';
-import { isPinned, sessions, type Session } from '../sessions/session.ts';
+import { sessions, type Session } from '../sessions/session.ts';
 import { taskKey } from '../sessions/task-ref.ts';
 import { bookingRemoved, bookings, bookingSet, type Booking } from './booking.ts';
 
 /**
- * The booking of a session: its own; else one whose session joined this one at the same garage, known by a task that both hold. It is
- * written under this session's id when it next changes.
+ * The booking of a session: its own; else one whose session joined this one before bookings went along. It is written under this session's
+ * id when it next changes.
  */
 export function bookingOf(facts: Facts, session: Session): Booking | null {
   const own = facts.get(bookings, session.id);
-  if (own !== null || !isPinned(session)) return own;
-  const held = new Set(session.tasks.map(taskKey));
-  return lostBookings(facts).find((one) => one.place === session.place && one.wanted.some(({ task }) => task !== null && held.has(taskKey(task)))) ?? null;
+  return own ?? lostBookings(facts).find((one) => likelySession(facts, one)?.id === session.id) ?? null;
 }
 
-/** Bookings whose session is gone: it joined another one. */
-export function lostBookings(facts: Facts): readonly Booking[] {
+/** The session of a booking: its own; else the one that it is the booking of. Null where its own is gone and none took it over. */
+export function sessionOfBooking(facts: Facts, booking: Booking): Session | null {
+  const session = facts.get(sessions, booking.id) ?? likelySession(facts, booking);
+  return session !== null && bookingOf(facts, session)?.id === booking.id ? session : null;
+}
+
+/** Bookings whose session is gone. */
+function lostBookings(facts: Facts): readonly Booking[] {
   return facts.all(bookings).filter((one) => facts.get(sessions, one.id) === null);
+}
+
+/**
+ * The one session that a booking without its own may be of: at its garage, for a task that it asks for and that was meant to be done when it
+ * was asked; of several the one nearest to its day. A session that has ended counts, so that a later one does not take it.
+ */
+function likelySession(facts: Facts, { place, askedOn, wanted, booked, cameBack }: Booking): Session | null {
+  if (askedOn === null) return null;
+  const asked = new Set(wanted.flatMap(({ task }) => (task === null ? [] : [taskKey(task)])));
+  const may = facts.all(sessions).filter((one) => one.place === place && one.state !== 'proposed' && one.tasks.some((task) => asked.has(taskKey(task)) && meantSince(one, task).on <= askedOn));
+  const apart = (one: Session) => Math.abs(daysBetween(one.day, cameBack?.doneOn ?? booked?.day ?? askedOn));
+  return [...may].sort((a, b) => apart(a) - apart(b) || (a.id < b.id ? -1 : 1))[0] ?? null;
 }
 
 /** The entries that put a booking under its session, in place of what it was before. */

@@ -52,7 +52,9 @@ export const BOOKING_WORDS: Readonly<Record<string, string>> = {
   'booking-state-declined': 'declined by the garage',
   'booking-state-cancelled': 'taken back',
 
-  'booking-note-session-gone': 'Its session joined another one, which has a booking of its own. Tell {place} if it still counts on you, and take this off.',
+  'booking-joined-two': 'The session that it joins has a booking of its own. Tell {place} if it still counts on you for the other day, and take that off on Sessions.',
+  'booking-written-joined': 'What was written for {place}, and not asked yet, is taken off: two bookings have met.',
+  'booking-note-session-gone': 'Its session stands no more: it joined another one. Tell {place} if it still counts on you, and take this off.',
   'booking-note-other-day': 'It is booked for {booked}, and the session stands on {day}. Agree on one day with the garage, or move the session.',
   'booking-note-asked-day': 'It was asked for before the session was moved to {day}.',
   'booking-note-other-place': '{asked} was asked; the session now stands at {place}. Tell {asked} if it still counts on you, and drop what was asked there.',

@@ -72,7 +72,7 @@ describe('a booking', () => {
     household.must('session.move', { session: 'visit', day: day('2026-12-21') });
     const joined = household.must('booking.show', { session: 'other' });
     expect(joined.booking?.booked?.day).toBe('2026-12-16');
-    expect(joined.notes.map((one) => one.code)).toEqual(['booking-note-other-day', 'booking-note-joined', 'booking-note-new-task']);
+    expect(joined.notes.map((one) => one.code)).toEqual(['booking-note-other-day', 'booking-note-new-task']);
     household.must('booking.book', { session: 'other', day: day('2026-12-21') });
     expect(household.facts().all(bookings).map((one) => one.id)).toEqual(['other']);
   });
