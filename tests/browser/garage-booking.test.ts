@@ -114,6 +114,19 @@ describe.skipIf(chromiumHere === null)('a garage booking', { timeout: 180_000 },
     await sample.axeAtEverySize('what came back');
   });
 
+  test('what was not done is asked anew, and what came back stands beneath it', async () => {
+    await page.getByText('"brake fluid" was asked for and not done. Ask anew for it, here or elsewhere.').waitFor();
+    await page.getByRole('button', { name: 'Ask anew for what is left' }).click();
+    await firstField('Asked on (empty: not yet)');
+    expect(await dialog().getByLabel('Pip: wanted, Line 1').inputValue()).toMatch(/brake fluid/i);
+    expect(await dialog().getByLabel('Pip: wanted, Line 2').count()).toBe(0);
+    await dialog().getByLabel('Asked on (empty: not yet)', { exact: true }).fill('2026-11-25');
+    await dialog().getByRole('button', { name: 'Keep the request' }).click();
+    await page.getByText(/^At the garage: asked on 25 Nov 2026, no answer yet/).waitFor();
+    await part('the garage on the corner: done on 25 Nov 2026').getByRole('heading', { name: 'Asked and not done' }).waitFor();
+    await sample.axeAtEverySize('a request after what came back');
+  });
+
   test('a visit of the past is found at the foot of Sessions; nothing is booked at home', async () => {
     await page.getByRole('link', { name: 'All sessions' }).click();
     await page.getByRole('link', { name: /^Open: .*the garage on the corner/ }).click();
