@@ -1,20 +1,25 @@
 import { dateOfInstant, type LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { must } from '../../shared-core/result/assert.ts';
 import { ok, type Result } from '../../shared-core/result/result.ts';
+import { checkRestored } from '../../shared-core/sessions/check-restored.ts';
 import { readRow } from '../store/journal-table.ts';
 import type { Store } from '../store/store.ts';
-import { mayWithdraw, withdrawEntries } from '../store/withdraw-entries.ts';
+import { mayWithdraw, putsOnceWithdrawn, withdrawEntries } from '../store/withdraw-entries.ts';
 import type { HostContext } from './host-context.ts';
 import { pushChanged } from './push-changed.ts';
 
 /** Withdraws what is chosen within the transaction that does it, or refuses and leaves all as it was; tells the windows. */
 export function withdrawNow(context: HostContext, choose: () => Result<readonly number[]>, why: string): Result<{ withdrawn: number }> {
-  const { store } = context.household();
+  const { store, facts } = context.household();
   const { world } = context;
   const done = store
     .transaction(() => {
       const chosen = choose();
       if (!chosen.ok) return chosen;
+      const allowed = mayWithdraw(store, chosen.value);
+      if (!allowed.ok) return allowed;
+      const sound = checkRestored(facts, putsOnceWithdrawn(store, chosen.value));
+      if (!sound.ok) return sound;
       const withdrawn = withdrawEntries(store, chosen.value, why, world.now(), world.making);
       return withdrawn.ok ? ok({ puts: withdrawn.value, count: new Set(chosen.value).size }) : withdrawn;
     })

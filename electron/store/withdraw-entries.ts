@@ -22,7 +22,12 @@ export function withdrawEntries(store: Store, seqs: readonly number[], why: stri
   const entry = appendEntry(store, newEntry(withdrawnKind, { entries: wanted, why, subject }), at, making);
   const mark = store.prepare('UPDATE journal SET withdrawn_by = ? WHERE seq = ?');
   for (const seq of wanted) assert(mark.run(entry.seq, seq).changes === 1, 'one entry marked withdrawn');
-  return ok(putBy(store, wanted).map((change) => restore(store, change)));
+  return ok(putBy(store, wanted).map((gone) => restore(store, standsAgain(store, gone, new Set(wanted)))));
+}
+
+/** What would stand again under every key that entries touched, were they withdrawn together. */
+export function putsOnceWithdrawn(store: Store, seqs: readonly number[]): readonly Put[] {
+  return putBy(store, seqs).map((gone) => standsAgain(store, gone, new Set(seqs)).change);
 }
 
 /** Whether entries could be withdrawn together as all stands now; else the refusal that withdrawing them would meet. */
@@ -89,20 +94,31 @@ function putBy(store: Store, seqs: readonly number[]): readonly Put[] {
   return [...new Map(puts.map((change) => [`${change.family}/${change.id}`, change])).values()];
 }
 
-/** Puts back what the last standing entry says of a key, or takes the fact away where none is left. */
-function restore(store: Store, gone: Put): Put {
+interface StandsAgain {
+  readonly change: Put;
+  readonly seq: number;
+  readonly firstSeq: number;
+}
+
+/** What the last standing entry says of a key without those that go, or nothing where none is left. */
+function standsAgain(store: Store, gone: Put, going: ReadonlySet<number>): StandsAgain {
   const standing = store
     .prepare<[string, string], { seq: number }>(
       `SELECT touch.seq FROM touch JOIN journal ON journal.seq = touch.seq
        WHERE family = ? AND id = ? AND role = 'puts' AND withdrawn_by IS NULL ORDER BY touch.seq`,
     )
-    .all(gone.family, gone.id);
+    .all(gone.family, gone.id)
+    .filter(({ seq }) => !going.has(seq));
   const putIn = (seq: number) => samePut(putsOf(entryKinds, must(readEntry(store, seq), 'entry')), gone);
   const last = standing.at(-1);
-  const change = last === undefined ? { ...gone, value: null } : putIn(last.seq);
   // What was taken away and stated again begins with its second statement.
   const removed = standing.findLastIndex(({ seq }) => putIn(seq).value === null);
-  writeFact(store, change, last?.seq ?? 0, standing[removed + 1]?.seq ?? 0);
+  return { change: last === undefined ? { ...gone, value: null } : putIn(last.seq), seq: last?.seq ?? 0, firstSeq: standing[removed + 1]?.seq ?? 0 };
+}
+
+/** Puts that back, or takes the fact away. */
+function restore(store: Store, { change, seq, firstSeq }: StandsAgain): Put {
+  writeFact(store, change, seq, firstSeq);
   return change;
 }
 

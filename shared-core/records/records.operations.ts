@@ -6,6 +6,7 @@ import { closeSession } from './close-session.ts';
 import { disposeWaste, keepWaste } from './keep-waste.ts';
 import { describePaper, setPapersAside } from './describe-paper.ts';
 import { endWithWork, releaseWithWork } from './end-with-work.ts';
+import { keepWithWork } from './keep-with-work.ts';
 import { keepCar, leaveCar } from './leave-car.ts';
 import { noteFind } from './note-find.ts';
 import { closeObservation, noteObservation } from './note-observation.ts';
@@ -31,6 +32,7 @@ export const recordsOperations = {
   'paper.describe': describePaper,
   'papers.set-aside': setPapersAside,
   'work.find': noteFind,
+  'session.keep': keepWithWork,
   'session.close': closeSession,
   'session.release': releaseWithWork,
   'session.end': endWithWork,

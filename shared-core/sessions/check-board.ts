@@ -7,8 +7,10 @@ import { carDays, isAway } from './car-days.ts';
 import { everydayCars } from './everyday-cars.ts';
 import { whyClosed } from './open-days.ts';
 import { holdsDay, placeDays } from './place-days.ts';
+import { pinnedTwice } from './pinned-twice.ts';
 import type { Place } from './place.ts';
-import { isPinned, LONGEST_NOTE, MOST_TASKS, type Session } from './session.ts';
+import { sayTask } from './say-task.ts';
+import { isPinned, LONGEST_NOTE, MOST_TASKS } from './session.ts';
 import type { SessionBoard } from './session-board.ts';
 import { findTask, taskKey, type TaskRef } from './task-ref.ts';
 
@@ -48,21 +50,15 @@ function checkCarFree(facts: Facts, car: string, day: LocalDate): Result<null> {
   return refuse(taken.why === 'away' ? 'car-away-then' : 'car-needed-then', { car: facts.get(cars, car)?.name ?? car, day, note: taken.note }, ['day']);
 }
 
-/** Refuses a board on which a session holds more tasks or more words than one may or a task is pinned twice, or which leaves no everyday car to drive on a day on which the board before left one. */
+/** Refuses a board on which a session holds more tasks or more words than one may, on which a task comes to be pinned twice, or which leaves no everyday car to drive on a day on which the board before left one. */
 export function checkBoard(facts: Facts, board: SessionBoard, before: SessionBoard): Result<null> {
   const full = [...board.values()].find((one) => one.tasks.length > MOST_TASKS);
   if (full !== undefined) return refuse('session-too-full', { day: full.day, n: full.tasks.length, most: MOST_TASKS }, ['tasks']);
   const wordy = [...board.values()].find((one) => one.note.length > LONGEST_NOTE);
   if (wordy !== undefined) return refuse('session-notes-too-long', { day: wordy.day, most: LONGEST_NOTE, over: wordy.note.length - LONGEST_NOTE }, ['note']);
   const pinned = [...board.values()].filter(isPinned);
-  const seen = new Map<string, Session>();
-  for (const session of pinned) {
-    for (const task of session.tasks) {
-      const other = seen.get(taskKey(task));
-      if (other !== undefined) return refuse('task-in-session', { day: other.day }, ['tasks']);
-      seen.set(taskKey(task), session);
-    }
-  }
+  const twice = pinnedTwice(board.values(), before.values());
+  if (twice !== null) return refuse('task-in-session', { task: sayTask(facts, twice.task), day: twice.kept.day }, ['tasks']);
   const apart = pinned.find(({ day }) => allApart(facts, board, day) && !allApart(facts, before, day));
   return apart === undefined ? ok(null) : refuse('all-cars-apart', { day: apart.day }, ['day']);
 }

@@ -17,7 +17,7 @@ import { taskKey, taskRefSchema } from './task-ref.ts';
 
 /**
  * Moves a session, or some of its tasks, to another day or place, and keeps it there. Where one is kept on that day at that place, the
- * tasks join it.
+ * tasks join it; where it stands there already, nothing changes, but that a proposed one is kept.
  */
 export const moveSession = change({
   request: z.strictObject({ session: idSchema, day: dateSchema, place: idSchema.optional(), tasks: z.array(taskRefSchema).min(1).max(100).optional() }),
@@ -32,13 +32,15 @@ export const moveSession = change({
     const tasks = request.tasks ?? session.tasks;
     const strange = tasks.find((task) => !session.tasks.some((one) => taskKey(one) === taskKey(task)));
     if (strange !== undefined) return refuse('task-not-in-session', {}, ['tasks']);
+    const stays = request.day === session.day && place.value.place.id === session.place;
+    if (stays && isPinned(session) && session.day >= moment.today) return ok({ entries: [], reply: { session, notes: [] } });
     const sound = checkPin(facts, { day: request.day, place: place.value.place, tasks }, moment.today);
     if (!sound.ok) return sound;
     // A kept session whose day has passed without being done is moved on like any other.
     const before = new Map(standingBoard(facts, moment.today)).set(session.id, session);
     const whole = tasks.length === session.tasks.length;
     const moved: Session = {
-      ...withTasks(session, [...tasks]), id: whole ? session.id : moment.newId(), day: request.day, place: place.value.place.id, state: 'moved', movedFrom: { day: session.day, place: session.place },
+      ...withTasks(session, [...tasks]), id: whole ? session.id : moment.newId(), day: request.day, place: place.value.place.id, ...(stays ? { state: 'kept', movedFrom: null } : { state: 'moved', movedFrom: { day: session.day, place: session.place } }),
     };
     const put = putIn(takeOut(before, tasks, (one) => one.id === session.id || one.state === 'proposed'), moved);
     const allowed = checkBoard(facts, put.board, before);

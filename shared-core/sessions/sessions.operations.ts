@@ -1,4 +1,4 @@
-import { keepSessions, proposeSessions } from './keep-sessions.ts';
+import { proposeSessions } from './keep-sessions.ts';
 import { removeAccessGroup, setAccessGroup } from './set-access-group.ts';
 import { removeCarDays, setCarDays } from './set-car-days.ts';
 import { removePlaceDays, setPlaceDays } from './set-place-days.ts';
@@ -6,7 +6,7 @@ import { removePlace, setPlace } from './set-place.ts';
 import { setPlanSettings } from './set-plan-settings.ts';
 import { removeWorthWhile, setWorthWhile } from './set-worth-while.ts';
 
-/** What can be asked of the sessions by name; to move or end one looks at the work in hand, and stands there. */
+/** What can be asked of the sessions by name; to keep, move or end one looks at the work in hand, and stands there. */
 export const sessionsOperations = {
   'place.set': setPlace,
   'place.remove': removePlace,
@@ -19,6 +19,5 @@ export const sessionsOperations = {
   'access.remove': removeAccessGroup,
   'worth-while.set': setWorthWhile,
   'worth-while.remove': removeWorthWhile,
-  'session.keep': keepSessions,
   'session.propose': proposeSessions,
 } as const;
