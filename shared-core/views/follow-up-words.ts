@@ -35,7 +35,7 @@ function lateParts({ dueOn }: When, { lateBy }: Said): readonly Part[] {
   const past = lateBy?.distance ?? null;
   return [
     ...(byDay ? [['follow-up-day-late', { late: sayLateBy({ ...lateBy, distance: null }) }] as const] : []),
-    ...(past === null ? [] : [['follow-up-distance-late', { past: past.value }] as const]),
+    ...(past === null ? [] : [[past.value === 0 ? 'follow-up-distance-reached' : 'follow-up-distance-late', { past: past.value }] as const]),
   ];
 }
 

@@ -31,6 +31,7 @@ export const FOLLOW_UP_WORDS: Readonly<Record<string, string>> = {
   'follow-up-distance-soon': '{after} {afterUnit} after {made}, at {at}: {when}, but it may be reached by now.',
   'follow-up-distance-due': '{after} {afterUnit} after {made}, at {at}: probably reached by now. A reading would tell.',
   'follow-up-distance-late': 'It was for {at}, {after} {afterUnit} after {made}; a reading is {past} {unit} past that.',
+  'follow-up-distance-reached': 'It was for {at}, {after} {afterUnit} after {made}, and that was reached.',
   'follow-up-distance-not-foreseeable': '{after} {afterUnit} after {made}, at {at}: not reached within five years as the car is used now.',
   'follow-up-distance-unknown': '{after} {afterUnit} after {made}, and no reading tells how far the car had gone then. Enter one.',
 };

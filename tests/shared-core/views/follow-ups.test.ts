@@ -105,7 +105,7 @@ describe('a follow-up by distance', () => {
   test('at the very distance a reading passes it', () => {
     const household = withPip();
     household.must('reading.record', { car: 'pip', value: 51_000 });
-    expect(viewOf({ madeOn: day('2026-11-15'), after: km(1000) }, household)).toMatchObject({ state: 'late', lateBy: { distance: { value: 0 } } });
+    expect(viewOf({ madeOn: day('2026-11-15'), after: km(1000) }, household)).toMatchObject({ state: 'late', lateBy: { distance: { value: 0 } }, text: 'It was for 51\u202f000 km, 1000 km after 15 Nov 2026, and that was reached.' });
   });
 
   test('may be reached ahead of its likely day, and says so', () => {
