@@ -130,7 +130,8 @@ function comparedWithin(outer: CheckReport, at: string, inner: CheckReport): Che
   const whole = joined(outer, at, { ...inner, faults: inner.faults.filter((fault) => !isOtherKey(fault)) });
   if (!isOfKey) return whole;
   const compared = inner.notes.flatMap(({ key, values }) => {
-    if (key === 'note-given-agrees' || key === 'note-given-newer') return [{ key: `${key}-earlier`, values: { ...values, path: at } }];
+    if (key === 'note-given-agrees') return [{ key: 'note-given-agrees-earlier', values: { ...values, path: at } }];
+    if (key === 'note-given-newer') return [{ key: 'note-given-newer-earlier', values: { ...values, path: at } }];
     return key.endsWith('-earlier') ? [{ key, values: { ...values, path: `${at}!/${values['path'] ?? ''}` } }] : [];
   });
   const unproven = whole.notes.some((note) => note.key === 'note-no-given-seal') ? [] : [{ key: 'note-no-given-seal', values: {} }];
