@@ -16,6 +16,8 @@ export const CALENDAR_WORDS: Readonly<Record<string, string>> = {
   'calendar-session-home': 'Work at home: {cars}',
   'calendar-session-garage': '{place}: {cars}',
   'calendar-session-off': 'Called off: work on the cars',
+  'calendar-session-done': 'Done: work on the cars',
+  'calendar-gone': 'Done or called off: a reminder of the cars',
   'calendar-session-task': '- {car}: {name}',
   'calendar-session-task-done': '- {car}: {name} (done)',
   'calendar-session-minutes': 'About {minutes} minutes of work.',
