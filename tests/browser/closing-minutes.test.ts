@@ -31,7 +31,7 @@ describe.skipIf(chromiumHere === null)('the minutes of a session that is closed'
       history.pushState(null, '', path);
       dispatchEvent(new PopStateEvent('popstate'));
     }, `/sessions/${session}/close`);
-    await page.getByRole('note').filter({ hasText: /^The time of “The polish” was left running\. .* the 24 h 20 min after that are left out\./ }).waitFor();
+    await page.getByRole('note').filter({ hasText: /^The time of “The polish” was left running\. .* and 24 h 20 min are left out\./ }).waitFor();
     const minutes = page.getByLabel('Minutes it took: The polish');
     const asked = page.getByText('Is that right? It usually takes 45 min.');
     await minutes.fill('45');
