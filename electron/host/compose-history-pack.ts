@@ -1,6 +1,7 @@
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { dateOfInstant } from '../../shared-core/calendar/local-date.ts';
 import type { Car } from '../../shared-core/fleet/car.ts';
+import { carLeft } from '../../shared-core/fleet/departure.ts';
 import { HOUSEHOLD_ID, households } from '../../shared-core/fleet/household.ts';
 import { composePack, type Pack } from '../../shared-core/handover/compose-pack.ts';
 import { namesAny } from '../../shared-core/handover/handed-paper.ts';
@@ -12,6 +13,7 @@ import { bytesFile, PREVIOUS, type Digests, type PackFile } from '../../shared-c
 import { safeFileName } from '../../shared-core/handover/pack-path.ts';
 import { isWhole } from '../../shared-core/handover/pack-period.ts';
 import { rowsOfPeriod } from '../../shared-core/handover/rows-of-period.ts';
+import { OF_THE_SALE } from '../../shared-core/handover/withheld-fields.ts';
 import type { Facts } from '../../shared-core/journal/facts.ts';
 import type { Json } from '../../shared-core/journal/canonical-json.ts';
 import { carSubject } from '../../shared-core/journal/entry-kind.ts';
@@ -68,8 +70,8 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
   const settings = must(facts.get(households, HOUSEHOLD_ID), 'household');
   const tree = merkleTree(readHashes(store), sha256);
   const head = { treeSize: tree.size, root: hexText(treeRoot(tree, sha256)) };
-  const withheld = new Set(choice.withhold);
   const kept = rowsOfPeriod(keptEntries(household, car), choice.period);
+  const withheld = new Set([...choice.withhold, ...(kept.some((one) => one.row.kind === carLeft.kind) ? OF_THE_SALE : [])]);
   const papersChosen = await chosenPapers({ household, desk }, car, choice);
   if (!papersChosen.ok) return papersChosen;
   const chosen = papersChosen.value;

@@ -55,6 +55,8 @@ export function blackeningOf(facts: Facts, paper: string): Blackening | null {
 export async function chosenPapers({ household, desk }: { readonly household: HouseholdFolder; readonly desk: PaperDesk }, car: Car, choice: PaperChoice): Promise<Result<readonly ChosenPaper[]>> {
   const { facts, folder } = household;
   const only = choice.onlyPapers === null ? null : new Set(choice.onlyPapers);
+  const strange = choice.onlyPapers?.find((id) => !papersOfCar(facts, car.id, () => true).includes(id));
+  if (strange !== undefined) return refuse('paper-not-of-car', { paper: strange.slice(0, 64), car: car.name }, ['onlyPapers']);
   const ids = choice.papers ? papersOfCar(facts, car.id, (date) => isWithin(choice.period, date)).filter((id) => only === null || only.has(id)) : [];
   const earlier = choice.previous === 'left-out' ? null : earlierPackWith(household, ids.filter((id) => blackeningOf(facts, id) !== null), car.id);
   if (earlier !== null) return refuse('redacted-in-earlier-pack', { name: must(facts.get(papers, earlier.paper), 'paper').name, pack: earlier.pack });

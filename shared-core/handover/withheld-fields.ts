@@ -10,6 +10,9 @@ export const WITHHOLDABLE = [
   'doneBy', 'approvedBy', 'placeName', 'reference', 'method', 'note', 'why', 'text', 'vin', 'registration', 'declaredAYear',
 ] as const;
 
+/** What of a sale is never in a pack: to whom the car went and what it brought is no part of its history. */
+export const OF_THE_SALE = ['buyer', 'priceMinor'] as const;
+
 export const withholdSchema = z.array(z.enum(WITHHOLDABLE)).max(WITHHOLDABLE.length);
 export type Withheld = (typeof WITHHOLDABLE)[number];
 

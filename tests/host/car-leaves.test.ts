@@ -1,5 +1,8 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { runCommand } from '../cli/run-command.ts';
+import { unzipped } from '../pack/unzipped.ts';
 import { day, openTestHost, temporaryFolder, type TestHost } from './open-test-host.ts';
 
 /** Two cars that share a session and a fluid; one has a filter of its own on the shelf, an insurance and something due. */
@@ -38,7 +41,12 @@ test('a car that is sold leaves due, yard, needs and sessions, and keeps its rec
   const shown = await host.must('car.show', { car: 'pip' });
   expect([shown.records.map((one) => one.record.title), shown.readings.length]).toEqual([['Bulb'], 1]);
   expect(await host.must('car.left', {})).toMatchObject({ cars: [{ car: { id: 'pip' }, departure: { buyer: 'A neighbour' } }] });
-  await host.must('pack.write', { car: 'pip', out: temporaryFolder() });
+  // To whom it went, and for how much, is not for its next keeper.
+  const { path } = await host.must('pack.write', { car: 'pip', out: temporaryFolder() });
+  const folder = unzipped(path, temporaryFolder());
+  const inside = readdirSync(folder, { recursive: true, withFileTypes: true }).flatMap((file) => (file.isFile() ? [readFileSync(join(file.parentPath, file.name)).toString('latin1')] : [])).join('\n');
+  expect([inside.includes('car-left'), inside.includes('A neighbour'), inside.includes('300000'), inside.includes('to whom it went')]).toEqual([true, false, false, true]);
+  expect(await host.must('pack.check', { pack: path })).toMatchObject({ sound: true, faults: [], withheld: [{ field: 'buyer' }, { field: 'priceMinor' }] });
   expect(await host.must('household.examine', {})).toMatchObject({ faults: [] });
 });
 

@@ -124,6 +124,7 @@ describe('papers one by one', () => {
     const pdf = join(folder, 'data/history.pdf');
     expect(execFileSync('pdfimages', ['-list', '-f', '1', '-l', '1', pdf], { encoding: 'utf8' }).trim().split('\n')).toHaveLength(2 + 1);
     expect(readFileSync(pdf).toString('latin1')).not.toContain('SECRETARTIST');
+    expect(await host.call('pack.write', { car: 'pip', out: temporaryFolder(), onlyPapers: [papers[1] ?? '', 'f'.repeat(64)] })).toMatchObject({ ok: false, refusal: { code: 'paper-not-of-car', values: { paper: 'f'.repeat(64) } } });
     expect(await host.call('pack.write', { car: 'pip', out: temporaryFolder(), onlyPapers: [], cover: papers[0] ?? '' })).toMatchObject({ ok: false, refusal: { code: 'cover-not-in-pack' } });
   });
 });

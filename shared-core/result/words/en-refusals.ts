@@ -153,6 +153,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'of-earlier-keeper': 'This was written by an earlier keeper. It is kept as it was; write a record of your own beside it.',
   'previous-pack-shows-withheld': 'The pack {name} of an earlier keeper goes along whole and unaltered, with what is withheld here. Say that it goes along all the same, or leave it out: then this pack does not prove what came with it.',
   'period-ends-before-it-begins': 'The last day shown is before the first one. Check both.',
+  'paper-not-of-car': '{car} has no paper {paper}. Look at the list of its papers.',
   'cover-not-in-pack': 'The photograph for the first page is not among the papers of this pack. Choose another one, or add it.',
   'pack-not-sound': '{first}\nFaults: {count}.',
   'paper-not-whole': 'The paper {name} is missing or has been altered, so no pack was written. Examine the household.',
