@@ -7,23 +7,27 @@ type Chart = Extract<Block, { kind: 'chart' }>;
 const HEIGHT = 190;
 const GUTTER = 58;
 const LABEL_ROOM = 32;
+/** How high a line of the sources is. */
+const KEY_LINE = 14;
 const STEPS = [1, 2, 5];
 
 /** Draws readings against time as one figure with a text in its place; the numbers stand in the table after it. */
 export function drawChart(drawing: Drawing, chart: Chart): void {
   const { pdf, root, left, width } = drawing;
-  makeRoom(drawing, HEIGHT + 60);
+  const key = keyOf(drawing, chart);
+  const height = 16 + HEIGHT + 16 + key.lines * KEY_LINE;
+  makeRoom(drawing, height + 14);
   const first = chart.points[0];
   const last = chart.points.at(-1);
   const alt = `${chart.caption}: from ${first?.value ?? 0} ${chart.unit} on ${first?.date ?? ''} to ${last?.value ?? 0} ${chart.unit} on ${last?.date ?? ''}, ${chart.points.length} readings.`;
   const top = pdf.y;
-  addTagged(drawing, root, 'Figure', { alt, bbox: [left, top, left + width, top + HEIGHT + 46] }, () => {
+  addTagged(drawing, root, 'Figure', { alt, bbox: [left, top, left + width, top + height] }, () => {
     pdf.font(REGULAR).fontSize(8.5).fillColor(QUIET).text(`${chart.caption} (${chart.unit})`, left, top, { width });
     drawPlot(drawing, chart, top + 16);
-    drawSources(drawing, chart, top + 16 + HEIGHT + 16);
+    drawSources(drawing, key, top + 16 + HEIGHT + 16);
   });
   pdf.x = left;
-  pdf.y = top + HEIGHT + 52;
+  pdf.y = top + height + 6;
 }
 
 function drawPlot({ pdf, left, width }: Drawing, chart: Chart, top: number): void {
@@ -68,16 +72,34 @@ function drawMark(pdf: PDFKit.PDFDocument, which: number, x: number, y: number):
   forms[which % forms.length]?.();
 }
 
-/** What each mark stands for, in a line below the years. */
-function drawSources({ pdf, left, width }: Drawing, chart: Chart, top: number): void {
+/** Where each source stands below the years. */
+interface Key {
+  readonly places: readonly { readonly source: string; readonly line: number; readonly x: number }[];
+  readonly lines: number;
+}
+
+/** The sources one after another, on as many lines as they need. */
+function keyOf({ pdf, left, width }: Drawing, chart: Chart): Key {
   pdf.font(REGULAR).fontSize(8);
-  let at = left + GUTTER;
-  sourcesOf(chart).forEach((source, which) => {
+  const [from, to] = [left + GUTTER, left + width];
+  let [line, x] = [0, from];
+  const places = sourcesOf(chart).map((source) => {
     const needed = pdf.widthOfString(source) + 24;
-    if (at + needed > left + width) return;
-    drawMark(pdf, which, at + 4, top + 5);
-    pdf.fillColor(QUIET).text(source, at + 11, top, { lineBreak: false });
-    at += needed;
+    if (x > from && x + needed > to) [line, x] = [line + 1, from];
+    const place = { source, line, x };
+    x += needed;
+    return place;
+  });
+  return { places, lines: line + 1 };
+}
+
+/** What each mark stands for, below the years. */
+function drawSources({ pdf }: Drawing, { places }: Key, top: number): void {
+  pdf.font(REGULAR).fontSize(8);
+  places.forEach(({ source, line, x }, which) => {
+    const y = top + line * KEY_LINE;
+    drawMark(pdf, which, x + 4, y + 5);
+    pdf.fillColor(QUIET).text(source, x + 11, y, { lineBreak: false });
   });
 }
 

@@ -1,16 +1,10 @@
-import Papa from 'papaparse';
 import type { HistoryInput } from '../../shared-core/handover/history-input.ts';
 import { textFile, type Digests, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import { amountText } from '../../shared-core/units/money.ts';
-
-/** How a formula begins. The rule of the package that writes sees no formula in a text of several lines. */
-const FORMULA = /^[=+\-@\t\r]/;
+import { csvText, type Cell, type Figure } from '../../shared-core/views/csv-text.ts';
 
 /**
- * The history as tables for any program: RFC 4180, UTF-8, every cell quoted. A text that a spreadsheet would take for a
- * formula is made harmless by an apostrophe before it.
- *
- * Source: RFC 4180 s2 (from memory); OWASP on CSV injection (seen).
+ * The history as tables for any program: RFC 4180, UTF-8, every cell quoted, formulas made harmless (`csvText`).
  */
 export function tableFiles(input: HistoryInput, digests: Digests): PackFile[] {
   return [
@@ -18,7 +12,7 @@ export function tableFiles(input: HistoryInput, digests: Digests): PackFile[] {
     csv('data/tables/items.csv', ['item', 'interval', 'last_done', 'times_done', 'state', 'due', 'missing'], input.items.map((one) => [one.name, one.interval, one.lastDone ?? '', one.timesDone, one.state, one.due, [...one.notShown, ...one.gaps].join('; ')]), digests),
     csv('data/tables/recalls.csv', ['number', 'what', 'done', 'how', 'by', 'next'], input.recalls.map((one) => [one.number, one.what, one.doneOn ?? '', one.how ?? '', one.doneBy ?? '', one.nextOn ?? '']), digests),
     csv('data/tables/records.csv', ['date', 'entered', 'written', 'title', 'line', 'work', 'outcome', 'place', 'done_by', 'odometer', 'note'], recordRows(input), digests),
-    csv('data/tables/costs.csv', ['date', 'title', 'kind', 'what', 'amount', 'currency'], costRows(input), digests),
+    csv('data/tables/costs.csv', ['date', 'title', 'kind', 'what', 'amount', 'currency', 'printed_total'], costRows(input), digests),
   ];
 }
 
@@ -28,13 +22,16 @@ function recordRows(input: HistoryInput): Cell[][] {
   );
 }
 
-function costRows(input: HistoryInput): Cell[][] {
-  return input.records.flatMap(({ record }) => record.costs.map((cost) => [record.date, record.title, cost.kind, cost.text, amountText(cost.amountMinor, input.currency), input.currency]));
+/** Each line of cost, with the total of the receipt beside it where one is printed; a record with that alone has a row of its own. */
+function costRows({ records, currency }: HistoryInput): Cell[][] {
+  const amount = (minor: number | null): Figure | '' => (minor === null ? '' : { figure: amountText(minor, currency) });
+  return records.flatMap(({ record: { date, title, costs, printedTotalMinor } }) => {
+    const total = amount(printedTotalMinor);
+    if (costs.length === 0) return total === '' ? [] : [[date, title, '', '', '', currency, total]];
+    return costs.map((cost) => [date, title, cost.kind, cost.text, amount(cost.amountMinor), currency, total]);
+  });
 }
 
-type Cell = string | number;
-
-function csv(path: string, head: readonly string[], rows: readonly Cell[][], digests: Digests): PackFile {
-  const text = Papa.unparse([[...head], ...rows], { quotes: true, escapeFormulae: FORMULA, newline: '\r\n' });
-  return textFile(path, `${text}\r\n`, digests);
+function csv(path: string, head: readonly string[], rows: readonly (readonly Cell[])[], digests: Digests): PackFile {
+  return textFile(path, csvText([head, ...rows]), digests);
 }

@@ -9,16 +9,15 @@ import { FileChangedError, zipBytes } from './zip-write.ts';
 
 /**
  * Writes a pack as one ZIP into a folder, whole or not at all, and answers its path. Where the very same pack is there already, it
- * stays. Refused `pack-exists` where another of that name is there and `replace` is not set, `paper-changed` where a file on
- * disk is no longer what was measured, `pack-not-written` where the folder cannot take it.
+ * stays. Refused `pack-exists` where another of that name is there, `paper-changed` where a file on disk is no longer what was
+ * measured, `pack-not-written` where the folder cannot take it.
  */
-export async function writePack(pack: Pack, folder: string, replace = false): Promise<Result<string>> {
+export async function writePack(pack: Pack, folder: string): Promise<Result<string>> {
   const path = join(folder, `${pack.name}.zip`);
   const draft = join(folder, `.${pack.name}.${randomBytes(6).toString('hex')}.part`);
   try {
     await writeDraft(pack, draft);
-    if (replace) await rename(draft, path);
-    else if (!(await putInPlace(draft, path))) return refuse('pack-exists', { path });
+    if (!(await putInPlace(draft, path))) return refuse('pack-exists', { path });
     return ok(path);
   } catch (error) {
     if (error instanceof FileChangedError) return refuse('paper-changed', { path: error.source });

@@ -1,25 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { usedOfLots } from '../../../shared-core/records/shelf-use.ts';
 import { day } from '../calendar/day.ts';
 import { memoryHousehold, type MemoryHousehold } from '../contract/memory-household.ts';
-
-describe('what was used of a lot', () => {
-  test('adds up to thousandths, where floating point does not', () => {
-    // By hand: 0.1 + 0.2 is 0.30000000000000004 in floating point, 0.001 x 1000 + 1.001 x 1000 is 1001.9999999999999.
-    const used = usedOfLots([{ lotsUsed: [{ lot: 'a', quantity: 0.1 }, { lot: 'b', quantity: 0.001 }] }, { lotsUsed: [{ lot: 'a', quantity: 0.2 }, { lot: 'b', quantity: 1.001 }] }]);
-    expect([...used]).toEqual([['a', 0.3], ['b', 1.002]]);
-  });
-
-  test('is the same in any order', () => {
-    const anyUse = fc.record({ lot: fc.constantFrom('a', 'b'), quantity: fc.integer({ min: 1, max: 100_000 }).map((n) => n / 1000) });
-    fc.assert(fc.property(fc.array(anyUse), (uses) => {
-      const sum = (lot: string) => uses.filter((use) => use.lot === lot).reduce((total, use) => total + Math.round(use.quantity * 1000), 0) / 1000;
-      const used = usedOfLots([{ lotsUsed: uses.slice(1).reverse() }, { lotsUsed: uses.slice(0, 1) }]);
-      expect([used.get('a') ?? 0, used.get('b') ?? 0]).toEqual([sum('a'), sum('b')]);
-    }));
-  });
-});
 
 /** Pip, and 5 litres of an oil on the shelf. */
 function withOil(): MemoryHousehold {

@@ -8,7 +8,7 @@ import { parts } from '../../../shared-core/parts/part.ts';
 import { specifications } from '../../../shared-core/parts/specification.ts';
 import { suppliers } from '../../../shared-core/parts/supplier.ts';
 import { serviceItems } from '../../../shared-core/care/service-item.ts';
-import { usedOfLots } from '../../../shared-core/records/shelf-use.ts';
+import { goneOfLots } from '../../../shared-core/records/shelf-left.ts';
 import { workRecords } from '../../../shared-core/records/work-record.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import type { PaperStep } from '../../../shared-core/sample/sample-step.ts';
@@ -82,8 +82,8 @@ describe('parts and shelf', () => {
 
   test('on the shelf: opened and partly used, expired, used up, and untouched', () => {
     const { facts } = sample.household;
-    const used = usedOfLots(facts.all(workRecords));
-    const shelf = Object.fromEntries(facts.all(lots).map((lot) => [lot.id, { ...lot, left: Math.round((lot.quantity - (used.get(lot.id) ?? 0)) * 1000) / 1000 }]));
+    const gone = goneOfLots(facts, facts.all(workRecords));
+    const shelf = Object.fromEntries(facts.all(lots).map((lot) => [lot.id, { ...lot, left: Math.round(lot.quantity * 1000 - (gone.get(lot.id) ?? 0)) / 1000 }]));
     expect(shelf['fern-oil-can']).toMatchObject({ openedOn: '2025-12-06', left: 0.9 });
     expect(must(shelf['old-brake-fluid']?.expires, 'expiry') < '2026-11-25').toBe(true);
     expect(shelf['old-brake-fluid']).toMatchObject({ left: 1 });

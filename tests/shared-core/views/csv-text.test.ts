@@ -7,8 +7,12 @@ test('every cell is quoted, a quote is doubled, and a line ends with CR LF', () 
   expect(csvText([['a', 'say "b"'], ['', 'c\nd']])).toBe('"a","say ""b"""\r\n"","c\nd"\r\n');
 });
 
-test.each(['=1+1', '+44', '-5', '@x', '\tx', '\rx', '=a\nb'])('a cell that a spreadsheet would take for a formula is made harmless: %j', (cell) => {
+test.each(['=1+1', '+44', '-5', '@x', '\tx', '\rx', '\n=x', '=a\nb', '＝1', '＋1', '－1', '＠x'])('a cell that a spreadsheet would take for a formula is made harmless: %j', (cell) => {
   expect(csvText([[cell, 'x']])).toBe(`"'${cell}","x"\r\n`);
+});
+
+test('a number is no formula and keeps its digits', () => {
+  expect(csvText([[{ figure: '-34.00' }, -3, 0]])).toBe('"-34.00","-3","0"\r\n');
 });
 
 test('nothing is no table', () => expect(csvText([])).toBe(''));
