@@ -21,6 +21,7 @@ import { hexText } from '../../shared-core/journal/hex-text.ts';
 import { merkleTree, treeRoot } from '../../shared-core/journal/merkle-tree.ts';
 import { rowSchema } from '../../shared-core/journal/row.ts';
 import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
+import { paperName } from '../../shared-core/records/paper-note.ts';
 import { previousPacks, type PreviousPack } from '../../shared-core/records/previous-pack.ts';
 import { tiedTo } from '../../shared-core/records/tied-papers.ts';
 import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
@@ -118,7 +119,7 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
 function coverOf(facts: Facts, inPack: readonly ChosenPaper[], car: Car, chosen: string | null): ChosenPaper | null {
   const pictures = inPack.filter(({ paper }) => paper.media.startsWith('image/'));
   const ofCar = new Set([...tiedTo(facts, car.id, 'car').values()].flat());
-  const first = pictures.find(({ paper }) => ofCar.has(paper.id)) ?? pictures.find(({ paper }) => paper.name.toLowerCase().startsWith(car.name.toLowerCase()));
+  const first = pictures.find(({ paper }) => ofCar.has(paper.id)) ?? pictures.find(({ paper }) => paperName(facts, paper).toLowerCase().startsWith(car.name.toLowerCase()));
   return (chosen === null ? first : pictures.find(({ paper }) => paper.id === chosen)) ?? null;
 }
 

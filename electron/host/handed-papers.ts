@@ -4,7 +4,7 @@ import { safeFileName } from '../../shared-core/handover/pack-path.ts';
 import { isWithin, type PackPeriod } from '../../shared-core/handover/pack-period.ts';
 import type { Car } from '../../shared-core/fleet/car.ts';
 import type { Facts } from '../../shared-core/journal/facts.ts';
-import { paperNotes } from '../../shared-core/records/paper-note.ts';
+import { paperName, paperNotes } from '../../shared-core/records/paper-note.ts';
 import { paperRedactions } from '../../shared-core/records/paper-redaction.ts';
 import { papers, type Paper } from '../../shared-core/records/paper.ts';
 import { marksTurned } from '../../shared-core/records/turn-mark.ts';
@@ -59,13 +59,13 @@ export async function chosenPapers({ household, desk }: { readonly household: Ho
   if (strange !== undefined) return refuse('paper-not-of-car', { paper: strange.slice(0, 64), car: car.name }, ['onlyPapers']);
   const ids = choice.papers ? papersOfCar(facts, car.id, (date) => isWithin(choice.period, date)).filter((id) => only === null || only.has(id)) : [];
   const earlier = choice.previous === 'left-out' ? null : earlierPackWith(household, ids.filter((id) => blackeningOf(facts, id) !== null), car.id);
-  if (earlier !== null) return refuse('redacted-in-earlier-pack', { name: must(facts.get(papers, earlier.paper), 'paper').name, pack: earlier.pack });
+  if (earlier !== null) return refuse('redacted-in-earlier-pack', { name: paperName(facts, must(facts.get(papers, earlier.paper), 'paper')), pack: earlier.pack });
   const chosen: ChosenPaper[] = [];
   for (const [at, id] of ids.entries()) {
     const paper = must(facts.get(papers, id), 'paper of a record');
-    const how = blackeningOf(facts, id);
-    if (how === null && readPaper(folder, id).state !== 'whole') return refuse('paper-not-whole', { name: paper.name });
-    const one = how === null ? ok(await asKept(folder, paper, at + 1)) : await asCopied({ desk, folder }, paper, at + 1, how);
+    const [how, name] = [blackeningOf(facts, id), paperName(facts, paper)];
+    if (how === null && readPaper(folder, id).state !== 'whole') return refuse('paper-not-whole', { name });
+    const one = how === null ? ok(await asKept(folder, paper, name, at + 1)) : await asCopied({ desk, folder }, paper, at + 1, how);
     if (!one.ok) return one;
     chosen.push(one.value);
   }
@@ -78,9 +78,16 @@ export function markedPapers(facts: Facts, chosen: readonly ChosenPaper[], { nam
   return new Map([...left, ...chosen.flatMap(({ paper, copy, handed }) => (copy === null ? [] : [[paper.id, handed] as const]))]);
 }
 
-async function asKept(folder: string, paper: Paper, number: number): Promise<ChosenPaper> {
-  const file = await diskFile(`data/papers/${numbered(number)}-${safeFileName(paper.name, 80, 'paper')}`, paperPath(folder, paper.id));
-  return { paper, file, copy: null, handed: { name: paper.name, path: file.path, sha256: file.sha256, blackedOut: [] } };
+async function asKept(folder: string, paper: Paper, name: string, number: number): Promise<ChosenPaper> {
+  const file = await diskFile(`data/papers/${numbered(number)}-${fileNameOf(paper, name)}`, paperPath(folder, paper.id));
+  return { paper, file, copy: null, handed: { name, path: file.path, sha256: file.sha256, blackedOut: [] } };
+}
+
+/** The keeper's own name has no ending, which tells systems what to open a file with: the file's goes along. */
+function fileNameOf(paper: Paper, name: string): string {
+  const ending = /\.[a-z0-9]{1,8}$/i.exec(paper.name)?.[0] ?? '';
+  if (name === paper.name || name.toLowerCase().endsWith(ending.toLowerCase())) return safeFileName(name, 80, 'paper');
+  return safeFileName(`${safeFileName(name, 70, 'paper')}${ending}`, 80, 'paper');
 }
 
 const ENDINGS: Readonly<Record<RedactedCopy['media'], string>> = { 'application/pdf': 'pdf', 'image/jpeg': 'jpg', 'image/png': 'png' };

@@ -3,9 +3,10 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import { refers } from '../journal/entry-kind.ts';
 import { factEntry } from '../journal/fact-entry.ts';
 import { family } from '../journal/family.ts';
+import type { Facts } from '../journal/facts.ts';
 import { sha256Schema } from '../result/id.ts';
 import { longText, plainText } from '../result/plain-text.ts';
-import { papers } from './paper.ts';
+import { papers, type Paper } from './paper.ts';
 
 /** What the keeper says of a paper; the paper itself stays as it came. */
 export const paperNoteSchema = z.strictObject({
@@ -29,4 +30,9 @@ export const paperDescribed = factEntry('paper-described', paperNotes, { car: ()
 /** What stands of a paper of which the keeper has said nothing. */
 export function plainNote(paper: string): PaperNote {
   return { id: paper, name: null, day: null, turned: 0, note: '', setAside: false };
+}
+
+/** What a paper is called: the keeper's own name for it, else that of its file. */
+export function paperName(facts: Facts, paper: Paper): string {
+  return facts.get(paperNotes, paper.id)?.name ?? paper.name;
 }

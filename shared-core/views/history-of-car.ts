@@ -13,7 +13,8 @@ import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
 import { withheldWords } from '../handover/withheld-words.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
-import { papers } from '../records/paper.ts';
+import { paperName } from '../records/paper-note.ts';
+import { papers, type Paper } from '../records/paper.ts';
 import { enteredBefore } from '../records/previous-pack.ts';
 import { recordScore } from '../records/record-score.ts';
 import { workRecords } from '../records/work-record.ts';
@@ -167,6 +168,10 @@ function warrantyOf({ name, allowance, state, allowed, unit, left }: AllowanceVi
   };
 }
 
+const WITHHELD_PAPER: Readonly<Record<Paper['media'], string>> = {
+  'application/pdf': 'PDF', 'image/jpeg': 'Picture', 'image/png': 'Picture', 'image/webp': 'Picture', 'application/octet-stream': 'File',
+};
+
 function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly HistoryWork[] {
   const stamps = facts.stamps(workRecords, care.car.id);
   const before = enteredBefore(facts, care.car.id);
@@ -187,6 +192,8 @@ function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly H
   });
 }
 
+/** A paper that is not in the pack has no name in it: a name may tell as much as the paper does. */
 function handedPaper(facts: Facts, id: string, choice: HistoryChoice): HandedPaper {
-  return choice.marked.get(id) ?? { name: facts.get(papers, id)?.name ?? id.slice(0, 12), path: choice.paperPaths.get(id) ?? null, sha256: id, blackedOut: [] };
+  const [paper, path] = [must(facts.get(papers, id), 'paper of the car'), choice.paperPaths.get(id) ?? null];
+  return choice.marked.get(id) ?? { name: path === null ? WITHHELD_PAPER[paper.media] : paperName(facts, paper), path, sha256: id, blackedOut: [] };
 }
