@@ -1,7 +1,7 @@
 import { constants } from 'node:fs';
 import { open, readdir, stat, type FileHandle } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Fault, FoundFile } from '../../shared-core/handover/check-fault.ts';
+import { isLeftBySystem, type Fault, type FoundFile } from '../../shared-core/handover/check-fault.ts';
 import { checkPack } from '../../shared-core/handover/check-pack.ts';
 import type { CheckReport } from '../../shared-core/handover/check-report.ts';
 import { PREVIOUS } from '../../shared-core/handover/pack-files.ts';
@@ -46,9 +46,9 @@ async function wholeFile(file: FileHandle): Promise<ByteSource> {
   return fileSource(file, 0, (await file.stat()).size);
 }
 
-/** A ZIP unpacked by hand often lands one folder deeper. */
+/** A ZIP unpacked by hand often lands one folder deeper, beside what a system put there. */
 async function baseFolder(folder: string): Promise<string> {
-  const entries = await readdir(folder, { withFileTypes: true });
+  const entries = (await readdir(folder, { withFileTypes: true })).filter((entry) => !isLeftBySystem(entry.name));
   const [only] = entries;
   return entries.length === 1 && only?.isDirectory() === true ? join(folder, only.name) : folder;
 }

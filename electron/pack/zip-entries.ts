@@ -1,7 +1,9 @@
 import { RandomAccessReader, fromRandomAccessReaderPromise, type Entry, type ZipFile } from 'yauzl';
 import type { Readable } from 'node:stream';
-import { fileFault, type Fault } from '../../shared-core/handover/check-fault.ts';
+import { addedFault, fileFault, isLeftBySystem, type Fault } from '../../shared-core/handover/check-fault.ts';
 import { MOST_BYTES, MOST_FILES } from '../../shared-core/handover/compose-pack.ts';
+import { BAG_DECLARATION, MANIFEST } from '../../shared-core/handover/bag.ts';
+import { SIGNED_CONTENTS } from '../../shared-core/handover/pack-files.ts';
 import { packPathFault, pathLikeness } from '../../shared-core/handover/pack-path.ts';
 import type { ByteSource } from './byte-source.ts';
 import type { StatedEntry } from './zip-audit.ts';
@@ -15,6 +17,7 @@ export interface ZipMember extends StatedEntry {
 
 /** What the directory of a ZIP holds: entries that may be read, and faults of those that may not. */
 export interface ZipMembers {
+  /** The folder that holds the pack; empty where there is none. */
   readonly base: string;
   /** All entries in the order of the directory. */
   readonly stated: readonly StatedEntry[];
@@ -71,7 +74,8 @@ function sortOut(zip: ZipFile, entries: readonly Entry[]): ZipMembers | { readon
   for (const { entry, stated, name } of all) {
     const key = entryFault(entry, name, base, seen);
     seen.add(pathLikeness(name ?? ''));
-    if (key !== null) faults.push(fileFault('container', stated.path, key));
+    if (key === 'fault-entry-outside' && isLeftBySystem(stated.path)) faults.push(addedFault(stated.path));
+    else if (key !== null) faults.push(fileFault('container', stated.path, key));
     else members.push({ ...stated, stored: entry.compressionMethod === 0, open: () => zip.openReadStreamPromise(entry) });
   }
   return { base, stated: all.map((one) => one.stated), members, faults };
@@ -92,18 +96,30 @@ function nameOf(entry: Entry): string | null {
 
 function statedEntry(entry: Entry, base: string): StatedEntry {
   const name = nameOf(entry) ?? rawName(entry).toString('latin1');
-  const path = name.startsWith(`${base}/`) ? name.slice(base.length + 1) : name;
+  const below = isWithin(name, base) ? name.slice(base === '' ? 0 : base.length + 1) : name;
+  // The folder itself has no path inside of it: it is named by its own name.
+  const path = below === '' ? name : below;
   return { name: rawName(entry), path, size: entry.uncompressedSize, crc32: entry.crc32, offset: entry.relativeOffsetOfLocalHeader };
 }
 
-/** The folder that most entries are in: a changed letter in one name must not move the whole pack. */
+/**
+ * The folder that most entries are in: a changed letter in one name must not move the whole pack. Empty where the pack's own files stand in
+ * no folder: then the ZIP was made of what is in the folder.
+ */
 function commonBase(entries: readonly Entry[]): string {
   const counts = new Map<string, number>();
-  for (const entry of entries) {
-    const base = nameOf(entry)?.split('/')[0] ?? '';
-    counts.set(base, (counts.get(base) ?? 0) + 1);
+  const names = new Set(entries.map((entry) => nameOf(entry) ?? ''));
+  for (const name of names) {
+    const base = name.split('/')[0] ?? '';
+    if (!isLeftBySystem(name)) counts.set(base, (counts.get(base) ?? 0) + 1);
   }
-  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? '';
+  const most = [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? '';
+  const holdsPack = (folder: string) => [BAG_DECLARATION, MANIFEST, SIGNED_CONTENTS].some((path) => names.has(folder + path));
+  return holdsPack('') && !holdsPack(`${most}/`) ? '' : most;
+}
+
+function isWithin(name: string, base: string): boolean {
+  return base === '' ? !name.startsWith('__MACOSX/') : name.startsWith(`${base}/`);
 }
 
 const FILE_KIND = 0o170000;
@@ -115,7 +131,7 @@ function entryFault(entry: Entry, name: string | null, base: string, seen: Reado
   if (((entry.externalFileAttributes >>> 16) & FILE_KIND) === LINK) return 'fault-entry-link';
   if (name.endsWith('/')) return 'fault-entry-folder';
   if (packPathFault(name) !== null) return 'fault-entry-name';
-  if (!name.startsWith(`${base}/`)) return 'fault-entry-outside';
+  if (!isWithin(name, base)) return 'fault-entry-outside';
   if (seen.has(pathLikeness(name))) return 'fault-entry-twice';
   if (entry.isEncrypted()) return 'fault-entry-encrypted';
   return entry.compressionMethod === 0 || entry.compressionMethod === 8 ? null : 'fault-entry-compression';

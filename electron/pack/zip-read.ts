@@ -10,7 +10,7 @@ import { LOCAL_BYTES } from './zip-layout.ts';
 
 /** A pack's ZIP as found. */
 export interface ZipPack {
-  /** The folder that the ZIP holds everything in. */
+  /** The folder that the ZIP holds everything in; empty where there is none. */
   readonly base: string | null;
   readonly sources: readonly FoundSource[];
   readonly faults: readonly Fault[];
@@ -35,7 +35,8 @@ async function zipFaults(source: ByteSource, end: ZipEnd, members: ZipMembers): 
   const isAnew = audit.some((fault) => fault.message.key === 'fault-zip-anew');
   const order = isAnew ? [] : orderFaults(members.stated).filter((fault) => !named.has(fault.path));
   const harmful = new Set(members.faults.map((fault) => fault.path));
-  return [...members.faults, ...audit.filter((fault) => fault.path === null || !harmful.has(fault.path)), ...order];
+  const sorted = members.faults.filter((fault) => !isAnew || fault.message.key !== 'fault-entry-folder');
+  return [...sorted, ...audit.filter((fault) => fault.path === null || !harmful.has(fault.path)), ...order];
 }
 
 function orderFaults(entries: readonly StatedEntry[]): Fault[] {

@@ -1,6 +1,6 @@
 import type { Message } from '../result/result.ts';
 import type { ManifestLine } from './bag-lines.ts';
-import type { FoundFile } from './check-fault.ts';
+import { isLeftBySystem, type FoundFile } from './check-fault.ts';
 import { pathLikeness } from './pack-path.ts';
 
 /** Lines with the star that md5sum-like tools write. Source: RFC 8493 section 6 (seen): may be read, must be warned of. */
@@ -19,12 +19,10 @@ export function likenessWarnings(found: readonly FoundFile[]): Message[] {
   });
 }
 
-const LEFT_BY_SYSTEMS = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
-
 /** Files that systems leave in folders by themselves, and a list of files to be fetched from elsewhere. */
 export function strayWarnings(found: readonly FoundFile[]): Message[] {
   return found.flatMap(({ path }) => {
     if (path === 'fetch.txt') return [{ key: 'warning-fetch-file', values: { path } }];
-    return LEFT_BY_SYSTEMS.has(path.split('/').at(-1) ?? '') ? [{ key: 'warning-system-file', values: { path } }] : [];
+    return isLeftBySystem(path) ? [{ key: 'warning-system-file', values: { path } }] : [];
   });
 }

@@ -65,3 +65,17 @@ export function isRead(path: string): boolean {
 export function byPath(files: readonly FoundFile[]): ReadonlyMap<string, FoundFile> {
   return new Map(files.map((file) => [file.path, file]));
 }
+
+const LEFT_BY_SYSTEMS = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini', '.directory']);
+
+/** Whether a file is one that operating systems leave in folders and ZIPs by themselves. @example isLeftBySystem('data/.DS_Store') //=> true */
+export function isLeftBySystem(path: string): boolean {
+  const names = path.split('/');
+  const name = names.at(-1) ?? '';
+  return names[0] === '__MACOSX' || LEFT_BY_SYSTEMS.has(name) || name.startsWith('._');
+}
+
+/** A file that is no part of the pack. */
+export function addedFault(path: string): Fault {
+  return fileFault('added', path, isLeftBySystem(path) ? 'fault-file-added-by-system' : 'fault-file-added');
+}

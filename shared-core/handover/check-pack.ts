@@ -68,7 +68,8 @@ function isExcused(fault: Fault, excused: ReadonlySet<string>): boolean {
 
 function baseFaults({ base }: PackToCheck, contents: SignedContents | null): Fault[] {
   const isGood = base === null || contents === null || base === contents.name;
-  return isGood ? [] : [fileFault('container', null, 'fault-base-renamed', { base, name: contents.name })];
+  if (isGood) return [];
+  return [fileFault('container', null, base === '' ? 'fault-no-base' : 'fault-base-renamed', { base, name: contents.name })];
 }
 
 function readParts(files: ReadonlyMap<string, FoundFile>): Parts {

@@ -1,5 +1,5 @@
 import { PAYLOAD } from './bag.ts';
-import { fileFault, type Fault } from './check-fault.ts';
+import { addedFault, fileFault, type Fault } from './check-fault.ts';
 
 /** What a list says there should be: path to digest. */
 export type ExpectedFiles = ReadonlyMap<string, string>;
@@ -43,7 +43,7 @@ export function nameDifferences(expected: ExpectedFiles, found: readonly Digeste
       const to = moves.get(path);
       return to === undefined ? fileFault('missing', path, 'fault-file-missing') : fileFault('renamed', path, 'fault-file-renamed', { to });
     }),
-    ...added.filter((file) => !movedTo.has(file.path)).map((file) => fileFault('added', file.path, 'fault-file-added')),
+    ...added.filter((file) => !movedTo.has(file.path)).map((file) => addedFault(file.path)),
     ...changed.map((file) => nameChange(file, expected, changed, missing.length + added.length === 0 ? shorterBy : null)),
   ];
 }

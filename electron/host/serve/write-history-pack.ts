@@ -2,7 +2,7 @@ import { join, resolve } from 'node:path';
 import { findCar } from '../../../shared-core/fleet/find-car.ts';
 import { sealText } from '../../../shared-core/journal/seal-text.ts';
 import { makeSeal } from '../../../shared-core/journal/seal.ts';
-import { ok, type Result } from '../../../shared-core/result/result.ts';
+import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import { writePack } from '../../pack/write-pack.ts';
 import { countEntries } from '../../store/journal-table.ts';
 import { forgetSeal, noteSealGiven } from '../../store/seal-table.ts';
@@ -25,7 +25,8 @@ export async function writeHistoryPack(
   try {
     makeFolder(out);
   } catch (error) {
-    return fileRefusal(error);
+    const refused = fileRefusal(error);
+    return !refused.ok && refused.refusal.code === 'not-a-folder' ? refuse('pack-out-not-a-folder', { path: out }, ['out']) : refused;
   }
   const composed = await composeAtRest(context, request);
   if (!composed.ok) return composed;

@@ -1,5 +1,6 @@
 /** Where a household cannot be opened, and what stands between a page and the host. */
 export const SHELL_WORDS: Readonly<Record<string, string>> = {
+  'pack-out-not-a-folder': 'The pack cannot be written into {path}: a file of that name stands there. Choose another folder, or move that file.',
   'not-a-folder': 'The household’s folder cannot be made: a file stands where it should be. Choose another folder, or move that file.',
   'not-a-file': 'A folder stands where a file of the household should be. Move it, or restore a backup.',
   'key-unreadable': 'The household’s key at {path} cannot be read ({why}). Put the key back from a backup; nothing was changed.',
