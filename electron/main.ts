@@ -4,6 +4,7 @@ import { operationNames } from '../shared-core/contract/contract.ts';
 import { sayRefusal } from '../shared-core/result/words/say.ts';
 import { ownFolder } from './cli/command-host.ts';
 import { composeHost, type ComposedHost } from './host/compose-host.ts';
+import { sweepHandedFolders } from './host/handed-folders.ts';
 import { paperFinder } from './host/find-paper.ts';
 import { realWorld } from './host/real-world.ts';
 import { serveContract } from './host/serve-contract.ts';
@@ -43,6 +44,7 @@ async function start(): Promise<void> {
 
 /** The household's host; where it cannot be opened, the reason is shown and the program ends. */
 function openHost(): ComposedHost | null {
+  sweepHandedFolders();
   const options = readStartOptions(process.argv.slice(app.isPackaged ? 1 : 2));
   const opened = composeHost((options.ok ? options.value.household : null) ?? ownFolder(), realWorld());
   if (opened.ok) return opened.value;

@@ -2,6 +2,7 @@ import path from 'node:path';
 import { sayRefusal } from '../../shared-core/result/words/say.ts';
 import { ownFolder } from '../cli/command-host.ts';
 import { composeHost } from '../host/compose-host.ts';
+import { sweepHandedFolders } from '../host/handed-folders.ts';
 import { realWorld } from '../host/real-world.ts';
 import { buildWhenStale } from './build-when-stale.ts';
 import { PROJECT } from './bundle.ts';
@@ -43,6 +44,7 @@ async function serve({ household }: StartOptions): Promise<number> {
     say(sayRefusal(host.refusal));
     return 1;
   }
+  sweepHandedFolders();
   await serveBrowser(host.value, path.join(PROJECT, 'dist', 'renderer'));
   say('Stopped.');
   return 0;

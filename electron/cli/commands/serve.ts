@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { operationNames } from '../../../shared-core/contract/contract.ts';
 import { refuse } from '../../../shared-core/result/result.ts';
 import { paperFinder } from '../../host/find-paper.ts';
+import { sweepHandedFolders } from '../../host/handed-folders.ts';
 import { serveLoopback } from '../../loopback/serve-loopback.ts';
 import { untilStopped } from '../../loopback/until-stopped.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
@@ -18,6 +19,7 @@ export const serveCommand: Command = {
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('serve takes no further words.');
     if (!existsSync(join(PAGE, 'index.html'))) return refused(refuse('page-not-built').refusal);
+    sweepHandedFolders();
     const { composed, folder } = await input.host();
     const loopback = await serveLoopback({ host: composed, operations: operationNames, paper: paperFinder(composed), page: PAGE });
     const link = loopback.freshLink();

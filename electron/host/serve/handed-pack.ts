@@ -1,11 +1,11 @@
-import { closeSync, ftruncateSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { closeSync, ftruncateSync, openSync, rmSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
 import { LARGEST_HANDED_BYTES } from '../../../shared-core/handover/handover-schemas.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
 import type { PackCheckView } from '../../../shared-core/views/pack-check-view.ts';
 import { fileRefusal } from '../file-refusal.ts';
+import { newHandedFolder } from '../handed-folders.ts';
 import type { HostContext } from '../host-context.ts';
 import { checkHistoryPack } from './check-history-pack.ts';
 import { takeInHistoryPack } from './take-in-history-pack.ts';
@@ -54,7 +54,7 @@ export function handPack(context: HostContext, { handed: id, from, base64 }: Pie
 
 function begin(context: HostContext, id: string): Handed {
   drop(context);
-  const folder = mkdtempSync(join(tmpdir(), 'trunnion-handed-'));
+  const folder = newHandedFolder();
   const held = { id, folder, path: join(folder, 'pack.zip'), bytes: 0 };
   closeSync(openSync(held.path, 'wx', 0o600));
   if (folders.size === 0) process.once('exit', () => folders.forEach((one) => rmSync(one, { recursive: true, force: true })));
