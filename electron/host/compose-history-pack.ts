@@ -1,5 +1,4 @@
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
-import { dateOfInstant } from '../../shared-core/calendar/local-date.ts';
 import type { Car } from '../../shared-core/fleet/car.ts';
 import { carLeft } from '../../shared-core/fleet/departure.ts';
 import { HOUSEHOLD_ID, households } from '../../shared-core/fleet/household.ts';
@@ -145,10 +144,10 @@ function keptEntries({ store }: HouseholdFolder, car: Car): readonly (KeptEntry 
 }
 
 /** Why and when each record was amended, by the record's id. */
-function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string, readonly { on: LocalDate; why: string }[]> {
+function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string, readonly { at: string; why: string }[]> {
   const amended = kept.filter((one) => one.row.kind === workAmended.kind && !one.withdrawn).map((one) => {
     const values = workAmendedSchema.parse(Object.fromEntries(Object.entries(one.kept).map(([name, field]) => [name, field?.value])));
-    return { id: values.id, on: dateOfInstant(one.row.at), why: values.why };
+    return { id: values.id, at: one.row.at, why: values.why };
   });
   return Map.groupBy(amended, (one) => one.id);
 }

@@ -8,7 +8,7 @@ import { csvText, type Cell, type Figure } from '../../shared-core/views/csv-tex
  */
 export function tableFiles(input: HistoryInput, digests: Digests): PackFile[] {
   return [
-    csv('data/tables/readings.csv', ['date', 'shown', 'unit', 'source', 'standing'], input.readings.map((one) => [one.date, one.value, one.unit, one.source, one.standing]), digests),
+    csv('data/tables/readings.csv', ['date', 'shown', 'unit', 'instrument', 'whole_distance', 'whole_unit', 'source', 'standing'], input.readings.map((one) => [one.date, one.value, one.unit, one.instrumentSince ?? 'first', one.whole ?? '', one.whole === null ? '' : input.car.unit, one.source, one.standing]), digests),
     csv('data/tables/items.csv', ['item', 'interval', 'last_done', 'times_done', 'state', 'due', 'missing'], input.items.map((one) => [one.name, one.interval, one.lastDone ?? '', one.timesDone, one.state, one.due, [...one.notShown, ...one.gaps].join('; ')]), digests),
     csv('data/tables/recalls.csv', ['number', 'what', 'done', 'how', 'by', 'next'], input.recalls.map((one) => [one.number, one.what, one.doneOn ?? '', one.how ?? '', one.doneBy ?? '', one.nextOn ?? '']), digests),
     csv('data/tables/records.csv', ['date', 'entered', 'written', 'title', 'line', 'work', 'outcome', 'place', 'done_by', 'odometer', 'note'], recordRows(input), digests),
@@ -17,8 +17,8 @@ export function tableFiles(input: HistoryInput, digests: Digests): PackFile[] {
 }
 
 function recordRows(input: HistoryInput): Cell[][] {
-  return input.records.flatMap(({ record, enteredOn, written, odometer }) =>
-    record.lines.map((line) => [record.date, enteredOn, written, record.title, line.name, line.work, line.outcome, record.place, record.doneBy ?? '', odometer ?? '', line.note]),
+  return input.records.flatMap(({ record, enteredAt, written, odometer }) =>
+    record.lines.map((line) => [record.date, enteredAt, written, record.title, line.name, line.work, line.outcome, record.place, record.doneBy ?? '', odometer ?? '', line.note]),
   );
 }
 

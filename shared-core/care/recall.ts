@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
 import { cars } from '../fleet/car.ts';
 import { refers } from '../journal/entry-kind.ts';
 import { factEntry } from '../journal/fact-entry.ts';
@@ -32,3 +33,8 @@ export const recallSet = factEntry('recall-set', recalls, {
   car: (recall) => recall.car,
   refersTo: (recall) => [...refers(cars, recall.car), ...recall.papers.map((id) => ({ family: 'paper', id }))],
 });
+
+/** The day to which a recall belongs: that on which it was done, where nothing is to be seen to any more; null while something is. */
+export function settledOn({ doneOn, nextOn }: Pick<Recall, 'doneOn' | 'nextOn'>): LocalDate | null {
+  return nextOn === null ? doneOn : null;
+}

@@ -2,7 +2,9 @@ import { sayDate, sayNumber } from '../result/words/say.ts';
 import { heading, paragraph, table, type Block, type DocumentValue } from './document-value.ts';
 import { historyDutyBlocks } from './history-duties.ts';
 import { historyRecordBlocks } from './history-records.ts';
-import type { HistoryInput } from './history-input.ts';
+import type { HistoryInput, HistoryReading } from './history-input.ts';
+import { sayReckonedWith } from './left-out.ts';
+import { isWhole } from './pack-period.ts';
 import { coverBlocks, summaryBlocks } from './history-summary.ts';
 
 const DASH = '–';
@@ -34,9 +36,11 @@ export function historyDocument(input: HistoryInput): DocumentValue {
 
 function itemBlocks(input: HistoryInput): Block[] {
   const rows = input.items.map((one) => [one.name, one.interval, one.lastDone === null ? DASH : sayDate(one.lastDone), String(one.timesDone), `${one.state}${one.due === '' ? '' : `, ${one.due}`}`, historyOf(one)]);
+  const reckoned = sayReckonedWith(input.leftOut);
   return [
     heading(2, 'Service items'),
-    paragraph('Continuous: done each time within its interval, from the first record to today. A gap is named with its length and its days; what nobody knows is called unknown.'),
+    paragraph(`Continuous: done each time within its interval, ${isWhole(input.period) ? 'from the first record to today' : 'over the days shown'}. A gap is named with its length and its days; what nobody knows is called unknown.`),
+    ...(reckoned === '' ? [] : [paragraph(`When each is due next is reckoned with what is not shown as well: ${reckoned}.`)]),
     table('Every item that is cared for, when it was last done, and its history', [['Item', 3], ['Interval', 3], ['Last done', 2], ['Times', 1, 'right'], ['Next', 3], ['History', 4]], rows),
     ...historyDutyBlocks(input),
   ];
@@ -50,15 +54,25 @@ function historyOf({ notShown, gaps, timesDone }: HistoryInput['items'][number])
 
 function readingBlocks({ readings, instruments, car }: HistoryInput): Block[] {
   const points = readings.flatMap((one) => (one.whole === null ? [] : [{ date: one.date, value: one.whole, source: one.source }]));
-  const rows = readings.map((one) => [sayDate(one.date), `${sayNumber(one.value)} ${one.unit}`, one.source, one.standing === 'accepted' ? '' : one.standing === 'set-aside' ? 'doubtful' : 'dismissed']);
   const left = readings.length - points.length;
   const caption = `Accepted readings against time, replaced instruments added up${left === 0 ? '' : `; ${left} doubtful or dismissed stand in the table only`}`;
   return [
     heading(2, 'Odometer'),
     ...instruments.map((one) => paragraph(one.text)),
     ...(points.length < 2 ? [] : [{ kind: 'chart', caption, unit: car.unit, points } as const]),
-    table('Every reading and where it comes from', [['Date', 2], ['Shown', 2, 'right'], ['Source', 2], ['Remark', 2]], rows),
+    readingTable(readings, instruments.length > 0, car.unit),
   ];
+}
+
+/** Where an instrument was replaced, each reading says from which it was read, and how far the car had gone in all. */
+function readingTable(readings: HistoryInput['readings'], wasReplaced: boolean, unit: string): Block {
+  const remark = { accepted: '', 'set-aside': 'doubtful', dismissed: 'dismissed' } as const;
+  const shown = (one: HistoryReading) => [sayDate(one.date), `${sayNumber(one.value)} ${one.unit}`];
+  if (!wasReplaced) return table('Every reading shown and where it comes from', [['Date', 2], ['Shown', 2, 'right'], ['Source', 2], ['Remark', 2]], readings.map((one) => [...shown(one), one.source, remark[one.standing]]));
+  const rows = readings.map((one) => [
+    ...shown(one), one.instrumentSince === null ? 'the first' : `of ${sayDate(one.instrumentSince)}`, one.whole === null ? DASH : `${sayNumber(one.whole)} ${unit}`, one.source, remark[one.standing],
+  ]);
+  return table('Every reading shown: what the instrument showed, which instrument it was, and how far the car had gone in all', [['Date', 2], ['Shown', 2, 'right'], ['Instrument', 2], ['Whole distance', 2, 'right'], ['Source', 3], ['Remark', 2]], rows);
 }
 
 function wearBlocks({ wear }: HistoryInput): Block[] {
@@ -70,7 +84,7 @@ function wearBlocks({ wear }: HistoryInput): Block[] {
 function paperBlocks({ papers }: HistoryInput): Block[] {
   if (papers.length === 0) return [];
   const rows = papers.map((one) => [one.name, one.path ?? 'withheld', one.sha256 ?? 'not given']);
-  return [heading(2, 'Papers'), table('Every paper of the car, where it stands in the pack, and its SHA-256', [['Paper', 4], ['In the pack', 5], ['SHA-256', 6]], rows)];
+  return [heading(2, 'Papers'), table('Every paper of what is shown, where it stands in the pack, and its SHA-256', [['Paper', 4], ['In the pack', 5], ['SHA-256', 6]], rows)];
 }
 
 function checkBlocks({ treeSize, root, keyFingerprint }: HistoryInput): Block[] {

@@ -5,12 +5,16 @@ import type { RecordScore } from '../records/record-score.ts';
 import type { WorkRecord } from '../records/work-record.ts';
 import type { WrittenWhen } from '../records/written-when.ts';
 import type { HandedPaper } from './handed-paper.ts';
+import type { LeftOut } from './left-out.ts';
 import type { PackPeriod } from './pack-period.ts';
+
 /** A reading as the history shows it: on the instrument it was read from. */
 export interface HistoryReading {
   readonly date: LocalDate;
   readonly value: number;
   readonly unit: string;
+  /** Since when the instrument that it was read from is in the car; null: the first one. */
+  readonly instrumentSince: LocalDate | null;
   /** On the car's whole distance, in the car's unit; null where it is doubtful. */
   readonly whole: number | null;
   readonly source: string;
@@ -56,9 +60,11 @@ export interface HistoryWarranty {
 /** A work record as the history shows it; fields that are withheld are named and their values are empty. */
 export interface HistoryWork {
   readonly record: WorkRecord;
-  readonly enteredOn: LocalDate;
+  /** The instant in UTC. */
+  readonly enteredAt: string;
   readonly written: WrittenWhen;
-  readonly amendments: readonly { readonly on: LocalDate; readonly why: string }[];
+  readonly amendments: readonly { readonly at: string; readonly why: string }[];
+  /** With the day of the reading where that is another. */
   readonly odometer: string | null;
   /** It came with the pack of an earlier keeper, which proves it. */
   readonly earlierKeeper: boolean;
@@ -67,7 +73,7 @@ export interface HistoryWork {
   readonly papers: readonly HandedPaper[];
 }
 
-/** What was measured of one thing, and what it comes to against its limit. */
+/** What was measured of one thing, and what it comes to against its limit; where that is reckoned with measurements that are not shown, it says so. */
 export interface HistoryWear {
   readonly what: string;
   readonly times: number;
@@ -91,6 +97,7 @@ export interface HistoryInput {
   readonly today: LocalDate;
   readonly sample: boolean;
   readonly period: PackPeriod;
+  readonly leftOut: LeftOut;
   /** Names of the journal's fields that are kept back, and what they are called. */
   readonly withheld: ReadonlySet<string>;
   readonly withheldFields: readonly string[];

@@ -1,7 +1,8 @@
-import { sayDate } from '../result/words/say.ts';
+import { sayDate, sayMoment } from '../result/words/say.ts';
 import { amountText } from '../units/money.ts';
 import { heading, paragraph, table, type Block } from './document-value.ts';
 import type { HistoryInput, HistoryWork } from './history-input.ts';
+import { isWhole } from './pack-period.ts';
 import { withheldWords } from './withheld-words.ts';
 
 const WRITTEN: Readonly<Record<HistoryWork['written'], string>> = {
@@ -13,10 +14,12 @@ const WRITTEN: Readonly<Record<HistoryWork['written'], string>> = {
 
 const OUTCOME: Readonly<Record<string, string>> = { done: 'done', good: 'good', watch: 'to be watched', acted: 'put right', 'not-done': 'not done' };
 
+const IN_UTC = 'When something was written down is told in UTC, as the journal keeps it: near midnight the calendar of the place may have had the day before or after.';
+
 /** The records, latest first, each with when it was written down, what it holds of a full entry, and its papers. */
 export function historyRecordBlocks(input: HistoryInput): Block[] {
-  const intro = input.records.length === 0 ? [paragraph('No work is recorded.')] : [];
-  return [heading(2, 'Work records'), ...intro, ...input.records.flatMap((one) => recordBlocks(one, input))];
+  const intro = input.records.length === 0 ? (isWhole(input.period) ? 'No work is recorded.' : 'No work is recorded on the days shown.') : IN_UTC;
+  return [heading(2, 'Work records'), paragraph(intro), ...input.records.flatMap((one) => recordBlocks(one, input))];
 }
 
 function recordBlocks(one: HistoryWork, { currency, previous }: HistoryInput): Block[] {
@@ -27,7 +30,7 @@ function recordBlocks(one: HistoryWork, { currency, previous }: HistoryInput): B
     linesTable(record),
     ...costBlocks(one, currency),
     ...(record.note === '' ? [] : [paragraph(record.note)]),
-    ...one.amendments.map((change) => paragraph(`Amended on ${sayDate(change.on)}: ${change.why}`)),
+    ...one.amendments.map((change) => paragraph(`Amended on ${sayMoment(change.at)}: ${change.why}`)),
     ...(one.papers.length === 0 ? [] : [{ kind: 'papers', items: one.papers.map(({ name, path, sha256 }) => ({ caption: name, paper: sha256 ?? '', path })) } as const]),
   ];
 }
@@ -39,11 +42,11 @@ function linesTable({ title, lines }: HistoryWork['record']): Block {
   return table(`Lines of ${title}`, [['Line', 4], ['Work', 1], ['Outcome', 2], ['Note', 3]], rows);
 }
 
-function factsOf({ record, enteredOn, written, odometer, score, withheld, earlierKeeper }: HistoryWork, isProven: boolean): [string, string][] {
+function factsOf({ record, enteredAt, written, odometer, score, withheld, earlierKeeper }: HistoryWork, isProven: boolean): [string, string][] {
   const missing = [score.what ? null : 'what was done', score.when ? null : 'a date noted at the time', score.who ? null : 'who did it', score.approved ? null : 'who approved it'].filter((part) => part !== null);
   const rows: [string, string | null][] = [
     ['Keeper', earlierKeeper ? `an earlier one; ${isProven ? 'proven by the pack in data/previous' : 'not proven here, for the earlier pack is left out'}` : null],
-    ['Written down', `${WRITTEN[written]} (${sayDate(enteredOn)})`],
+    ['Written down', `${WRITTEN[written]} (${sayMoment(enteredAt)})`],
     ['Where', record.place === 'home' ? 'at home' : `at a garage${record.placeName === null ? '' : `: ${record.placeName}`}`],
     ['Done by', record.doneBy],
     ['Approved by', record.approvedBy],

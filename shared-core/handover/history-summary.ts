@@ -3,32 +3,38 @@ import { heading, paragraph, table, type Block } from './document-value.ts';
 import { openRecalls } from './history-duties.ts';
 import { sayBlackedOut } from './handed-paper.ts';
 import type { HistoryInput } from './history-input.ts';
+import { sayLeftOut, sayReckonedWith } from './left-out.ts';
 import { isWhole, sayPeriod } from './pack-period.ts';
 
 const NOTHING_SAID = 'not entered';
 
 /** The first page: what car this is, its photograph, what the pack shows of its history, and how far it can be relied upon. */
 export function coverBlocks(input: HistoryInput, title: string): Block[] {
-  const { car, today, odometer, period } = input;
+  const { car, today, period } = input;
   const rows: [string, string][] = [
     ['Car', [car.description, car.year === null ? null : String(car.year)].filter((part) => part !== null).join(', ') || car.name],
     ['First registered', car.firstRegistered === null ? NOTHING_SAID : sayDate(car.firstRegistered)],
     ['With the present keeper since', car.keptSince === null ? NOTHING_SAID : sayDate(car.keptSince)],
     ['Vehicle identification number', input.withheld.has('vin') ? 'withheld' : (car.vin ?? NOTHING_SAID)],
     ['Registration', input.withheld.has('registration') ? 'withheld' : (car.registration ?? NOTHING_SAID)],
-    [`Odometer on ${sayDate(today)}`, odometer ?? 'no reading'],
+    [`Odometer on ${sayDate(today)}`, odometerText(input)],
   ];
   const shown = sayPeriod(period);
   return [
     heading(1, title),
     ...(input.sample ? [notice('This is the history of an invented car from the sample household. It proves nothing.')] : []),
-    ...(shown === null ? [] : [notice(`${shown} Work, readings, measurements, what was seen and papers of other days are left out.`)]),
+    ...(shown === null ? [] : [notice(`${shown} What happened on other days is left out, and counted under “What was withheld”.`)]),
     ...(input.cover === null ? [] : [{ kind: 'cover', caption: car.name, paper: input.cover } as const]),
     { kind: 'facts', rows },
     paragraph(`Made on ${sayDate(today)} from what its keeper wrote down. Each record says when it was written; what is missing is named as plainly as what is there; and the last page tells how anyone can check that nothing was altered afterwards.`),
     ...previousBlocks(input),
     { kind: 'new-page' },
   ];
+}
+
+/** Where readings are left out, the figure of today hangs on them all the same. */
+function odometerText({ odometer, leftOut: { readings } }: HistoryInput): string {
+  return `${odometer ?? 'no reading'}${odometer === null || readings === 0 ? '' : `; reckoned with ${sayLeftOut({ readings })} not shown`}`;
 }
 
 function previousBlocks({ previous }: HistoryInput): Block[] {
@@ -89,20 +95,31 @@ function openLines({ items, obligations, recalls, observations, followUps }: His
 function openBlocks(input: HistoryInput): Block[] {
   const lines = openLines(input);
   const blocks: Block[] = [heading(2, 'Late and open')];
-  return lines.length === 0 ? [...blocks, paragraph('Nothing is late and nothing seen is open.')] : [...blocks, { kind: 'list', items: lines }];
+  return lines.length === 0 ? [...blocks, paragraph(isWhole(input.period) ? 'Nothing is late and nothing seen is open.' : 'Nothing is late, and nothing seen on the days shown is open.')] : [...blocks, { kind: 'list', items: lines }];
 }
 
 /** What the keeper kept back. That whole entries could be left out cannot be told by any list, and is said with how to check. */
 function withheldLines(input: HistoryInput): string[] {
-  const { withheldFields, papers, period } = input;
+  const { withheldFields, papers } = input;
   const without = papers.filter((one) => one.path === null);
   const nameless = without.filter((one) => one.sha256 === null).length;
   return [
     ...(withheldFields.length === 0 ? [] : [`Of the entries: ${withheldFields.join(', ')}. Each stands in the rows by its digest.`]),
     ...(without.length === 0 ? [] : [`${without.length} of ${papers.length} papers, each named under Papers by its digest${nameless === 0 ? '' : `, but for ${nameless} of which parts are blacked out elsewhere`}.`]),
     ...blackedOutLines(papers),
-    ...(isWhole(period) ? [] : [`All that is dated outside the days shown. ${sayPeriod(period) ?? ''}`]),
+    ...periodLines(input),
     ...previousLines(input),
+  ];
+}
+
+/** What is left out for its day, counted; what is shown whatever its day; and which figures hang on what is left out. */
+function periodLines({ period, leftOut }: HistoryInput): string[] {
+  if (isWhole(period)) return [];
+  const [left, reckoned] = [sayLeftOut(leftOut), sayReckonedWith(leftOut)];
+  return [
+    `What happened on other days than those shown: ${left === '' ? 'there is nothing' : left}. ${sayPeriod(period) ?? ''} A thing goes by the day on which it happened, not by the day on which it was written down; one that was amended, by its latest day, with all its entries.`,
+    'Not left out, whatever their day: the car itself, its items, limits, obligations, wheels and instruments, and recalls that are still to be seen to.',
+    ...(reckoned === '' ? [] : [`Figures of today are reckoned with what is not shown as well (${reckoned}): the odometer, when items are due, what wear comes to, what is left of a warranty.`]),
   ];
 }
 

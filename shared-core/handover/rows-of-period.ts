@@ -2,8 +2,8 @@ import { localDate, type LocalDate } from '../calendar/local-date.ts';
 import type { KeptEntry } from './journal-part.ts';
 import { isWhole, isWithin, type PackPeriod } from './pack-period.ts';
 
-/** The kinds of entries that tell of one day, by what they tell of, and the field that names the day. */
-const DATED: Readonly<Record<string, { readonly of: string; readonly field: string } | undefined>> = {
+/** The kinds of entries that tell of one day, by what they tell of, and the field that names the day; `unless` is the field that says that it still goes on. */
+const DATED: Readonly<Record<string, { readonly of: string; readonly field: string; readonly unless?: string } | undefined>> = {
   'reading-recorded': { of: 'reading', field: 'date' },
   'work-recorded': { of: 'record', field: 'date' },
   'work-amended': { of: 'record', field: 'date' },
@@ -11,16 +11,19 @@ const DATED: Readonly<Record<string, { readonly of: string; readonly field: stri
   'measurement-taken': { of: 'measurement', field: 'date' },
   'renewal-recorded': { of: 'renewal', field: 'on' },
   'follow-up-set': { of: 'follow-up', field: 'madeOn' },
+  'recall-set': { of: 'recall', field: 'doneOn', unless: 'nextOn' },
 };
 
 interface DatedEntry {
   readonly key: string;
-  readonly date: LocalDate;
+  /** Null where it still goes on. */
+  readonly date: LocalDate | null;
 }
 
 /**
  * The entries that a pack of a period holds. One thing is shown with all its entries or with none, by the day that the last of
- * them that was not withdrawn says (where all were: of all); a paper's tie goes with what it is tied to. What tells of no day (the car, its items, its obligations) is always shown.
+ * them that was not withdrawn says (where all were: of all); a paper's tie goes with what it is tied to. What tells of no
+ * day (the car, its items, its obligations, its wheels and instruments, a recall that is still to be seen to) is always shown.
  */
 export function rowsOfPeriod<Entry extends KeptEntry & { readonly withdrawn: boolean }>(entries: readonly Entry[], period: PackPeriod): readonly Entry[] {
   if (isWhole(period)) return entries;
@@ -30,16 +33,18 @@ export function rowsOfPeriod<Entry extends KeptEntry & { readonly withdrawn: boo
   const ties = new Map(entries.flatMap((entry) => tied(entry) ?? []).map(({ id, to }) => [id, to]));
   return entries.filter((entry) => {
     const date = dates.get(dated(entry)?.key ?? ties.get(textOf(entry, 'id') ?? '') ?? '');
-    return date === undefined || isWithin(period, date);
+    return date == null || isWithin(period, date);
   });
 }
 
 function dated({ row, kept }: KeptEntry): DatedEntry | null {
   const kind = DATED[row.kind];
-  const [day, id] = [textOf({ row, kept }, kind?.field ?? ''), textOf({ row, kept }, 'id')];
-  if (kind === undefined || day === null || id === null) return null;
-  const date = localDate(day);
-  return date.ok ? { key: `${kind.of} ${id}`, date: date.value } : null;
+  const id = textOf({ row, kept }, 'id');
+  if (kind === undefined || id === null) return null;
+  const goesOn = kind.unless !== undefined && textOf({ row, kept }, kind.unless) !== null;
+  const date = localDate(goesOn ? '' : (textOf({ row, kept }, kind.field) ?? ''));
+  if (!date.ok && kind.unless === undefined) return null;
+  return { key: `${kind.of} ${id}`, date: date.ok ? date.value : null };
 }
 
 /** A paper tied to a record or to something seen: the tie's id, and the key of what it is tied to. */

@@ -1,13 +1,15 @@
-import { dateOfInstant, type LocalDate } from '../calendar/local-date.ts';
+import type { LocalDate } from '../calendar/local-date.ts';
 import type { Completion } from '../care/completion.ts';
 import { historyGaps, type HistoryGap } from '../care/history-gaps.ts';
 import { obligations } from '../care/obligation.ts';
+import { settledOn } from '../care/recall.ts';
 import type { Car } from '../fleet/car.ts';
 import { departures } from '../fleet/departure.ts';
 import { wholeDistance } from '../fleet/continuous-distance.ts';
 import { readings, type Reading } from '../fleet/reading.ts';
 import type { HandedPaper } from '../handover/handed-paper.ts';
 import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWear, HistoryWork } from '../handover/history-input.ts';
+import { sayLeftOut } from '../handover/left-out.ts';
 import { isWithin, type PackPeriod } from '../handover/pack-period.ts';
 import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
 import { withheldWords } from '../handover/withheld-words.ts';
@@ -17,7 +19,7 @@ import { paperName } from '../records/paper-note.ts';
 import { papers, type Paper } from '../records/paper.ts';
 import { enteredBefore } from '../records/previous-pack.ts';
 import { recordScore } from '../records/record-score.ts';
-import { workRecords } from '../records/work-record.ts';
+import { workRecords, type WorkRecord } from '../records/work-record.ts';
 import { writtenWhen } from '../records/written-when.ts';
 import { must } from '../result/assert.ts';
 import { say, sayDate, sayNumber } from '../result/words/say.ts';
@@ -27,6 +29,7 @@ import { roughly } from './allowance-words.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { obligationView, windowView } from './due-view.ts';
 import { followUpViews } from './follow-ups.ts';
+import { leftOutOfPeriod } from './left-out-of-period.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
 import { papersOfCar } from './papers-of-car.ts';
@@ -45,8 +48,8 @@ export interface HistoryChoice {
   readonly cover: string | null;
   readonly previous: HistoryInput['previous'];
   readonly papersLeftOut: boolean;
-  /** Amendments of each record, by its id, in order. */
-  readonly amendments: ReadonlyMap<string, readonly { readonly on: LocalDate; readonly why: string }[]>;
+  /** Amendments of each record, by its id, in order: the instant of each entry. */
+  readonly amendments: ReadonlyMap<string, readonly { readonly at: string; readonly why: string }[]>;
   /** Where each chosen paper stands in the pack, by its digest. */
   readonly paperPaths: ReadonlyMap<string, string>;
   /** Papers of which parts are blacked out, as they are spoken of, by the digest of the paper itself. */
@@ -60,12 +63,14 @@ export interface HistoryChoice {
 export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): HistoryInput {
   const { today, withheld, period } = choice;
   const isShown = (date: LocalDate) => isWithin(period, date);
+  const isToldOf = (date: LocalDate | null) => date === null || isShown(date);
   const care = careOf(facts, car, today, leadTimes(facts));
   const odometer = odometerShown(car, care.use, today);
   return {
     today,
     sample: choice.sample,
     period, withheld,
+    leftOut: leftOutOfPeriod(facts, car.id, isShown),
     withheldFields: [...withheld].sort().map(withheldWords),
     cover: choice.cover,
     previous: choice.previous,
@@ -80,7 +85,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     readings: facts.ofCar(readings, car.id).filter((one) => isShown(one.date)).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
     items: care.items.map((one) => itemOf(one, care, period, nowOf(facts, care, today))),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
-    recalls: recallViews(facts, car.id, today).map((one) => recallOf(one, withheld)),
+    recalls: recallViews(facts, car.id, today).filter((one) => isToldOf(settledOn(one.recall))).map((one) => recallOf(one, withheld)),
     warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
     records: worksOf(facts, care, choice),
     observations: facts.ofCar(observations, car.id).filter((one) => isShown(one.date)).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
@@ -98,6 +103,7 @@ function readingOf(reading: Reading, { car, use }: CarCare): HistoryReading {
     date: reading.date,
     value: reading.typed.value,
     unit: reading.typed.unit,
+    instrumentSince: use.instruments.find((one) => one.id === reading.instrument)?.date ?? null,
     whole: reading.standing === 'accepted' ? Math.round(wholeDistance(reading, use.instruments) / METRES_IN[car.unit]) : null,
     source: say({ key: `source-${reading.source}`, values: {} }),
     standing: reading.standing,
@@ -132,7 +138,8 @@ function nowOf(facts: Facts, { car, use }: CarCare, today: LocalDate): Completio
 
 /** A series by what it measures; what was measured on days that are not shown is not told. */
 function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, isShown: (date: LocalDate) => boolean): HistoryWear[] {
-  const shown = points.filter(({ part, measurement }) => (part === 'counts' || part === 'worse-that-day') && isShown(measurement.date)).map((one) => one.measurement);
+  const counted = points.filter(({ part }) => part === 'counts' || part === 'worse-that-day').map((one) => one.measurement);
+  const shown = counted.filter((one) => isShown(one.date));
   const [first, newest] = [shown[0], shown.at(-1)];
   if (first === undefined || newest === undefined) return [];
   const [limit] = limits;
@@ -144,8 +151,12 @@ function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, is
     from: first.date,
     newest: `${typed(newest.typed)}, ${sayDate(newest.date)}`,
     limit: limit === undefined ? 'none entered' : typed(limit.limit),
-    verdict: limit?.words.text ?? '',
+    verdict: limit === undefined ? '' : `${reckonedWith(counted.length - shown.length)}${limit.words.text}`,
   }];
+}
+
+function reckonedWith(hidden: number): string {
+  return hidden === 0 ? '' : `Reckoned with ${sayLeftOut({ measurements: hidden })} not shown: `;
 }
 
 function recallOf({ recall, state, late }: RecallView, withheld: ReadonlySet<string>): HistoryRecall {
@@ -175,21 +186,29 @@ const WITHHELD_PAPER: Readonly<Record<Paper['media'], string>> = {
 function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly HistoryWork[] {
   const stamps = facts.stamps(workRecords, care.car.id);
   const before = enteredBefore(facts, care.car.id);
-  const odometers = new Map(facts.ofCar(readings, care.car.id).map((reading) => [reading.id, `${sayNumber(reading.typed.value)} ${reading.typed.unit}${reading.standing === 'accepted' ? '' : ' (doubtful)'}`]));
+  const ofCar = new Map(facts.ofCar(readings, care.car.id).map((reading) => [reading.id, reading]));
   return care.records.filter((record) => isWithin(choice.period, record.date)).sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.id < b.id ? 1 : -1)).map((record): HistoryWork => {
     const enteredAt = before.get(record.id) ?? must(stamps.get(record.id), 'stamp of a record').firstAt;
     return {
       record: withoutWithheld(record, choice.withheld),
-      enteredOn: dateOfInstant(enteredAt),
+      enteredAt,
       written: writtenWhen(record, enteredAt),
       amendments: (choice.amendments.get(record.id) ?? []).map((one) => ({ ...one, why: choice.withheld.has('why') ? 'the reason is withheld' : one.why })),
-      odometer: record.reading === null ? null : (odometers.get(record.reading) ?? null),
+      odometer: odometerOf(record, ofCar.get(record.reading ?? '') ?? null, choice.period),
       score: recordScore(record),
       earlierKeeper: before.has(record.id),
       withheld: withheldOf(record, choice.withheld),
       papers: record.papers.map((id) => handedPaper(facts, id, choice)),
     };
   });
+}
+
+/** What the odometer showed: the reading stays on its own day, where the record was amended to another. */
+function odometerOf(record: WorkRecord, reading: Reading | null, period: PackPeriod): string | null {
+  if (reading === null) return null;
+  if (!isWithin(period, reading.date)) return 'read on a day that is not shown';
+  const doubt = reading.standing === 'accepted' ? '' : ' (doubtful)';
+  return `${sayNumber(reading.typed.value)} ${reading.typed.unit}${doubt}${reading.date === record.date ? '' : `, read on ${sayDate(reading.date)}`}`;
 }
 
 /** A paper that is not in the pack has no name in it: a name may tell as much as the paper does. */

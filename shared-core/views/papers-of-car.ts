@@ -1,6 +1,6 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { measurements } from '../care/measurement.ts';
-import { recalls } from '../care/recall.ts';
+import { recalls, settledOn } from '../care/recall.ts';
 import { renewals } from '../care/renewal.ts';
 import { cardFigures } from '../fleet/card-figure.ts';
 import { readings } from '../fleet/reading.ts';
@@ -20,8 +20,12 @@ export function papersOfCar(facts: Facts, car: string, isShown: (date: LocalDate
     ...facts.ofCar(measurements, car).map((one) => ({ date: one.date, papers: one.paper === null ? [] : [one.paper] })),
   ];
   const dated = held.filter((one) => isShown(one.date)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)).flatMap((one) => one.papers);
-  // Sheets that figures of the data card stand on, letters of recalls, and what is tied to an obligation or to the whole car have no day of their own.
-  const sheets = [...facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []), ...facts.ofCar(recalls, car).flatMap((recall) => recall.papers)];
+  // Sheets that figures of the data card stand on, letters of recalls that are not done, and what is tied to an obligation or to the whole car have no day of their own.
+  const recallsShown = facts.ofCar(recalls, car).filter((recall) => {
+    const day = settledOn(recall);
+    return day === null || isShown(day);
+  });
+  const sheets = [...facts.ofCar(cardFigures, car).flatMap((figure) => figure.paper ?? []), ...recallsShown.flatMap((recall) => recall.papers)];
   const others = (['obligation', 'car'] as const).flatMap((kind) => [...tiedTo(facts, car, kind).values()].flat());
   return [...new Set([...dated, ...sheets, ...others])];
 }

@@ -35,6 +35,11 @@ export function sayDate(date: string): string {
   return `${Number(date.slice(8, 10))} ${MONTHS[Number(date.slice(5, 7)) - 1] ?? ''} ${date.slice(0, 4)}`;
 }
 
+/** An instant of the journal as people read it, in UTC, the only zone that the journal knows. @example sayMoment('2026-11-25T23:30:12.000Z') //=> '25 Nov 2026, 23:30 UTC' */
+export function sayMoment(instant: string): string {
+  return `${sayDate(instant)}, ${instant.slice(11, 16)} UTC`;
+}
+
 /** A whole number in groups of three from five digits on. @example sayNumber(38250) //=> '38 250' with a narrow space that does not break */
 export function sayNumber(value: number): string {
   const text = String(value);
