@@ -2,6 +2,7 @@ import type { Command } from './command.ts';
 import { backtestCommand } from './commands/backtest.ts';
 import { backupCommand } from './commands/backup.ts';
 import { calendarCommand } from './commands/calendar.ts';
+import { budgetCommand } from './commands/budget.ts';
 import { checkCommand } from './commands/check.ts';
 import { packCommand } from './commands/pack.ts';
 import { dueCommand } from './commands/due.ts';
@@ -27,6 +28,7 @@ export const commands: readonly Command[] = [
   enterCommand,
   planCommand,
   orderCommand,
+  budgetCommand,
   readingCommand,
   recordCommand,
   requestCommand,

@@ -35,7 +35,7 @@ export function nineDueDays(limbs: DueLimbDays): readonly DayNumber[] | null {
 }
 
 /** The wear day at z: straight from likely to the edge on its side and on beyond it; with no likely date only the early edge is known. */
-function wearDay(wear: DueSpan<LocalDate>, z: number, unforeseen: DayNumber): DayNumber {
+export function wearDay(wear: DueSpan<LocalDate>, z: number, unforeseen: DayNumber): DayNumber {
   const [early, likely, late] = [wear.earliest, wear.likely, wear.latest].map((date) => (date === null ? null : dayNumber(date)));
   if (likely == null) return early != null && z >= Z_OF_EDGE ? early : unforeseen;
   const edge = z >= 0 ? (early ?? likely) : late;

@@ -1,4 +1,5 @@
 import { showBooking } from './booking-view.ts';
+import { showBudget } from './budget-view.ts';
 import { showCalendar } from './calendar-view.ts';
 import { showCar } from './car-view.ts';
 import { showCard } from './card-view.ts';
@@ -44,6 +45,7 @@ export const viewOperations = {
   'reminders.show': showReminders,
   'sessions.show': showSessions,
   'booking.show': showBooking,
+  'budget.show': showBudget,
   'car.leaving': showLeaving,
   'car.left': listLeft,
   'pack.papers': listPackPapers,

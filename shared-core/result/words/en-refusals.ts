@@ -63,6 +63,8 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
 
   'unknown-item': 'There is no service item {item} on that car.',
   'not-months': 'Months must be a whole number from 1 to 600.',
+  'not-months-ahead': 'Months ahead must be a whole number from 1 to 60.',
+  'budget-car-left': '{car} has left the household: nothing is paid for it any more. Name a car that is here.',
   'interval-empty': 'An interval needs months, a distance, or both.',
   'anchor-needs-months': 'What is counted from a calendar date or a certificate needs months.',
   'anchor-has-no-distance': 'What is counted from a calendar date or a certificate has no distance.',

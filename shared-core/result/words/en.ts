@@ -1,5 +1,6 @@
 import { ALLOWANCE_WORDS } from './en-allowance.ts';
 import { BOOKING_WORDS } from './en-booking.ts';
+import { BUDGET_WORDS } from './en-budget.ts';
 import { CALENDAR_WORDS } from './en-calendar.ts';
 import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
@@ -29,6 +30,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...REMINDER_WORDS,
   ...ALLOWANCE_WORDS,
   ...BOOKING_WORDS,
+  ...BUDGET_WORDS,
   ...CALENDAR_WORDS,
   ...CARD_WORDS,
   ...CARE_WORDS,
