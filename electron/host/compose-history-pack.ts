@@ -30,6 +30,7 @@ import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
 import { drawDocument } from '../pack/draw-document.ts';
 import { diskFile } from '../pack/measure-bytes.ts';
 import { paperPictures } from '../pack/paper-pictures.ts';
+import { printableDocument } from '../pack/printable-text.ts';
 import { tableFiles } from '../pack/table-files.ts';
 import type { PaperDesk } from '../papers/paper-desk.ts';
 import { readPaper } from '../papers/read-paper.ts';
@@ -83,7 +84,7 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
   const before = earlierPacks(facts, car);
   const previous = choice.previous === 'left-out' ? [] : await previousFiles(household, before);
   if (previous === null) return refuse('previous-pack-not-whole');
-  const input = historyOfCar(facts, car, {
+  const told = historyOfCar(facts, car, {
     today, withheld, marked,
     cover: cover?.file.sha256 ?? null,
     period: choice.period,
@@ -96,6 +97,7 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
     ...head,
     keyFingerprint: key.fingerprint,
   });
+  const input = { ...told, unprinted: printableDocument(historyDocument(told)).places };
   const document = historyDocument(input);
   const pictures = await paperPictures({ desk, folder: household.folder }, chosen, cover);
   const pdf = await drawDocument(document, { made: today, size: choice.paperSize, pictures });

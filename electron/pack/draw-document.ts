@@ -5,6 +5,7 @@ import { drawCover, drawPapers } from './draw-picture.ts';
 import { factHeight, keepWhole } from './keep-whole.ts';
 import type { PaperPictures } from './paper-pictures.ts';
 import { drawTable } from './draw-table.ts';
+import { printableDocument } from './printable-text.ts';
 import { addTagged, artifact, BOLD, drawFeet, HEADING_SIZE, INK, LABEL_SHARE, LATE, makeRoom, newDrawing, openTagged, QUIET, REGULAR, RULE, TEXT_SIZE, WARM, type Drawing } from './paper-page.ts';
 
 /** Room that must be left for what follows a heading, so that none stands at the foot of a page. */
@@ -18,20 +19,21 @@ export interface DrawOptions {
   readonly pictures: PaperPictures;
 }
 
-/** Draws a document value as a tagged PDF with bookmarks, page numbers and embedded fonts; same input, same bytes. */
+/** Draws a document value as a tagged PDF with bookmarks, page numbers and embedded fonts; same input, same bytes. Characters that no font has are told by their number. */
 export async function drawDocument(value: DocumentValue, options: DrawOptions): Promise<Uint8Array> {
   const drawing = newDrawing(value, options.made, options.size);
   const pieces: Buffer[] = [];
   const ended = new Promise<void>((resolve, reject) => {
     drawing.pdf.on('data', (piece: Buffer) => pieces.push(piece)).on('end', resolve).on('error', reject);
   });
-  value.blocks.forEach((block, at) => {
+  const { blocks, foot } = printableDocument(value).document;
+  blocks.forEach((block, at) => {
     // What follows a heading at once stays with it: that was weighed with it.
-    if (block.kind === 'heading' && value.blocks[at - 1]?.kind !== 'heading') keepWhole(drawing, value.blocks.slice(at), options.pictures);
+    if (block.kind === 'heading' && blocks[at - 1]?.kind !== 'heading') keepWhole(drawing, blocks.slice(at), options.pictures);
     drawBlock(drawing, block, options);
   });
   drawing.root.end();
-  drawFeet(drawing, value.foot);
+  drawFeet(drawing, foot);
   drawing.pdf.end();
   await ended;
   return Buffer.concat(pieces);

@@ -98,6 +98,8 @@ export interface HistoryInput {
   readonly sample: boolean;
   readonly period: PackPeriod;
   readonly leftOut: LeftOut;
+  /** In how many places of the document there are characters that the fonts of the PDF do not have. */
+  readonly unprinted: number;
   /** Names of the journal's fields that are kept back, and what they are called. */
   readonly withheld: ReadonlySet<string>;
   readonly withheldFields: readonly string[];

@@ -108,6 +108,7 @@ function withheldLines(input: HistoryInput): string[] {
     ...(without.length === 0 ? [] : [`${without.length} of ${papers.length} papers, each named under Papers by its digest${nameless === 0 ? '' : `, but for ${nameless} of which parts are blacked out elsewhere`}.`]),
     ...blackedOutLines(papers),
     ...periodLines(input),
+    ...unprintedLines(input),
     ...previousLines(input),
   ];
 }
@@ -121,6 +122,12 @@ function periodLines({ period, leftOut }: HistoryInput): string[] {
     'Not left out, whatever their day: the car itself, its items, limits, obligations, wheels and instruments, and recalls that are still to be seen to.',
     ...(reckoned === '' ? [] : [`Figures of today are reckoned with what is not shown as well (${reckoned}): the odometer, when items are due, what wear comes to, what is left of a warranty.`]),
   ];
+}
+
+/** What stands in the entries and cannot be read in the PDF. */
+function unprintedLines({ unprinted }: HistoryInput): string[] {
+  if (unprinted === 0) return [];
+  return [`From the PDF alone: characters that its fonts do not have, in ${unprinted} ${unprinted === 1 ? 'place' : 'places'}, each marked with how many there are. They stand whole in data/history.json.`];
 }
 
 /** What the packs of earlier keepers hand over all the same, or what is not proven without them. */

@@ -70,6 +70,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     today,
     sample: choice.sample,
     period, withheld,
+    unprinted: 0,
     leftOut: leftOutOfPeriod(facts, car.id, isShown),
     withheldFields: [...withheld].sort().map(withheldWords),
     cover: choice.cover,
