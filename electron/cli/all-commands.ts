@@ -11,6 +11,7 @@ import { examineCommand } from './commands/examine.ts';
 import { forecastCommand } from './commands/forecast.ts';
 import { importCommand } from './commands/import.ts';
 import { leaveCommand } from './commands/leave.ts';
+import { ledgerCommand } from './commands/ledger.ts';
 import { orderCommand } from './commands/order.ts';
 import { papersCommand } from './commands/papers.ts';
 import { planCommand } from './commands/plan.ts';
@@ -29,6 +30,7 @@ export const commands: readonly Command[] = [
   planCommand,
   orderCommand,
   budgetCommand,
+  ledgerCommand,
   readingCommand,
   recordCommand,
   requestCommand,

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { careOperations } from '../care/care.operations.ts';
 import { fleetOperations } from '../fleet/fleet.operations.ts';
+import { ledgerOperations } from '../ledger/ledger.operations.ts';
 import { partsOperations } from '../parts/parts.operations.ts';
 import { recordsOperations } from '../records/records.operations.ts';
 import { sessionsOperations } from '../sessions/sessions.operations.ts';
@@ -16,6 +17,7 @@ export const contract = {
   ...partsOperations,
   ...workOperations,
   ...recordsOperations,
+  ...ledgerOperations,
   ...viewOperations,
   ...hostOperations,
 } as const;

@@ -18,6 +18,9 @@ import { wheelMoved, wheelSet } from '../fleet/wheel.ts';
 import type { AnyEntryKind } from '../journal/entry-kind.ts';
 import type { EntryKinds } from '../journal/replay.ts';
 import { withdrawnKind } from '../journal/withdrawal.ts';
+import { ledgerSettingsSet } from '../ledger/ledger-settings.ts';
+import { wishRemoved, wishSet } from '../ledger/wish.ts';
+import { yearlyFuelRemoved, yearlyFuelSet } from '../ledger/yearly-fuel.ts';
 import { deliveryRecorded } from '../parts/delivery.ts';
 import { lotSet } from '../parts/lot.ts';
 import { neverMixRemoved, neverMixSet } from '../parts/never-mix.ts';
@@ -69,6 +72,7 @@ const ALL: readonly AnyEntryKind[] = [
   followUpSet, followUpRemoved,
   workBegun, stepTicked, tickRemoved, stepValueRead, stepValueRemoved, timeTaken, photoTaken, photoRemoved, findMade,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
+  ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved,
   ...RECORD_KINDS, withdrawnKind,
 ];
 

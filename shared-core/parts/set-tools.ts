@@ -3,7 +3,7 @@ import { serviceItems } from '../care/service-item.ts';
 import { sameName } from '../fleet/find-car.ts';
 import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
-import { change } from '../journal/operation.ts';
+import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { newId, setWhole } from './set-whole.ts';
@@ -19,9 +19,12 @@ export const setTool = setWhole(
   checkTool,
 );
 
-function checkTool(facts: Facts, tool: Tool): Result<unknown> {
+function checkTool(facts: Facts, tool: Tool, { today }: Moment): Result<unknown> {
   if (facts.all(tools).some((one) => one.id !== tool.id && sameName(one.name, tool.name))) return refuse('tool-named-already', { tool: tool.name }, ['name']);
   if (tool.state === 'borrowed' && tool.lender === null) return refuse('borrowed-from-whom', { tool: tool.name }, ['lender']);
+  if (tool.paidMinor !== undefined && tool.boughtOn === undefined) return refuse('tool-bought-when', { tool: tool.name }, ['boughtOn']);
+  if (tool.paidMinor === undefined && (tool.boughtOn !== undefined || tool.spreadOver !== undefined)) return refuse('tool-paid-what', { tool: tool.name }, ['paidMinor']);
+  if (tool.boughtOn !== undefined && tool.boughtOn > today) return refuse('date-in-future', { date: tool.boughtOn }, ['boughtOn']);
   return tool.state !== 'borrowed' && (tool.lender !== null || tool.until !== null) ? refuse('not-borrowed', { tool: tool.name }, ['lender']) : ok(null);
 }
 
@@ -32,6 +35,7 @@ export const removeTool = change({
   decide: (facts, { id }) => {
     const tool = facts.get(tools, id);
     if (tool === null) return refuse('unknown-tool', { tool: id }, ['id']);
+    if (tool.paidMinor !== undefined) return refuse('tool-has-a-price', { tool: tool.name }, ['id']);
     const task = facts.all(taskTools).find((one) => one.tools.includes(id));
     if (task !== undefined) return refuse('tool-in-use', { tool: tool.name, task: facts.get(serviceItems, task.id)?.name ?? task.id }, ['id']);
     return ok({ entries: [newEntry(toolRemoved, { id, car: null })], reply: { removed: id } });

@@ -7,6 +7,10 @@ import { factRemoval } from '../journal/fact-removal.ts';
 import { family } from '../journal/family.ts';
 import { idSchema } from '../result/id.ts';
 import { longText, plainText } from '../result/plain-text.ts';
+import { refusedBy } from '../result/refused-by.ts';
+import { priceSchema } from '../units/money.ts';
+
+const notUses = refusedBy('not-uses-of-a-tool');
 
 /** A tool, and whether it is to hand: one's own, borrowed until a day, or missing. */
 export const toolSchema = z.strictObject({
@@ -18,6 +22,10 @@ export const toolSchema = z.strictObject({
   lender: plainText(80).nullable(),
   until: dateSchema.nullable(),
   note: longText(300),
+  /** What was paid for it, and when; it is spread over so many uses. Left out: not said. */
+  paidMinor: priceSchema.optional(),
+  boughtOn: dateSchema.optional(),
+  spreadOver: z.int(notUses).min(1, notUses).max(1000, notUses).optional(),
 });
 export type Tool = z.infer<typeof toolSchema>;
 

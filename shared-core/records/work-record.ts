@@ -24,11 +24,13 @@ export const recordLineSchema = z.strictObject({
 });
 export type RecordLine = z.infer<typeof recordLineSchema>;
 
-/** One amount of money; deposits and discounts may be negative. */
+/** One amount of money; deposits and discounts may be negative. `shelf`: what came off the shelf, which was paid for when it was bought. */
 export const costLineSchema = z.strictObject({
-  kind: z.enum(['parts', 'labour', 'consumables', 'tools', 'fee', 'deposit', 'discount', 'other']),
+  kind: z.enum(['parts', 'labour', 'consumables', 'tools', 'fee', 'deposit', 'discount', 'other', 'shelf']),
   text: plainText(120),
   amountMinor: minorSchema,
+  /** What it was for, where it was for one of the record's items alone. */
+  item: idSchema.optional(),
 });
 export type CostLine = z.infer<typeof costLineSchema>;
 
@@ -69,7 +71,7 @@ const options = {
   refersTo: (record: WorkRecord) => [
     ...refers(cars, record.car),
     ...refers(readings, record.reading),
-    ...refers(serviceItems, ...record.lines.map((line) => line.item)),
+    ...refers(serviceItems, ...record.lines.map((line) => line.item), ...record.costs.map((line) => line.item ?? null)),
     ...refers(lots, ...record.lotsUsed.map((use) => use.lot)),
     ...refers(papers, ...record.papers),
   ],

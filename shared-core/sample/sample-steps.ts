@@ -6,6 +6,7 @@ import ember from './ember.json' with { type: 'json' };
 import heron from './heron.json' with { type: 'json' };
 import household from './household.json' with { type: 'json' };
 import { inboxSteps } from './inbox-steps.ts';
+import { ledgerSteps } from './ledger-steps.ts';
 import { partsSteps } from './parts-steps.ts';
 import pip from './pip.json' with { type: 'json' };
 import { resolveDates } from './resolve-dates.ts';
@@ -29,6 +30,6 @@ const CURRENCY = household.household.currency;
 export function sampleSteps(today: LocalDate): readonly SampleStep[] {
   const stock = sampleStockSchema.parse(resolveDates(household, today));
   const cars = CARS.map((car) => sampleCarSchema.parse(resolveDates(car, today)));
-  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today), ...partsSteps(today), ...sheetSteps(today), ...inboxSteps(today, CURRENCY)];
+  const steps = [...stockSteps(stock), ...cars.flatMap((car) => carSteps(car, CURRENCY)), ...sessionSteps(today), ...partsSteps(today), ...ledgerSteps(today), ...sheetSteps(today), ...inboxSteps(today, CURRENCY)];
   return steps.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }

@@ -18,7 +18,7 @@ export interface PriceBook {
   readonly unitMinor: ReadonlyMap<string, number>;
 }
 
-const WORK_COSTS: ReadonlySet<string> = new Set(['parts', 'labour', 'consumables', 'fee']);
+const WORK_COSTS: ReadonlySet<string> = new Set(['parts', 'labour', 'consumables', 'fee', 'shelf']);
 
 /**
  * Prices per unit of what meets each specification: where a lot of it is still on the shelf, what was paid for that lot with its

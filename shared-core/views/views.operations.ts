@@ -10,6 +10,7 @@ import { showDue } from './due-view.ts';
 import { listImports } from './import/imports-view.ts';
 import { showIntake } from './intake-view.ts';
 import { showJobSheet, showSheet } from './job-sheet-view.ts';
+import { listLedger, showLedger } from './ledger-view.ts';
 import { showNeeds } from './needs-view.ts';
 import { showParts } from './parts-view.ts';
 import { showPlanning } from './planning-view.ts';
@@ -32,6 +33,8 @@ export const viewOperations = {
   'intake.show': showIntake,
   'import.list': listImports,
   'due.show': showDue,
+  'ledger.show': showLedger,
+  'ledger.lines': listLedger,
   'needs.show': showNeeds,
   'sheet.show': showSheet,
   'sheet.editing': showSheetEditing,

@@ -10,6 +10,7 @@ import { FOLLOW_UP_WORDS } from './en-follow-up.ts';
 import { DOING_WORDS } from './en-doing.ts';
 import { IMPORT_WORDS } from './en-import.ts';
 import { INTAKE_WORDS } from './en-intake.ts';
+import { LEDGER_WORDS } from './en-ledger.ts';
 import { ORDER_WORDS } from './en-order.ts';
 import { PAPER_WORDS } from './en-papers.ts';
 import { PARTS_WORDS } from './en-parts.ts';
@@ -40,6 +41,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...FOLLOW_UP_WORDS,
   ...IMPORT_WORDS,
   ...INTAKE_WORDS,
+  ...LEDGER_WORDS,
   ...ORDER_WORDS,
   ...PAPER_WORDS,
   ...PARTS_WORDS,
