@@ -16,6 +16,7 @@ import { orderCommand } from './commands/order.ts';
 import { papersCommand } from './commands/papers.ts';
 import { planCommand } from './commands/plan.ts';
 import { pricesCommand } from './commands/prices.ts';
+import { quotesCommand } from './commands/quotes.ts';
 import { readingCommand } from './commands/reading.ts';
 import { recordCommand } from './commands/record.ts';
 import { requestCommand } from './commands/request.ts';
@@ -31,6 +32,7 @@ export const commands: readonly Command[] = [
   orderCommand,
   budgetCommand,
   ledgerCommand,
+  quotesCommand,
   readingCommand,
   recordCommand,
   requestCommand,

@@ -18,6 +18,7 @@ import { wheelMoved, wheelSet } from '../fleet/wheel.ts';
 import type { AnyEntryKind } from '../journal/entry-kind.ts';
 import type { EntryKinds } from '../journal/replay.ts';
 import { withdrawnKind } from '../journal/withdrawal.ts';
+import { heldQuoteRemoved, heldQuoteSet } from '../ledger/held-quote.ts';
 import { ledgerSettingsSet } from '../ledger/ledger-settings.ts';
 import { wishRemoved, wishSet } from '../ledger/wish.ts';
 import { yearlyFuelRemoved, yearlyFuelSet } from '../ledger/yearly-fuel.ts';
@@ -72,7 +73,7 @@ const ALL: readonly AnyEntryKind[] = [
   followUpSet, followUpRemoved,
   workBegun, stepTicked, tickRemoved, stepValueRead, stepValueRemoved, timeTaken, photoTaken, photoRemoved, findMade,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
-  ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved,
+  ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved, heldQuoteSet, heldQuoteRemoved,
   ...RECORD_KINDS, withdrawnKind,
 ];
 

@@ -1,3 +1,4 @@
+import { removeHeldQuote, setHeldQuote } from './set-held-quote.ts';
 import { setLedgerSettings } from './set-ledger-settings.ts';
 import { removeYearlyFuel, setYearlyFuel } from './set-yearly-fuel.ts';
 
@@ -5,5 +6,7 @@ import { removeYearlyFuel, setYearlyFuel } from './set-yearly-fuel.ts';
 export const ledgerOperations = {
   'fuel.set': setYearlyFuel,
   'fuel.remove': removeYearlyFuel,
+  'quote.set': setHeldQuote,
+  'quote.remove': removeHeldQuote,
   'ledger-settings.set': setLedgerSettings,
 } as const;

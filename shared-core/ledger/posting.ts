@@ -34,6 +34,8 @@ export interface Cost {
   readonly source: MoneySource;
   /** The part or the tool that it is for; null where the source says enough. */
   readonly of: string | null;
+  /** The one item of a record that it was for, where that is said. */
+  readonly item?: string | null;
 }
 
 /** Money that was paid and still stands for something, in minor units. */

@@ -20,7 +20,7 @@ export function recordAccount(record: WorkRecord, shelfCostKnown: boolean, sideO
   const amounts = amountsOf(record, shelfCostKnown);
   return {
     payments: amounts.length === 0 ? [] : [{ on: record.date, minor: sumOf(amounts), source }],
-    costs: amounts.map(({ kind, minor, item }) => ({ on: record.date, minor, kind, side: sideOf(item), source, of: null })),
+    costs: amounts.map(({ kind, minor, item }) => ({ on: record.date, minor, kind, side: sideOf(item), source, of: null, item })),
     balances: [],
   };
 }

@@ -13,7 +13,7 @@ export function toolAccount(tool: Tool, uses: readonly WorkRecord[]): Account {
   const source = { kind: 'tool', id: tool.id } as const;
   const after = spreadOver === undefined ? [] : [...uses].filter((record) => record.date >= boughtOn).sort((a, b) => (a.date === b.date ? (a.id < b.id ? -1 : 1) : a.date < b.date ? -1 : 1)).slice(0, spreadOver);
   const shares = spread(paidMinor, spreadOver ?? 1, after.map((_, at) => at + 1));
-  const costs = after.map((record, at): Cost => ({ on: record.date, minor: shares[at] ?? 0, kind: 'tools', side: { kind: 'car', car: record.car }, source, of: tool.id })).filter(({ minor }) => minor !== 0);
+  const costs = after.map((record, at): Cost => ({ on: record.date, minor: shares[at] ?? 0, kind: 'tools', side: { kind: 'car', car: record.car }, source: { kind: 'record', id: record.id }, of: tool.id })).filter(({ minor }) => minor !== 0);
   const left = paidMinor - sumOf(costs);
   return { payments: [{ on: boughtOn, minor: paidMinor, source }], costs, balances: left === 0 ? [] : [{ kind: 'tools', minor: left, source, of: tool.id }] };
 }

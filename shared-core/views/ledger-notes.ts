@@ -36,7 +36,7 @@ function shelfTwice(facts: Facts, { costs }: Account): readonly Message[] {
   return facts.all(workRecords).flatMap((record): Message[] => {
     if (record.lotsUsed.length === 0) return [];
     const lines = record.costs.filter((line) => line.kind === 'parts');
-    const taken = grouped(costs.filter((cost) => cost.source.kind === 'record' && cost.source.id === record.id && cost.of !== null), (cost) => cost.of ?? '');
+    const taken = grouped(costs.filter((cost) => cost.source.kind === 'record' && cost.source.id === record.id && cost.kind === 'parts' && cost.of !== null), (cost) => cost.of ?? '');
     const twice = [...taken].find(([, rows]) => lines.some((line) => Math.abs(line.amountMinor - sumOf(rows)) <= sumOf(rows) / 100));
     return twice === undefined ? [] : [{ key: 'ledger-note-shelf-twice', values: { title: record.title, part: partName(facts, twice[0]) } }];
   });

@@ -36,7 +36,8 @@ export function sourceName(facts: Facts, { kind, id }: MoneySource): string {
 /** What a cost was for: the source, and the part that came off the shelf. */
 export function costText(facts: Facts, cost: Cost): string {
   const name = sourceName(facts, cost.source);
-  return cost.of === null || cost.source.kind === 'lot' || cost.source.kind === 'tool' ? name : `${name}: ${partName(facts, cost.of)}`;
+  if (cost.of === null || cost.source.kind === 'lot') return name;
+  return `${name}: ${cost.kind === 'tools' ? (facts.get(tools, cost.of)?.name ?? cost.of) : partName(facts, cost.of)}`;
 }
 
 function orderName(facts: Facts, id: string): string {

@@ -17,6 +17,7 @@ import { showPlanning } from './planning-view.ts';
 import { listLeft, showLeaving } from './leaving-view.ts';
 import { listPackPapers } from './pack-papers-view.ts';
 import { tryPlan } from './plan-try.ts';
+import { showQuotes } from './quotes-view.ts';
 import { enteringRecord } from './record-entering-view.ts';
 import { showReminders } from './reminders-view.ts';
 import { showSessions } from './sessions-view.ts';
@@ -35,6 +36,7 @@ export const viewOperations = {
   'due.show': showDue,
   'ledger.show': showLedger,
   'ledger.lines': listLedger,
+  'quotes.show': showQuotes,
   'needs.show': showNeeds,
   'sheet.show': showSheet,
   'sheet.editing': showSheetEditing,
