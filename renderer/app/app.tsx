@@ -5,6 +5,8 @@ import { RecordScreen } from '../car/record/record-screen.tsx';
 import { SheetEditorScreen } from '../car/sheet/sheet-editor-screen.tsx';
 import { handoverLeafNamed } from '../handover/handover-leaf.ts';
 import { HandoverScreen } from '../handover/handover-screen.tsx';
+import { ledgerLeafNamed } from '../ledger/ledger-leaf.ts';
+import { LedgerScreen } from '../ledger/ledger-screen.tsx';
 import { ImportScreen } from '../settings/import/import-screen.tsx';
 import { partsPlaceNamed } from '../parts/parts-leaf.ts';
 import { PartsScreen } from '../parts/parts-screen.tsx';
@@ -75,6 +77,8 @@ function Screens({ folder, sample }: ScreensProps) {
       <Route path="/handover"><HandoverScreen leaf="write" car={null} /></Route>
       <Route path="/handover/:leaf">{({ leaf }) => <HandoverScreen leaf={handoverLeafNamed(leaf)} car={null} />}</Route>
       <Route path="/handover/:leaf/:car">{({ leaf, car }) => <HandoverScreen key={car} leaf={handoverLeafNamed(leaf)} car={car} />}</Route>
+      <Route path="/ledger"><LedgerScreen leaf="costs" /></Route>
+      <Route path="/ledger/:leaf">{({ leaf }) => <LedgerScreen leaf={ledgerLeafNamed(leaf)} />}</Route>
       <Route path="/settings/planning"><PlanningScreen /></Route>
       <Route path="/settings"><SettingsScreen folder={folder} sample={sample} /></Route>
       <Route>

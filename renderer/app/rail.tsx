@@ -16,6 +16,7 @@ const PLACES: readonly Place[] = [
   { sign: 'parts', href: '/parts', name: 'screen.parts' },
   { sign: 'papers', href: '/papers', name: 'screen.papers' },
   { sign: 'handover', href: '/handover', name: 'screen.handover' },
+  { sign: 'ledger', href: '/ledger', name: 'screen.ledger' },
   { sign: 'settings', href: '/settings', name: 'screen.settings' },
 ];
 

@@ -1,5 +1,5 @@
 /** A screen's sign in the rail. */
-export type Sign = 'yard' | 'car' | 'sessions' | 'parts' | 'papers' | 'handover' | 'settings';
+export type Sign = 'yard' | 'car' | 'sessions' | 'parts' | 'papers' | 'handover' | 'ledger' | 'settings';
 
 const LINES: Readonly<Record<Sign, string>> = {
   // Three lanes with a mark in each, and today.
@@ -14,6 +14,8 @@ const LINES: Readonly<Record<Sign, string>> = {
   papers: 'M8 3.5 H15.5 L19.5 7.5 V17 H8 Z M15.5 3.5 V7.5 H19.5 M4.5 7 V20.5 H16 M10.5 10.5 H17 M10.5 13.5 H15',
   // A key over an open hand.
   handover: 'M3 17 C7 15.5 9 15.5 12 17 H16 M3 20.5 H14 L21 15.5 M13.5 7 H21 M18 7 V10 M21 7 V9.5',
+  // A bound book, ruled, with its column of sums.
+  ledger: 'M5 3.5 H19 V20.5 H5 Z M15 3.5 V20.5 M7.5 8 H12.5 M7.5 12 H12.5 M7.5 16 H12.5 M17 8 H17.01 M17 12 H17.01 M17 16 H17.01',
   // Three set screws.
   settings: 'M3 6 H21 M3 12 H21 M3 18 H21',
 };

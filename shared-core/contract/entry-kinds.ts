@@ -63,6 +63,8 @@ import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, paperRedacted, redactionRemoved, workRecorded, workAmended, observationNoted, observationAmended];
 
+const LEDGER_KINDS: readonly AnyEntryKind[] = [ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved, heldQuoteSet, heldQuoteRemoved];
+
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
   householdSet, carSet, carLeft, carCameBack, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
@@ -73,8 +75,7 @@ const ALL: readonly AnyEntryKind[] = [
   followUpSet, followUpRemoved,
   workBegun, stepTicked, tickRemoved, stepValueRead, stepValueRemoved, timeTaken, photoTaken, photoRemoved, findMade,
   placeSet, placeRemoved, placeAssumed, placeConfirmed, placeDaysSet, placeDaysRemoved, carDaysSet, carDaysRemoved, planSettingsSet, accessGroupSet, accessGroupRemoved, worthWhileSet, worthWhileRemoved, sessionSet, sessionRemoved,
-  ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved, heldQuoteSet, heldQuoteRemoved,
-  ...RECORD_KINDS, withdrawnKind,
+  ...RECORD_KINDS, ...LEDGER_KINDS, withdrawnKind,
 ];
 
 /** Every kind of entry that a journal may hold. */

@@ -14,6 +14,7 @@ import { paidFor } from '../ledger/years.ts';
 import { tools } from '../parts/tool.ts';
 import { ok } from '../result/result.ts';
 import { carCosts } from './car-costs.ts';
+import { ledgerCsv } from './ledger-csv.ts';
 import { ledgerNotes } from './ledger-notes.ts';
 import { ledgerLineSchema, ledgerViewSchema, type LedgerLine, type LedgerView } from './ledger-view-schema.ts';
 import { carName, costText, partName, sourceName } from './money-names.ts';
@@ -46,13 +47,14 @@ export const showLedger = ask({
 /** The lines behind the sums, the latest first: of one car or of all, of one year or of all. */
 export const listLedger = ask({
   request: z.strictObject({ car: z.string().min(1).max(80).nullable().default(null), year: z.int().min(1900).max(2199).nullable().default(null) }),
-  reply: z.object({ currency: z.string(), lines: z.array(ledgerLineSchema), totalMinor: z.int() }),
+  reply: z.object({ currency: z.string(), lines: z.array(ledgerLineSchema), totalMinor: z.int(), /** The same as a table to be saved. */ csv: z.string() }),
   answer: (standing, { car, year }, { today }) => {
     const facts = rememberedFacts(standing);
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const costs = householdAccount(facts, today).costs.filter((cost) => (car === null || (cost.side.kind === 'car' && cost.side.car === car)) && (year === null || yearOf(cost.on) === year));
-    return ok({ currency: household.value.currency, lines: ledgerLines(facts, costs), totalMinor: sumOf(costs) });
+    const lines = ledgerLines(facts, costs);
+    return ok({ currency: household.value.currency, lines, totalMinor: sumOf(costs), csv: ledgerCsv(lines, household.value.currency) });
   },
 });
 

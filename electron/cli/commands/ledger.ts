@@ -1,7 +1,6 @@
 import { amountText } from '../../../shared-core/units/money.ts';
 import { say, sayNumber } from '../../../shared-core/result/words/say.ts';
 import type { LedgerLine, LedgerView } from '../../../shared-core/views/ledger-view-schema.ts';
-import { ledgerCsv } from '../../../shared-core/views/ledger-csv.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
 
 /** What was paid, where it went, and what keeping each car costs; or the lines behind the sums. */
@@ -21,7 +20,7 @@ export const ledgerCommand: Command = {
       const reply = await host.call('ledger.lines', { car: typeof car === 'string' ? car : null, year: typeof year === 'string' ? Number(year) : null });
       if (!reply.ok) return refused(reply.refusal);
       const { currency } = reply.value;
-      return done(reply.value, csv === true ? ledgerCsv(reply.value.lines, currency).replace(/\r\n$/, '') : linesText(reply.value.lines, currency, reply.value.totalMinor));
+      return done(reply.value, csv === true ? reply.value.csv.replace(/\r\n$/, '') : linesText(reply.value.lines, currency, reply.value.totalMinor));
     }
     const reply = await host.call('ledger.show', {});
     return reply.ok ? done(reply.value, ledgerText(reply.value)) : refused(reply.refusal);

@@ -53,6 +53,7 @@ function ToolRow({ tool, open }: { readonly tool: Tool; readonly open: OpenParts
     ...(tool.lender === null ? [] : [tell(tool.until === null ? 'tools.from' : 'tools.from-until', { lender: tool.lender, date: tool.until === null ? '' : words.date(tool.until) })]),
     ...(tool.where === null ? [] : [tool.where]),
     ...(tool.takenBy.length === 0 ? [] : [tell('tools.taken-by', { tasks: tasksByCar(tool.takenBy, cars) })]),
+    ...(tool.paidMinor === undefined ? [] : [tool.spreadOver === undefined ? tell('tools.paid', { sum: words.money(tool.paidMinor) }) : tell('tools.paid-spread', { sum: words.money(tool.paidMinor), n: tool.spreadOver })]),
     ...(tool.note === '' ? [] : [tool.note]),
   ];
   return (
@@ -60,7 +61,7 @@ function ToolRow({ tool, open }: { readonly tool: Tool; readonly open: OpenParts
       <div className={styles.head}>
         <span><strong className={LOOK[tool.state]}>{tool.name}</strong>{tool.overdue && <strong className={tones.late}> {tell('tools.overdue')}</strong>}</span>
         <span className={styles.rowActions}>
-          {tool.state !== 'owned' && <SmallButton of={tool.name} onPress={() => void doChange('tool.set', { id: tool.id, name: tool.name, state: tool.state === 'missing' ? 'owned' : 'missing', where: tool.where, note: tool.note }, tell(tool.state === 'missing' ? 'tools.now-owned' : 'tools.given-back', { tool: tool.name }), true)}>{tell(tool.state === 'missing' ? 'tools.have' : 'tools.give-back')}</SmallButton>}
+          {tool.state !== 'owned' && <SmallButton of={tool.name} onPress={() => void doChange('tool.set', { id: tool.id, name: tool.name, state: tool.state === 'missing' ? 'owned' : 'missing', where: tool.where, note: tool.note, ...priceOf(tool) }, tell(tool.state === 'missing' ? 'tools.now-owned' : 'tools.given-back', { tool: tool.name }), true)}>{tell(tool.state === 'missing' ? 'tools.have' : 'tools.give-back')}</SmallButton>}
           <SmallButton of={tool.name} onPress={() => open({ kind: 'tool', tool: tool.id })}>{tell('parts.change')}</SmallButton>
           {tool.takenBy.length === 0 && <SmallButton of={tool.name} onPress={() => void doChange('tool.remove', { id: tool.id }, tell('tools.removed', { tool: tool.name }), true)}>{tell('parts.remove')}</SmallButton>}
         </span>
@@ -68,4 +69,9 @@ function ToolRow({ tool, open }: { readonly tool: Tool; readonly open: OpenParts
       {about.length > 0 && <p className={sectionStyles.small}>{about.join(' · ')}</p>}
     </li>
   );
+}
+
+/** What was paid for it stays with it. */
+function priceOf({ paidMinor, boughtOn, spreadOver }: Tool): Pick<Tool, 'paidMinor' | 'boughtOn' | 'spreadOver'> {
+  return { ...(paidMinor === undefined ? {} : { paidMinor }), ...(boughtOn === undefined ? {} : { boughtOn }), ...(spreadOver === undefined ? {} : { spreadOver }) };
 }

@@ -16,7 +16,7 @@ interface CostLinesProps {
   readonly at?: string;
 }
 
-const KINDS = ['parts', 'labour', 'consumables', 'tools', 'fee', 'deposit', 'discount', 'other'] as const;
+const KINDS = ['parts', 'labour', 'consumables', 'tools', 'fee', 'deposit', 'discount', 'other', 'shelf'] as const;
 
 /** What it cost, amount by amount, as the receipt has it. */
 export function CostLines({ place, group, currency, costs, onChange, at: before = '' }: CostLinesProps) {

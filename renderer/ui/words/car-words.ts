@@ -131,6 +131,7 @@ export const CAR_WORDS = {
   'cost.deposit': 'deposits',
   'cost.discount': 'discounts',
   'cost.other': 'other',
+  'cost.shelf': 'off the shelf, paid for before',
   'cost.obligation': 'obligations',
   'cost.rounding': 'rounding on receipts',
 } as const;

@@ -254,6 +254,8 @@ export const PARTS_WORDS = {
   'tools.from-until': 'from {lender} until {date}',
   'tools.overdue': 'should be given back',
   'tools.taken-by': 'for {tasks}',
+  'tools.paid': 'paid {sum}',
+  'tools.paid-spread': { one: 'paid {sum}, for one use', other: 'paid {sum}, spread over {n} uses' },
   'tools.have': 'I have it now',
   'tools.give-back': 'Given back',
   'tools.now-owned': '{tool} is there now.',

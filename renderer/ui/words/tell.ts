@@ -14,6 +14,7 @@ import { HANDOVER_WORDS } from './handover-words.ts';
 import { IMPORT_SCREEN_WORDS } from './import-words.ts';
 import { INTAKE_LEAF_WORDS } from './intake-words.ts';
 import { JOB_SHEET_WORDS } from './sheet-words.ts';
+import { LEDGER_WORDS } from './ledger-words.ts';
 import { PACK_WORDS } from './pack-words.ts';
 import { PAPERS_WORDS } from './papers-words.ts';
 import { PARTS_FORM_WORDS } from './parts-form-words.ts';
@@ -48,6 +49,7 @@ const WORDS = {
   ...IMPORT_SCREEN_WORDS,
   ...INTAKE_LEAF_WORDS,
   ...JOB_SHEET_WORDS,
+  ...LEDGER_WORDS,
   ...PACK_WORDS,
   ...PAPERS_WORDS,
   ...PARTS_FORM_WORDS,

@@ -1,0 +1,86 @@
+import { Button, Table } from '@mantine/core';
+import type { QuoteView } from '../../../shared-core/views/quotes-view.ts';
+import { useWords } from '../../ui/household.tsx';
+import { Section } from '../../ui/section.tsx';
+import sectionStyles from '../../ui/section.module.css';
+import { tell } from '../../ui/words/tell.ts';
+import { SmallButton } from '../../parts/small-button.tsx';
+import { doChange } from '../../parts/do-change.ts';
+import { NumberHead } from '../costs/number-head.tsx';
+import styles from '../ledger.module.css';
+
+type Cost = NonNullable<QuoteView['groups'][number]['cost']>;
+
+interface QuoteCardProps {
+  readonly view: QuoteView;
+  readonly onChange: () => void;
+  readonly onRecords: () => void;
+}
+
+/** A price with both of its sides: what was asked for what, and what the same cost, or should cost, at home. */
+export function QuoteCard({ view, onChange, onRecords }: QuoteCardProps) {
+  const words = useWords();
+  const { quote, carName, groups, unquoted, records, expected } = view;
+  const number = sectionStyles.number ?? '';
+  const title = tell('quotes.title', { car: carName, by: quote.by });
+  const until = quote.validUntil === null ? '' : ` ${tell(view.over ? 'quotes.was-valid' : 'quotes.valid', { date: words.date(quote.validUntil) })}`;
+  const held = records.filter((one) => one.held);
+  const against = expected ? tell(records.length > 0 ? 'quotes.expected-records' : 'quotes.expected') : tell('quotes.against', { records: held.map((one) => `${one.title}, ${words.date(one.date)}`).join('; ') });
+  return (
+    <Section title={title} hint={`${tell('quotes.named-on', { date: words.date(quote.on) })}${until} ${against}`}>
+      <p><strong>{view.said.text}</strong></p>
+      <div className={sectionStyles.tableFrame} tabIndex={0} role="group" aria-label={title}>
+        <Table aria-label={title}>
+          <Table.Thead>
+            <Table.Tr>
+              <Table.Th scope="col">{tell('quotes.for')}</Table.Th>
+              <NumberHead>{tell('quotes.asked')}</NumberHead>
+              <Table.Th scope="col">{tell(expected ? 'quotes.would-do' : 'quotes.did')}</Table.Th>
+              <NumberHead>{tell(expected ? 'quotes.would-cost' : 'quotes.cost')}</NumberHead>
+              <Table.Th scope="col">{tell('quotes.comes-to')}</Table.Th>
+            </Table.Tr>
+          </Table.Thead>
+          <Table.Tbody>
+            {groups.map((one, at) => (
+              <Table.Tr key={at}>
+                <Table.Td>{one.quoted.join(', ') || tell('quotes.nothing-said')}</Table.Td>
+                <Table.Td className={number}>{one.quotedMinor === null ? tell('quotes.not-known') : words.money(one.quotedMinor)}</Table.Td>
+                <Table.Td>{one.done.join(', ') || tell('quotes.nothing')}</Table.Td>
+                <Table.Td className={number}>{one.done.length === 0 ? '' : <CostTold cost={one.cost} />}</Table.Td>
+                <Table.Td>{one.said.text}</Table.Td>
+              </Table.Tr>
+            ))}
+            {unquoted.map((one, at) => (
+              <Table.Tr key={`u${at}`}>
+                <Table.Td className={sectionStyles.small ?? ''}>{tell('quotes.unquoted')}</Table.Td>
+                <Table.Td />
+                <Table.Td>{one.things.join(', ')}</Table.Td>
+                <Table.Td className={number}><CostTold cost={one.cost} /></Table.Td>
+                <Table.Td className={sectionStyles.small ?? ''}>{tell('quotes.unquoted-what')}</Table.Td>
+              </Table.Tr>
+            ))}
+          </Table.Tbody>
+        </Table>
+      </div>
+      {quote.note !== '' && <p className={sectionStyles.small}>{quote.note}</p>}
+      <div className={styles.bar}>
+        {records.length > 0 && <Button size="compact-md" variant="default" aria-label={`${tell('quotes.records')}: ${title}`} onClick={onRecords}>{tell('quotes.records')}</Button>}
+        <SmallButton of={title} onPress={onChange}>{tell('parts.change')}</SmallButton>
+        <SmallButton of={title} onPress={() => void doChange('quote.remove', { id: quote.id }, tell('quotes.removed'), true)}>{tell('parts.remove')}</SmallButton>
+      </div>
+    </Section>
+  );
+}
+
+/** A cost, and what it is made of where that is more than one thing. */
+function CostTold({ cost }: { readonly cost: Cost | null }) {
+  const words = useWords();
+  if (cost === null) return <>{tell('quotes.not-known')}</>;
+  const made = ([['partsMinor', 'quotes.of-parts'], ['consumablesMinor', 'quotes.of-consumables'], ['toolsMinor', 'quotes.of-tools'], ['otherMinor', 'quotes.of-other'], ['timeMinor', 'quotes.of-time']] as const).filter(([field]) => cost[field] !== 0);
+  return (
+    <>
+      {words.money(cost.totalMinor)}
+      {made.length > 1 && made.map(([field, key]) => <div key={field} className={sectionStyles.small}>{tell(key, { sum: words.money(cost[field]) })}</div>)}
+    </>
+  );
+}
