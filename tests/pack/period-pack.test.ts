@@ -42,9 +42,11 @@ describe('a pack of a period', () => {
     expect((await host.must('pack.papers', { car: 'pip', period: { from: day('2025-01-01'), to: null } })).papers).toEqual([]);
   });
 
-  test('a recall whose “done” was taken back is open, and is there', async () => {
+  test('a recall whose “done” was taken back is open, and is there with all its entries', async () => {
     await host.must('recall.set', { id: 'early', car: 'pip', number: 'R-EARLY', what: 'Horn', doneOn: null, how: null });
-    expect((await write(host, { from: '2025-01-01', to: null })).file('data/journal/rows.json')).toContain('R-EARLY');
+    const { entries } = JSON.parse((await write(host, { from: '2025-01-01', to: null })).file('data/journal/rows.json')) as { entries: { row: { kind: string }; shown: { number?: { value: string } } }[] };
+    // With both its entries: when it was said to be done, and that it is not.
+    expect(entries.filter(({ row, shown }) => row.kind === 'recall-set' && shown.number?.value === 'R-EARLY')).toHaveLength(2);
   });
 
   test('counts what is left out, and says what is not and which figures hang on it', async () => {
