@@ -43,6 +43,7 @@ const tasks = {
     { ...tests('storm of plans', 'tests/shared-core/sessions/plan-storm.test.ts')[0], env: { STORM_HOUSEHOLDS: '500' } },
     { ...tests('storm of bare plans', 'tests/shared-core/sessions/plan-brute-force.test.ts', 'tests/shared-core/sessions/plan-second-solver.test.ts')[0], env: { STORM_SMALL_PLANS: '2000', STORM_PLANS: '200' } },
     { ...tests('storm of orders', 'tests/shared-core/parts/order-brute-force.test.ts', 'tests/shared-core/parts/order-second-solver.test.ts', 'tests/shared-core/parts/order-households.test.ts')[0], env: { STORM_ORDERS: '2000', STORM_MIDDLE_ORDERS: '200', STORM_ORDER_HOUSEHOLDS: '50' } },
+    { ...tests('storm of budgets', 'tests/shared-core/ledger/budget-coverage.test.ts')[0], env: { STORM_BUDGETS: '200' } },
     { ...tests('storm of packs', 'tests/pack/pack-faults.test.ts')[0], env: { STORM_PACK_FAULTS: '500', STORM_PACKS: '50' } },
     { ...tests('storm of lives', 'tests/properties/state-is-a-replay.test.ts')[0], env: { STORM_LIVES: '200' } },
   ],

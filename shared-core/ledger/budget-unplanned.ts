@@ -32,13 +32,13 @@ export function unplannedModel({ unplanned, watched }: Pick<BudgetInput, 'unplan
   return { years, count: paid.length, amounts, blur: blurOf(amounts), cars: new Map(watched.map((one) => [one.car, { count: counts(one.car), years: one.years }])) };
 }
 
-/** Source: the usual width of a kernel falls with the fifth root of the count (Silverman, textbook, from memory). */
+/** Half the usual width of a kernel (ours: the whole makes costs wider than they were), which falls with the fifth root of the count (Silverman, textbook, from memory). */
 function blurOf(amounts: readonly number[]): number {
   const logs = amounts.map((amount) => Math.log(amount));
   const mean = logs.reduce((sum, log) => sum + log, 0) / Math.max(1, logs.length);
   const squares = logs.reduce((sum, log) => sum + (log - mean) ** 2, 0);
   const spread = Math.sqrt((USUAL_COUNTS * USUAL_SPREAD ** 2 + squares) / (USUAL_COUNTS + Math.max(0, logs.length - 1)));
-  return spread * Math.max(1, logs.length) ** -0.2;
+  return (spread / 2) * Math.max(1, logs.length) ** -0.2;
 }
 
 /** How often a year it may happen to each car in one case: what happened to it, drawn to what happens to the household's cars. */

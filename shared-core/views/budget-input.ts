@@ -48,7 +48,7 @@ export function composeBudget(facts: Facts, today: LocalDate, months: number, on
       unplanned: unplannedOf(facts),
       watched: watchedCars(facts, today),
       extra: [],
-      unknown: all.flatMap(({ car, items }) => items.filter(({ window }) => window.state === 'unknown').map(({ item }) => ({ key: taskKey({ kind: 'item', id: item.id }), car: car.id, name: item.name, why: 'unknown' as const }))),
+      unknown: all.flatMap(({ car, items }) => items.filter(({ window }) => window.state === 'unknown').map(({ item }) => ({ key: taskKey({ kind: 'item', id: item.id }), car: car.id, name: item.name, why: 'unknown' as const })).filter(({ key }) => !kept.has(key))),
     },
     deliveryShare,
     onOrder: stock.some(({ id }) => id.startsWith('order/')),

@@ -35,9 +35,9 @@ export interface BudgetSources {
   readonly kept: ReadonlyMap<string, KeptFor>;
 }
 
-/** Everything of a car that is paid for again and again and has a due day. */
+/** Everything of a car that is paid for again and again and has a due day or, though nobody knows when it was last done, a kept session. */
 export function budgetTasks(sources: BudgetSources, care: CarCare): readonly BudgetTask[] {
-  const items = care.items.filter(({ window }) => window.state !== 'unknown').map((one) => itemTask(sources, care, one));
+  const items = care.items.filter(({ item, window }) => window.state !== 'unknown' || sources.kept.has(taskKey({ kind: 'item', id: item.id }))).map((one) => itemTask(sources, care, one));
   const duties = sources.facts.ofCar(obligations, care.car.id).filter((one) => !endsForNothing(one)).map((one) => dutyTask(sources, one));
   return [...items, ...duties];
 }

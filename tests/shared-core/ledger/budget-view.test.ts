@@ -114,6 +114,15 @@ describe('what stands in the calendar', () => {
   });
 });
 
+test('a thing of unknown history in a kept session is paid for then, and again after its interval', () => {
+  const household = withPip();
+  item(household, 'box', { history: 'unknown', place: 'garage', garagePrice: 12_000, interval: { repeat: { months: 12, distance: null } } });
+  expect(household.must('budget.show', {}).missing).toMatchObject([{ name: 'box', why: 'unknown' }]);
+  household.must('session.keep', { sessions: [{ id: 'visit', day: day('2027-01-12'), place: 'garage', tasks: [{ kind: 'item', id: 'box' }] }] });
+  const budget = household.must('budget.show', {});
+  expect([budget.missing, lines(budget)]).toEqual([[], [['2027-01-12', 'box', 12_000, 'entered'], ['2028-01-12', 'box', 12_000, 'entered']]]);
+});
+
 describe('the sample', () => {
   test('has its sums, all of which add up, and names what is in none', async () => {
     const budget = (await standingSample('2026-11-25')).ask('budget.show', {});
