@@ -20,8 +20,8 @@ test('budget says the band, each month with its lines, and what is not in it; js
   const text = await on('budget');
   expect([text.status, text.said]).toEqual([0, '']);
   expect(text.out).toContain('Budget of all cars from 25 Nov 2026 to 24 Nov 2028, in GBP');
-  expect(text.out).toContain('  from 25 Jan 2027:');
-  expect(text.out).toContain('    1 Feb 2027 Pip: road tax, 190.00. Due about 1 Feb 2027. As entered.');
+  // The line stands beneath its own month.
+  expect(text.out).toMatch(/  from 25 Jan 2027: .*, of it listed 190\.00\n    1 Feb 2027 Pip: road tax, 190\.00\. Due about 1 Feb 2027\. As entered\.\n  from 25 Feb 2027: /);
   expect(text.out).toContain('Not in it\n  Wren: insurance. Nobody knows what it costs.');
   expect(text.out).toContain('! Fuel, one\'s own time, tools, and the trouble of bringing a car somewhere are not in it.');
 
