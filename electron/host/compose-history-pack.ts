@@ -4,7 +4,7 @@ import { carLeft } from '../../shared-core/fleet/departure.ts';
 import { HOUSEHOLD_ID, households } from '../../shared-core/fleet/household.ts';
 import { composePack, type Pack } from '../../shared-core/handover/compose-pack.ts';
 import { namesAny } from '../../shared-core/handover/handed-paper.ts';
-import type { HistoryPaper } from '../../shared-core/handover/history-part.ts';
+import type { HistoryPaper, HistoryPrevious } from '../../shared-core/handover/history-part.ts';
 import { historyDocument } from '../../shared-core/handover/history-document.ts';
 import { historySummary, type HistorySummary } from '../../shared-core/handover/history-summary.ts';
 import { packEntry, sealPart, type KeptEntry } from '../../shared-core/handover/journal-part.ts';
@@ -21,9 +21,9 @@ import { merkleTree, treeRoot } from '../../shared-core/journal/merkle-tree.ts';
 import { rowSchema } from '../../shared-core/journal/row.ts';
 import { makeSeal, type JournalHead } from '../../shared-core/journal/seal.ts';
 import { paperName } from '../../shared-core/records/paper-note.ts';
-import { previousPacks, type PreviousPack } from '../../shared-core/records/previous-pack.ts';
+import { previousPacks, type PackBefore, type PreviousPack } from '../../shared-core/records/previous-pack.ts';
 import { tiedTo } from '../../shared-core/records/tied-papers.ts';
-import { workAmended, workAmendedSchema } from '../../shared-core/records/work-amended.ts';
+import { workAmended } from '../../shared-core/records/work-amended.ts';
 import { must } from '../../shared-core/result/assert.ts';
 import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
 import { historyOfCar } from '../../shared-core/views/history-of-car.ts';
@@ -84,11 +84,12 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
   const before = earlierPacks(facts, car);
   const previous = choice.previous === 'left-out' ? [] : await previousFiles(household, before);
   if (previous === null) return refuse('previous-pack-not-whole');
+  const keepers = previousTold(before, previous.map((one) => one.file.path));
   const told = historyOfCar(facts, car, {
     today, withheld, marked,
     cover: cover?.file.sha256 ?? null,
     period: choice.period,
-    previous: before.map(({ name, composedOn, rows }, at) => ({ name, composedOn, rows, path: previous[at]?.file.path ?? null })),
+    previous: keepers,
     papersLeftOut: leavesPapersOut(choice),
     sample: settings.sample,
     currency: settings.currency,
@@ -110,6 +111,8 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
     entries,
     seal: sealPart(makeSeal(head, key.fingerprint, key.sign), key.publicKey, seals, tree),
     period: choice.period,
+    currency: settings.currency,
+    previous: keepers,
     papers: chosen.map((one) => historyPaper(one, kept, hidden, choice)),
     files: [bytesFile('data/history.pdf', pdf, DIGESTS), ...tableFiles(input, DIGESTS), ...chosen.map((one) => one.file), ...previous.map((one) => one.file)],
   }, DIGESTS, key.sign);
@@ -145,11 +148,11 @@ function keptEntries({ store }: HouseholdFolder, car: Car): readonly (KeptEntry 
   }));
 }
 
-/** Why and when each record was amended, by the record's id. */
+/** Why and when each record was amended, by the record's id; what was erased of it is told as erased. */
 function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string, readonly { at: string; why: string }[]> {
   const amended = kept.filter((one) => one.row.kind === workAmended.kind && !one.withdrawn).map((one) => {
-    const values = workAmendedSchema.parse(Object.fromEntries(Object.entries(one.kept).map(([name, field]) => [name, field?.value])));
-    return { id: values.id, at: one.row.at, why: values.why };
+    const said = (name: string) => (typeof one.kept[name]?.value === 'string' ? one.kept[name].value : null);
+    return { id: said('id') ?? '', at: one.row.at, why: said('why') ?? 'erased' };
   });
   return Map.groupBy(amended, (one) => one.id);
 }
@@ -157,6 +160,15 @@ function amendmentsIn(kept: ReturnType<typeof keptEntries>): ReadonlyMap<string,
 /** The packs of earlier keepers, in the order of their dates. */
 function earlierPacks(facts: Facts, car: Car): readonly PreviousPack[] {
   return [...facts.ofCar(previousPacks, car.id)].sort((a, b) => (a.composedOn < b.composedOn ? -1 : 1));
+}
+
+/** All earlier keepers' packs as this one names them: those with which the car came, each after those within it. */
+function previousTold(packs: readonly PreviousPack[], paths: readonly string[]): readonly HistoryPrevious[] {
+  return packs.flatMap((direct, at) => {
+    const path = paths[at] ?? null;
+    const told = (one: Pick<PackBefore, 'name' | 'composedOn' | 'rows' | 'pack'>, where: Pick<HistoryPrevious, 'path' | 'within'>) => ({ name: one.name, composedOn: one.composedOn, rows: one.rows, sha256: one.pack, ...where });
+    return [...(direct.before ?? []).map((one) => told(one, { path: null, within: one.handedOver ? path : null })), told(direct, { path, within: null })];
+  });
 }
 
 /** Refused where the pack of an earlier keeper would hand over what is withheld, and nothing was said of it. */

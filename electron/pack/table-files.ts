@@ -22,13 +22,14 @@ function recordRows(input: HistoryInput): Cell[][] {
   );
 }
 
-/** Each line of cost, with the total of the receipt beside it where one is printed; a record with that alone has a row of its own. */
-function costRows({ records, currency }: HistoryInput): Cell[][] {
-  const amount = (minor: number | null): Figure | '' => (minor === null ? '' : { figure: amountText(minor, currency) });
-  return records.flatMap(({ record: { date, title, costs, printedTotalMinor } }) => {
+/** Each line of cost, with the total of the receipt beside it where one is printed; a record with that alone has a row of its own. What came from an earlier keeper stands in that one's currency. */
+function costRows({ records }: HistoryInput): Cell[][] {
+  return records.flatMap(({ record: { date, title, costs, printedTotalMinor }, currency }) => {
+    // Without a currency nobody knows its decimals: smallest units as they stand.
+    const amount = (minor: number | null): Figure | '' => (minor === null ? '' : { figure: currency === null ? String(minor) : amountText(minor, currency) });
     const total = amount(printedTotalMinor);
-    if (costs.length === 0) return total === '' ? [] : [[date, title, '', '', '', currency, total]];
-    return costs.map((cost) => [date, title, cost.kind, cost.text, amount(cost.amountMinor), currency, total]);
+    if (costs.length === 0) return total === '' ? [] : [[date, title, '', '', '', currency ?? '', total]];
+    return costs.map((cost) => [date, title, cost.kind, cost.text, amount(cost.amountMinor), currency ?? '', total]);
   });
 }
 

@@ -69,8 +69,8 @@ function partOfPack(store: Store, seqs: readonly number[]): { readonly name: str
   const going = new Set(seqs);
   const notes = store.prepare<[string], number>(`SELECT touch.seq FROM touch JOIN journal ON journal.seq = touch.seq WHERE family = ? AND role = 'puts' AND withdrawn_by IS NULL`).pluck().all(previousPacks.name);
   for (const by of notes) {
-    const { name, records, others } = previousPackSchema.parse(must(readEntry(store, by), 'note of a pack').values);
-    const brought = Array.from({ length: 1 + records.length + others.length + 1 }, (_, back) => by - back);
+    const { name, records, others, entries } = previousPackSchema.parse(must(readEntry(store, by), 'note of a pack').values);
+    const brought = Array.from({ length: (entries ?? 1 + records.length + others.length) + 1 }, (_, back) => by - back);
     if (brought.some((seq) => going.has(seq)) && !brought.every((seq) => going.has(seq))) return { name, by };
   }
   return null;

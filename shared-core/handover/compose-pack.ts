@@ -8,7 +8,7 @@ import { assert } from '../result/assert.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { BAG_DECLARATION, BAG_DECLARATION_TEXT, BAG_INFO, MANIFEST, PAYLOAD, TAG_MANIFEST, bagInfoText, manifestText, type BagInfoLabel } from './bag.ts';
 import { checkNote } from './check-note.ts';
-import { historyRecord, type HistoryPaper, type HistoryPart } from './history-part.ts';
+import { historyRecord, type HistoryPaper, type HistoryPart, type HistoryPrevious } from './history-part.ts';
 import type { PackEntry, RowsPart, SealPart } from './journal-part.ts';
 import { bytesFile, CHECK_NOTE, HISTORY, PUBLIC_KEY, ROWS, SEAL, SEAL_TEXT, SIGNATURE, SIGNED_CONTENTS, textFile, type Digests, type PackFile } from './pack-files.ts';
 import { isWhole, sayPeriod, type PackPeriod } from './pack-period.ts';
@@ -33,6 +33,10 @@ export interface PackInput {
   readonly period: PackPeriod;
   /** The chosen papers, as the receiver gets them; each is also one of `files`. */
   readonly papers: readonly HistoryPaper[];
+  /** The currency of its keeper's amounts; null where the journal says none. */
+  readonly currency: string | null;
+  /** The packs of all earlier keepers, in this one or not. */
+  readonly previous: readonly HistoryPrevious[];
   /** Everything else under `data/`: the drawn PDF, the tables, the papers, earlier keepers' packs. */
   readonly files: readonly PackFile[];
 }
@@ -82,9 +86,11 @@ function programFiles(input: PackInput, digests: Digests): PackFile[] {
   ];
 }
 
-function historyPart({ name, composedOn, sample, document, period, papers, entries }: PackInput): HistoryPart {
-  const records = entries.map(historyRecord);
-  return { format: 'trunnion-history-1', name, composedOn, sample, document: document as HistoryPart['document'], papers: [...papers], records, ...(isWhole(period) ? {} : { period }) };
+function historyPart({ name, composedOn, sample, document, period, papers, entries, currency, previous }: PackInput): HistoryPart {
+  return {
+    format: 'trunnion-history-1', name, composedOn, sample, document: document as HistoryPart['document'], papers: [...papers], records: entries.map(historyRecord),
+    ...(currency === null ? {} : { currency }), ...(previous.length === 0 ? {} : { previous: [...previous] }), ...(isWhole(period) ? {} : { period }),
+  };
 }
 
 function infoLabels({ name, composedOn, sample, period }: PackInput): BagInfoLabel[] {

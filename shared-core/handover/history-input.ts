@@ -5,6 +5,7 @@ import type { RecordScore } from '../records/record-score.ts';
 import type { WorkRecord } from '../records/work-record.ts';
 import type { WrittenWhen } from '../records/written-when.ts';
 import type { HandedPaper } from './handed-paper.ts';
+import type { HistoryPrevious } from './history-part.ts';
 import type { LeftOut } from './left-out.ts';
 import type { PackPeriod } from './pack-period.ts';
 
@@ -66,10 +67,14 @@ export interface HistoryWork {
   readonly amendments: readonly { readonly at: string; readonly why: string }[];
   /** With the day of the reading where that is another. */
   readonly odometer: string | null;
-  /** It came with the pack of an earlier keeper, which proves it. */
-  readonly earlierKeeper: boolean;
+  /** It came with the pack of an earlier keeper: whether that pack goes along, and proves it. Null of the keeper's own. */
+  readonly earlier: { readonly proven: boolean } | null;
+  /** The currency of its amounts; null where an earlier keeper's pack did not say. */
+  readonly currency: string | null;
   readonly score: RecordScore;
   readonly withheld: readonly string[];
+  /** What an earlier keeper had withheld of it already. */
+  readonly withheldBefore: readonly string[];
   readonly papers: readonly HandedPaper[];
 }
 
@@ -81,15 +86,6 @@ export interface HistoryWear {
   readonly newest: string;
   readonly limit: string;
   readonly verdict: string;
-}
-
-/** The pack of an earlier keeper. */
-export interface HistoryPrevious {
-  readonly name: string;
-  readonly composedOn: LocalDate;
-  readonly rows: number;
-  /** Null where it is left out. */
-  readonly path: string | null;
 }
 
 /** All that the history of one car says to the next keeper. */
@@ -105,11 +101,14 @@ export interface HistoryInput {
   readonly withheldFields: readonly string[];
   /** The photograph on the first page, by the digest of its file in the pack. */
   readonly cover: string | null;
+  /** The packs with which the car came, and those of keepers before in them: the first one first. */
   readonly previous: readonly HistoryPrevious[];
   /** The keeper chose to put in no papers, or some only. */
   readonly papersLeftOut: boolean;
   readonly currency: string;
   readonly car: Car;
+  /** What an earlier keeper withheld of the car, and nobody has entered since. */
+  readonly carWithheldBefore: readonly string[];
   readonly odometer: string | null;
   readonly instruments: readonly { readonly date: LocalDate; readonly estimated: boolean; readonly text: string }[];
   readonly readings: readonly HistoryReading[];

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { sha256TextSchema } from '../journal/digest.ts';
+import { currencySchema } from '../units/money.ts';
 import { packPeriodSchema } from './pack-period.ts';
 import { shownValues, type PackEntry } from './journal-part.ts';
 
@@ -29,6 +30,18 @@ export const historyPaperSchema = z.strictObject({
 });
 export type HistoryPaper = z.infer<typeof historyPaperSchema>;
 
+/** The pack of an earlier keeper: where it stands in this one, or within which other one it does; neither where it was left out. */
+export const historyPreviousSchema = z.strictObject({
+  name: z.string(),
+  composedOn: dateSchema,
+  rows: z.int().positive(),
+  /** The digest of its ZIP. */
+  sha256: sha256TextSchema,
+  path: z.string().nullable(),
+  within: z.string().nullable(),
+});
+export type HistoryPrevious = z.infer<typeof historyPreviousSchema>;
+
 /** `data/history.json`: the same that the PDF says, for programs. `document` is what the PDF was drawn from. */
 export const historyPartSchema = z.strictObject({
   format: z.literal('trunnion-history-1'),
@@ -37,6 +50,10 @@ export const historyPartSchema = z.strictObject({
   sample: z.boolean(),
   document: z.json(),
   papers: z.array(historyPaperSchema),
+  /** The currency (ISO 4217) of the amounts of its keeper. What came from an earlier keeper may be in another: the entry `pack-taken-in` says so. */
+  currency: currencySchema.optional(),
+  /** The packs of all earlier keepers, the first one first. */
+  previous: z.array(historyPreviousSchema).min(1).optional(),
   /** Where not the whole history is shown: its days. Rows that tell of other days are left out. */
   period: packPeriodSchema.optional(),
   records: z.array(historyRecordSchema),

@@ -15,8 +15,8 @@ export function coverBlocks(input: HistoryInput, title: string): Block[] {
     ['Car', [car.description, car.year === null ? null : String(car.year)].filter((part) => part !== null).join(', ') || car.name],
     ['First registered', car.firstRegistered === null ? NOTHING_SAID : sayDate(car.firstRegistered)],
     ['With the present keeper since', car.keptSince === null ? NOTHING_SAID : sayDate(car.keptSince)],
-    ['Vehicle identification number', input.withheld.has('vin') ? 'withheld' : (car.vin ?? NOTHING_SAID)],
-    ['Registration', input.withheld.has('registration') ? 'withheld' : (car.registration ?? NOTHING_SAID)],
+    ['Vehicle identification number', ofCar(input, 'vin')],
+    ['Registration', ofCar(input, 'registration')],
     [`Odometer on ${sayDate(today)}`, odometerText(input)],
   ];
   const shown = sayPeriod(period);
@@ -37,10 +37,17 @@ function odometerText({ odometer, leftOut: { readings } }: HistoryInput): string
   return `${odometer ?? 'no reading'}${odometer === null || readings === 0 ? '' : `; reckoned with ${sayLeftOut({ readings })} not shown`}`;
 }
 
+/** What is withheld, and what an earlier keeper withheld, is not the same as what nobody entered. */
+function ofCar({ car, withheld, carWithheldBefore }: HistoryInput, field: 'vin' | 'registration'): string {
+  if (withheld.has(field)) return 'withheld';
+  return car[field] ?? (carWithheldBefore.includes(field) ? 'withheld by the earlier keeper' : NOTHING_SAID);
+}
+
 function previousBlocks({ previous }: HistoryInput): Block[] {
   if (previous.length === 0) return [];
-  const rows = previous.map((one) => [one.name, sayDate(one.composedOn), String(one.rows), one.path ?? 'left out']);
-  return [table(previous.some((one) => one.path === null) ? 'Histories of earlier keepers, left out of this pack' : 'Histories of earlier keepers, in this pack as they were handed over', [['Name', 3], ['Made on', 2], ['Entries', 1, 'right'], ['In the pack', 4]], rows)];
+  const rows = previous.map((one) => [one.name, sayDate(one.composedOn), String(one.rows), one.path ?? (one.within === null ? 'left out' : `within ${one.within}`)]);
+  const left = previous.filter(isLeftOut).length;
+  return [table(left === previous.length ? 'Histories of earlier keepers, left out of this pack' : left > 0 ? 'Histories of earlier keepers, some of them left out of this pack' : 'Histories of earlier keepers, in this pack as they were handed over', [['Name', 3], ['Made on', 2], ['Entries', 1, 'right'], ['In the pack', 4]], rows)];
 }
 
 function notice(text: string): Block {
@@ -130,10 +137,14 @@ function unprintedLines({ unprinted }: HistoryInput): string[] {
   return [`From the PDF alone: characters that its fonts do not have, in ${unprinted} ${unprinted === 1 ? 'place' : 'places'}, each marked with how many there are. They stand whole in data/history.json.`];
 }
 
+function isLeftOut({ path, within }: HistoryInput['previous'][number]): boolean {
+  return path === null && within === null;
+}
+
 /** What the packs of earlier keepers hand over all the same, or what is not proven without them. */
 function previousLines({ previous, withheld, period, papersLeftOut }: HistoryInput): string[] {
   const names = (packs: HistoryInput['previous']) => packs.map((one) => one.name).join(', ');
-  const [whole, left] = [previous.filter((one) => one.path !== null), previous.filter((one) => one.path === null)];
+  const [whole, left] = [previous.filter((one) => one.path !== null), previous.filter(isLeftOut)];
   const holdsBack = withheld.size > 0 || papersLeftOut || !isWhole(period);
   return [
     ...(whole.length === 0 || !holdsBack ? [] : [`Nothing of what an earlier keeper handed over: that pack goes along whole and unaltered (${names(whole)}), and shows fields, papers and days that are withheld elsewhere in this pack.`]),

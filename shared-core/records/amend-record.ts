@@ -6,8 +6,8 @@ import { change } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
 import { ok, refuse } from '../result/result.ts';
 import { checkRecord } from './add-record.ts';
+import { earlierThings } from './earlier-things.ts';
 import { observationNoted, observations, observationSchema } from './observation.ts';
-import { enteredBefore } from './previous-pack.ts';
 import { watchedAnew } from './watched-anew.ts';
 import { workAmended, workAmendedSchema } from './work-amended.ts';
 import { workRecords, workRecordSchema } from './work-record.ts';
@@ -30,7 +30,7 @@ export const amendRecord = change({
   decide: (facts, request, moment) => {
     const now = facts.get(workRecords, request.id);
     if (now === null) return refuse('unknown-record', { record: request.id }, ['id']);
-    if (enteredBefore(facts, now.car).has(now.id)) return refuse('of-earlier-keeper', {}, ['id']);
+    if (earlierThings(facts, now.car).has(now.id)) return refuse('of-earlier-keeper', {}, ['id']);
     const { why, ...fields } = request;
     const record = workRecordSchema.parse({ ...now, ...fields });
     if (canonicalJson(record as unknown as Json) === canonicalJson(now as unknown as Json)) return refuse('nothing-amended', {}, ['why']);

@@ -10,6 +10,7 @@ import { dueDates, type DueSpan } from '../fleet/odometer-forecast.ts';
 import { wheels } from '../fleet/wheel.ts';
 import type { Facts } from '../journal/facts.ts';
 import { completionsOf, type DistanceAtReading } from '../records/completions-of-records.ts';
+import { earlierThings, type EarlierThings } from '../records/earlier-things.ts';
 import { recordsWithPapers } from '../records/tied-papers.ts';
 import type { WorkRecord } from '../records/work-record.ts';
 import { toKilometres, type Metres } from '../units/distance.ts';
@@ -35,6 +36,8 @@ export interface CarCare {
   readonly car: Car;
   readonly use: CarUse;
   readonly records: readonly WorkRecord[];
+  /** What of it is an earlier keeper's. */
+  readonly earlier: EarlierThings;
   readonly items: readonly ItemCare[];
   readonly wear: readonly SeriesWear[];
 }
@@ -55,7 +58,7 @@ export function careOf(facts: Facts, car: Car, today: LocalDate, leads: LeadTime
     const window = windowOf(item, target, use, wear, today, noticeFor(item, leads));
     return { item, completions, target, window, wear, reason: dueReason(item, car, use, target, window, wearMessage(facts, car, wear, intervalCounts(item, target, use))) };
   });
-  return { car, use, records, items, wear: measured };
+  return { car, use, records, earlier: earlierThings(facts, car.id), items, wear: measured };
 }
 
 /** Whether there is anything but wear to give a date. */

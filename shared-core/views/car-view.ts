@@ -17,6 +17,7 @@ import { vinChecks } from '../fleet/vin.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { costByYear, totalOf } from '../ledger/cost-by-year.ts';
+import { ownRecords } from '../records/earlier-things.ts';
 import { observationSchema } from '../records/observation.ts';
 import { papers, paperSchema } from '../records/paper.ts';
 import { observationsWithPapers } from '../records/tied-papers.ts';
@@ -37,6 +38,9 @@ import { trackRecordSchema, trackRecordView } from './track-record-view.ts';
 import { usageNotes, usageNoteSchema, usageView, usageViewSchema } from './usage-view.ts';
 import { wearSeriesViewSchema, wearViews } from './wear-view.ts';
 import { wheelViews, wheelViewSchema } from './wheel-view.ts';
+
+/** Of a record of an earlier keeper: the currency of its amounts, null where nobody said, and the fields that were withheld. */
+export const earlierSchema = z.object({ currency: z.string().nullable(), withheld: z.array(z.string()) });
 
 export const carViewSchema = z.object({
   today: dateSchema,
@@ -64,7 +68,9 @@ export const carViewSchema = z.object({
   curve: odometerCurveSchema,
   /** The unit in which the odometer showed its distance, from when; null: from the beginning. */
   units: z.array(z.object({ from: dateSchema.nullable(), unit: distanceUnitSchema })),
-  records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number() })),
+  records: z.array(z.object({ record: workRecordSchema, enteredAt: z.string(), written: writtenWhenSchema, amended: z.boolean(), totalMinor: z.number(), earlier: earlierSchema.nullable() })),
+  /** What came with the pack of an earlier keeper, by its id; the car itself where anything of it was withheld. */
+  earlier: z.array(z.object({ id: z.string(), withheld: z.array(z.string()) })),
   observations: z.array(observationSchema),
   /** Follow-ups that are ticked, the last one first; the open ones stand in `due`. */
   followUpsDone: z.array(followUpSchema),
@@ -114,6 +120,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     curve: odometerCurve(car, use, today),
     units: [...unitsShown(facts, car)],
     records: recordsOf(facts, care),
+    earlier: [...care.earlier].filter(([id, one]) => id !== car.id || one.withheld.length > 0).map(([id, one]) => ({ id, withheld: [...one.withheld] })),
     observations: latestFirst(observationsWithPapers(facts, car.id)),
     followUpsDone: facts.ofCar(followUps, car.id).filter((one) => one.doneOn !== null).sort((a, b) => (a.doneOn === b.doneOn ? (a.id < b.id ? 1 : -1) : (a.doneOn ?? '') < (b.doneOn ?? '') ? 1 : -1)),
     measured: wearViews(facts, care.wear, car.unit),
@@ -122,13 +129,13 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     recalls: recallViews(facts, car.id, today),
     allowances: allowanceViews(facts, car, care.use, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
-    costs: costByYear(care.records, facts.ofCar(renewals, car.id)).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
+    costs: costByYear(ownRecords(care.records, care.earlier), facts.ofCar(renewals, car.id).filter((one) => !care.earlier.has(one.id))).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
 }
 
 /** Only what was learned from times of one's own: what was entered stands with the item. */
-function learnedOf(item: ServiceItem, { records }: CarCare): CarView['items'][number]['learned'] {
-  const learned = ownMinutes(item, records);
+function learnedOf(item: ServiceItem, { records, earlier }: CarCare): CarView['items'][number]['learned'] {
+  const learned = ownMinutes(item, ownRecords(records, earlier));
   return learned === null || learned.own === 0 ? null : learned;
 }
 
@@ -141,8 +148,12 @@ function recordsOf(facts: Facts, care: CarCare): CarView['records'] {
   const stamps = facts.stamps(workRecords, care.car.id);
   return latestFirst(care.records).map((record) => {
     const stamp = stamps.get(record.id);
-    const enteredAt = stamp?.firstAt ?? '';
-    return { record, enteredAt, written: writtenWhen(record, enteredAt), amended: stamp !== undefined && stamp.seq !== stamp.firstSeq, totalMinor: totalOf(record) };
+    const earlier = care.earlier.get(record.id) ?? null;
+    const enteredAt = earlier?.entered ?? stamp?.firstAt ?? '';
+    return {
+      record, enteredAt, written: writtenWhen(record, enteredAt), amended: stamp !== undefined && stamp.seq !== stamp.firstSeq, totalMinor: totalOf(record),
+      earlier: earlier === null ? null : { currency: earlier.currency, withheld: [...earlier.withheld] },
+    };
   });
 }
 

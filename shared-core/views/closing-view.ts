@@ -7,7 +7,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { dayOfLastWork } from '../records/close-session.ts';
 import { recordedSince } from '../records/recorded-since.ts';
-import { workRecords } from '../records/work-record.ts';
+import { ownRecordsOf } from '../records/earlier-things.ts';
 import { idSchema } from '../result/id.ts';
 import { must } from '../result/assert.ts';
 import { ok } from '../result/result.ts';
@@ -107,7 +107,7 @@ function taskOf(facts: Facts, session: string, car: string, task: CarJob['tasks'
       work: item?.work ?? null,
       outcome: item === null ? null : outcomeOf(item, steps, foundAt(task.key, doing), worked),
       minutes: minutesOf(seconds),
-      asks: item === null ? null : asksOf(ownMinutes(item, facts.ofCar(workRecords, item.car))),
+      asks: item === null ? null : asksOf(ownMinutes(item, ownRecordsOf(facts, item.car))),
       note,
       followUps: task.followUps.filter(({ text }) => !open.some((one) => sameName(one.text, text))),
     },

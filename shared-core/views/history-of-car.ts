@@ -7,21 +7,12 @@ import type { Car } from '../fleet/car.ts';
 import { departures } from '../fleet/departure.ts';
 import { wholeDistance } from '../fleet/continuous-distance.ts';
 import { readings, type Reading } from '../fleet/reading.ts';
-import type { HandedPaper } from '../handover/handed-paper.ts';
-import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWear, HistoryWork } from '../handover/history-input.ts';
+import type { HistoryInput, HistoryItem, HistoryReading, HistoryRecall, HistoryWarranty, HistoryWear } from '../handover/history-input.ts';
 import { sayLeftOut } from '../handover/left-out.ts';
 import { isWithin, type PackPeriod } from '../handover/pack-period.ts';
-import { withheldOf, withoutWithheld } from '../handover/withheld-fields.ts';
 import { withheldWords } from '../handover/withheld-words.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
-import { paperName } from '../records/paper-note.ts';
-import { papers, type Paper } from '../records/paper.ts';
-import { enteredBefore } from '../records/previous-pack.ts';
-import { recordScore } from '../records/record-score.ts';
-import { workRecords, type WorkRecord } from '../records/work-record.ts';
-import { writtenWhen } from '../records/written-when.ts';
-import { must } from '../result/assert.ts';
 import { say, sayDate, sayNumber } from '../result/words/say.ts';
 import { METRES_IN } from '../units/distance.ts';
 import { allowanceViews, type AllowanceView } from './allowance-view.ts';
@@ -29,6 +20,8 @@ import { roughly } from './allowance-words.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
 import { obligationView, windowView } from './due-view.ts';
 import { followUpViews } from './follow-ups.ts';
+import type { HistoryChoice } from './history-choice.ts';
+import { handedPaper, worksOf } from './history-works.ts';
 import { leftOutOfPeriod } from './left-out-of-period.ts';
 import { leadTimes } from './notice-days.ts';
 import { odometerShown } from './odometer-shown.ts';
@@ -37,27 +30,6 @@ import { recallViews, type RecallView } from './recall-view.ts';
 import { sayGap, sayInterval } from './say-interval.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
 import { wearViews, type WearSeriesView } from './wear-view.ts';
-
-/** What the history of a car is made of beside what stands. */
-export interface HistoryChoice {
-  readonly today: LocalDate;
-  readonly sample: boolean;
-  readonly currency: string;
-  readonly withheld: ReadonlySet<string>;
-  readonly period: PackPeriod;
-  readonly cover: string | null;
-  readonly previous: HistoryInput['previous'];
-  readonly papersLeftOut: boolean;
-  /** Amendments of each record, by its id, in order: the instant of each entry. */
-  readonly amendments: ReadonlyMap<string, readonly { readonly at: string; readonly why: string }[]>;
-  /** Where each chosen paper stands in the pack, by its digest. */
-  readonly paperPaths: ReadonlyMap<string, string>;
-  /** Papers of which parts are blacked out, as they are spoken of, by the digest of the paper itself. */
-  readonly marked: ReadonlyMap<string, HandedPaper>;
-  readonly treeSize: number;
-  readonly root: string;
-  readonly keyFingerprint: string;
-}
 
 /** The history of one car as the pack tells it. */
 export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): HistoryInput {
@@ -77,6 +49,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     previous: choice.previous,
     papersLeftOut: choice.papersLeftOut,
     currency: choice.currency,
+    carWithheldBefore: care.earlier.get(car.id)?.withheld ?? [],
     car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
     odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,
     instruments: care.use.instruments.map(({ date, estimated, firstShown, unit }) => ({
@@ -178,42 +151,4 @@ function warrantyOf({ name, allowance, state, allowed, unit, left }: AllowanceVi
     holds: `${sayNumber(allowed)} ${unit}${each} from ${sayDate(allowance.from)}${until}`,
     now: WARRANTY_NOW[state] ?? `about ${sayNumber(roughly(left ?? 0))} ${unit} left`,
   };
-}
-
-const WITHHELD_PAPER: Readonly<Record<Paper['media'], string>> = {
-  'application/pdf': 'PDF', 'image/jpeg': 'Picture', 'image/png': 'Picture', 'image/webp': 'Picture', 'application/octet-stream': 'File',
-};
-
-function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): readonly HistoryWork[] {
-  const stamps = facts.stamps(workRecords, care.car.id);
-  const before = enteredBefore(facts, care.car.id);
-  const ofCar = new Map(facts.ofCar(readings, care.car.id).map((reading) => [reading.id, reading]));
-  return care.records.filter((record) => isWithin(choice.period, record.date)).sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : a.id < b.id ? 1 : -1)).map((record): HistoryWork => {
-    const enteredAt = before.get(record.id) ?? must(stamps.get(record.id), 'stamp of a record').firstAt;
-    return {
-      record: withoutWithheld(record, choice.withheld),
-      enteredAt,
-      written: writtenWhen(record, enteredAt),
-      amendments: (choice.amendments.get(record.id) ?? []).map((one) => ({ ...one, why: choice.withheld.has('why') ? 'the reason is withheld' : one.why })),
-      odometer: odometerOf(record, ofCar.get(record.reading ?? '') ?? null, choice.period),
-      score: recordScore(record),
-      earlierKeeper: before.has(record.id),
-      withheld: withheldOf(record, choice.withheld),
-      papers: record.papers.map((id) => handedPaper(facts, id, choice)),
-    };
-  });
-}
-
-/** What the odometer showed: the reading stays on its own day, where the record was amended to another. */
-function odometerOf(record: WorkRecord, reading: Reading | null, period: PackPeriod): string | null {
-  if (reading === null) return null;
-  if (!isWithin(period, reading.date)) return 'read on a day that is not shown';
-  const doubt = reading.standing === 'accepted' ? '' : ' (doubtful)';
-  return `${sayNumber(reading.typed.value)} ${reading.typed.unit}${doubt}${reading.date === record.date ? '' : `, read on ${sayDate(reading.date)}`}`;
-}
-
-/** A paper that is not in the pack has no name in it: a name may tell as much as the paper does. */
-function handedPaper(facts: Facts, id: string, choice: HistoryChoice): HandedPaper {
-  const [paper, path] = [must(facts.get(papers, id), 'paper of the car'), choice.paperPaths.get(id) ?? null];
-  return choice.marked.get(id) ?? { name: path === null ? WITHHELD_PAPER[paper.media] : paperName(facts, paper), path, sha256: id, blackedOut: [] };
 }

@@ -6,7 +6,7 @@ import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { rememberedFacts } from '../journal/remembered-facts.ts';
 import { taskTools, tools } from '../parts/tool.ts';
-import { workRecords } from '../records/work-record.ts';
+import { ownRecordsOf } from '../records/earlier-things.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
 import { sessions } from '../sessions/session.ts';
@@ -79,7 +79,7 @@ function groupedByCar(facts: Facts, view: SessionView): readonly CarTasks[] {
 
 function carTask(facts: Facts, { task, name, done }: SessionView['tasks'][number]): CarTask {
   const item = task.kind === 'item' ? facts.get(serviceItems, task.id) : null;
-  return { ref: task, key: taskKey(task), name, done, minutes: item === null ? null : (ownMinutes(item, facts.ofCar(workRecords, item.car))?.minutes ?? null), access: item?.access ?? [], sheet: item === null ? null : facts.get(taskSheets, item.id) };
+  return { ref: task, key: taskKey(task), name, done, minutes: item === null ? null : (ownMinutes(item, ownRecordsOf(facts, item.car))?.minutes ?? null), access: item?.access ?? [], sheet: item === null ? null : facts.get(taskSheets, item.id) };
 }
 
 /** The tools of the steps, and those that the household says a task takes. */

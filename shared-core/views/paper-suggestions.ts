@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { cars } from '../fleet/car.ts';
-import type { Household } from '../fleet/household.ts';
+import { HOUSEHOLD_ID, households, type Household } from '../fleet/household.ts';
 import type { Facts } from '../journal/facts.ts';
 import { suppliers } from '../parts/supplier.ts';
+import { countsIn, earlierThings } from '../records/earlier-things.ts';
 import { namesIt, namesRegistration, plainWords } from '../records/names-in-text.ts';
 import type { PaperContents } from '../records/paper-contents.ts';
 import { observationsWithPapers, recordsWithPapers } from '../records/tied-papers.ts';
@@ -40,12 +41,14 @@ export interface ShownTarget extends PaperTarget {
 
 /** All that a paper may be suggested for: every car's records and what was seen of it. */
 export function paperTargets(facts: Facts): readonly ShownTarget[] {
+  const currency = facts.get(households, HOUSEHOLD_ID)?.currency ?? '';
   return facts.all(cars).flatMap((car) => {
+    const earlier = earlierThings(facts, car.id);
     const of = { car: car.id, carName: car.name, registration: car.registration };
     return [
       ...recordsWithPapers(facts, car.id).map((one): ShownTarget => {
         const sum = one.costs.reduce((total, line) => total + line.amountMinor, 0);
-        return { ...of, kind: 'record', id: one.id, title: one.title, date: one.date, placeName: one.placeName, sums: [...(one.printedTotalMinor === null ? [] : [one.printedTotalMinor]), ...(one.costs.length === 0 ? [] : [sum])], hasPaper: one.papers.length > 0 };
+        return { ...of, kind: 'record', id: one.id, title: one.title, date: one.date, placeName: one.placeName, sums: countsIn(currency, one, earlier) ? [...(one.printedTotalMinor === null ? [] : [one.printedTotalMinor]), ...(one.costs.length === 0 ? [] : [sum])] : [], hasPaper: one.papers.length > 0 };
       }),
       ...observationsWithPapers(facts, car.id).map((one): ShownTarget => ({ ...of, kind: 'observation', id: one.id, title: one.text, date: one.date, placeName: null, sums: [], hasPaper: one.papers.length > 0 })),
     ];

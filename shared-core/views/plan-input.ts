@@ -1,5 +1,6 @@
 import type { LocalDate } from '../calendar/local-date.ts';
 import { carsHere } from '../fleet/departure.ts';
+import { HOUSEHOLD_ID, households } from '../fleet/household.ts';
 import type { Facts } from '../journal/facts.ts';
 import { recordedSince } from '../records/recorded-since.ts';
 import { serviceItems } from '../care/service-item.ts';
@@ -31,6 +32,7 @@ export function planInput(facts: Facts, today: LocalDate, horizonDays: number | 
   const homes = new Set(places.flatMap(({ place }) => (place.kind === 'home' ? [place.id] : [])));
   const sources = {
     facts, today, settings,
+    currency: facts.get(households, HOUSEHOLD_ID)?.currency ?? '',
     partsFrom: partsAtHome({ facts, today, leads }, care.flatMap((one) => one.items), pinned, homes),
     places: places.map((one) => one.place),
     book: priceBook(facts, today),

@@ -6,6 +6,7 @@ import { obligations, type Obligation } from '../care/obligation.ts';
 import { reachedOn } from '../fleet/known-distance.ts';
 import { dueDayAt, FORESEEABLE_DAYS } from '../fleet/odometer-forecast.ts';
 import type { Facts } from '../journal/facts.ts';
+import { countsIn, ownRecords } from '../records/earlier-things.ts';
 import { say } from '../result/words/say.ts';
 import type { HouseholdTask, LegalDate } from '../sessions/household-task.ts';
 import type { Place } from '../sessions/place.ts';
@@ -21,6 +22,8 @@ export interface TaskSources {
   readonly facts: Facts;
   readonly today: LocalDate;
   readonly settings: PlanSettings;
+  /** The household's: what was paid in another one is no price here. */
+  readonly currency: string;
   readonly places: readonly Place[];
   readonly book: PriceBook;
   /** By item, the first day on which its parts are at home; none where nothing is to be waited for. */
@@ -41,7 +44,7 @@ function itemTask(sources: TaskSources, care: CarCare, one: ItemCare): Household
   const ref = { kind: 'item', id: item.id } as const;
   const { prices, unpriced, missing } = pricesOf(sources, care, one);
   const since = one.completions.at(-1)?.date ?? one.target?.since ?? null;
-  const minutes = ownMinutes(item, care.records)?.minutes ?? null;
+  const minutes = ownMinutes(item, ownRecords(care.records, care.earlier))?.minutes ?? null;
   return {
     ref,
     key: taskKey(ref),
@@ -87,7 +90,8 @@ function certificateOf({ item, target }: ItemCare): LegalDate | null {
 }
 
 /** An item that may be done at either is offered a garage only where somebody has said what one asks. */
-function pricesOf({ places, book }: TaskSources, { car, records }: CarCare, { item }: ItemCare): { readonly prices: ReadonlyMap<string, number>; readonly unpriced: readonly string[]; readonly missing: boolean } {
+function pricesOf({ places, book, currency }: TaskSources, { car, records: all, earlier }: CarCare, { item }: ItemCare): { readonly prices: ReadonlyMap<string, number>; readonly unpriced: readonly string[]; readonly missing: boolean } {
+  const records = all.filter((record) => countsIn(currency, record, earlier));
   const atHome = homePrice(book, item, records);
   const atGarage = garagePrice(item, records);
   const taking = places.filter((place) => takes(place, car.id));

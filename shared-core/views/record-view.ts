@@ -9,6 +9,7 @@ import type { Facts } from '../journal/facts.ts';
 import { totalOf } from '../ledger/cost-by-year.ts';
 import { lots } from '../parts/lot.ts';
 import { parts } from '../parts/part.ts';
+import { earlierThings, type EarlierThing } from '../records/earlier-things.ts';
 import { inspectionScore } from '../records/inspection-score.ts';
 import { observations, observationSchema } from '../records/observation.ts';
 import { papers, paperSchema } from '../records/paper.ts';
@@ -20,9 +21,10 @@ import { writtenWhen, writtenWhenSchema } from '../records/written-when.ts';
 import { must } from '../result/assert.ts';
 import { ok, type Result } from '../result/result.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
+import { earlierSchema } from './car-view.ts';
 import { unitOfPart } from './order-lines.ts';
 
-const elementSchema = z.object({ of: z.enum(['entry', 'inspection']), element: z.enum(['what', 'when', 'who', 'approved', 'extent', 'dateAndDistance', 'inspector', 'outcome', 'defects']), held: z.boolean() });
+const elementSchema = z.object({ of: z.enum(['entry', 'inspection']), element: z.enum(['what', 'when', 'who', 'approved', 'extent', 'dateAndDistance', 'inspector', 'outcome', 'defects']), held: z.boolean(), /** An earlier keeper withheld what would tell. */ withheld: z.boolean() });
 
 /** Why a record cannot be taken back: a seal has gone out over it, or something else stands upon it. */
 const heldSchema = z.object({ by: z.enum(['seal', 'entry']), on: dateSchema.nullable() });
@@ -35,6 +37,8 @@ export const recordViewSchema = z.object({
   totalMinor: z.number(),
   enteredAt: z.string(),
   written: writtenWhenSchema,
+  /** Where it came with the pack of an earlier keeper. */
+  earlier: earlierSchema.nullable(),
   reading: readingSchema.nullable(),
   /** What it holds of a full entry, and of an inspection where it is one. */
   elements: z.array(elementSchema),
@@ -60,7 +64,10 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
   const household = findHousehold(facts);
   if (!household.ok) return household;
   const car = must(facts.get(cars, record.car), 'car of a record');
-  const enteredAt = facts.stamps(workRecords, car.id).get(record.id)?.firstAt ?? '';
+  const writtenAt = facts.stamps(workRecords, car.id).get(record.id)?.firstAt ?? '';
+  const earlier = earlierThings(facts, car.id).get(record.id) ?? null;
+  const enteredAt = earlier?.entered ?? writtenAt;
+  const entries = versionsThere(versions, earlier);
   const takenAt = facts.stamps(measurements, car.id);
   const seen = facts.ofCar(observations, car.id);
   const papersHeld = recordsWithPapers(facts, car.id).find((one) => one.id === record.id)?.papers ?? record.papers;
@@ -73,28 +80,35 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
     enteredAt,
     written: writtenWhen(record, enteredAt),
     reading: record.reading === null ? null : facts.get(readings, record.reading),
-    elements: elementsOf(record),
+    elements: elementsOf(record, earlier?.withheld ?? []),
+    earlier: earlier === null ? null : { currency: earlier.currency, withheld: [...earlier.withheld] },
     lots: record.lotsUsed.map(({ lot, quantity }) => {
       const part = must(facts.get(lots, lot), 'lot of a record').part;
       return { lot, quantity, partName: facts.get(parts, part)?.name ?? part, unit: unitOfPart(facts, part) };
     }),
     noted: seen.filter((one) => one.record === record.id),
     settled: seen.filter((one) => one.closedBy === record.id && one.record !== record.id),
-    measured: facts.ofCar(measurements, car.id).filter((one) => !one.dismissed && (takenAt.get(one.id)?.firstAt === enteredAt || (record.reading !== null && one.reading === record.reading))),
+    measured: facts.ofCar(measurements, car.id).filter((one) => !one.dismissed && ((earlier === null && takenAt.get(one.id)?.firstAt === writtenAt) || (record.reading !== null && one.reading === record.reading))),
     papers: papersHeld.flatMap((id) => facts.get(papers, id) ?? []),
-    versions: versions.map((one, at) => ({
+    versions: entries.map((one, at) => ({
       on: dateOfInstant(one.at), at: one.at, why: one.why, withdrawn: one.withdrawn, record: one.record,
-      changed: at === 0 ? [] : [...changedFields(must(versions[at - 1], 'version before').record, one.record)],
+      changed: at === 0 ? [] : [...changedFields(must(entries[at - 1], 'version before').record, one.record)],
     })),
     ...held,
   });
 }
 
-function elementsOf(record: WorkRecord): RecordView['elements'] {
-  const { what, when, who, approved } = recordScore(record);
-  const entry = Object.entries({ what, when, who, approved }).map(([element, held]) => ({ of: 'entry' as const, element: element as 'what', held }));
+/** Those of an earlier keeper stand in this journal at the moment of taking in: their own moments were kept apart. */
+function versionsThere(versions: readonly RecordVersion[], earlier: EarlierThing | null): readonly RecordVersion[] {
+  if (earlier === null) return versions;
+  return versions.map((one, at) => ({ ...one, at: (at === 0 ? earlier.entered : earlier.amended[at - 1]) ?? one.at }));
+}
+
+function elementsOf(record: WorkRecord, fields: readonly string[]): RecordView['elements'] {
+  const { what, when, who, approved, withheld } = recordScore(record, fields);
+  const entry = Object.entries({ what, when, who, approved }).map(([element, held]) => ({ of: 'entry' as const, element: element as 'what', held, withheld: withheld.includes(element as 'what') }));
   const looked = inspectionScore(record);
   if (looked === null) return entry;
   const { held: _held, ...elements } = looked;
-  return [...entry, ...Object.entries(elements).map(([element, held]) => ({ of: 'inspection' as const, element: element as 'extent', held }))];
+  return [...entry, ...Object.entries(elements).map(([element, held]) => ({ of: 'inspection' as const, element: element as 'extent', held, withheld: element === 'inspector' && !held && ['approvedBy', 'reference'].some((field) => fields.includes(field)) }))];
 }

@@ -5,7 +5,7 @@ import { obligations } from '../care/obligation.ts';
 import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import { cars } from '../fleet/car.ts';
 import type { Facts } from '../journal/facts.ts';
-import { workRecords } from '../records/work-record.ts';
+import { ownRecordsOf } from '../records/earlier-things.ts';
 import { say } from '../result/words/say.ts';
 import { accessGroups } from '../sessions/access-group.ts';
 import { minutesTogether } from '../sessions/minutes-together.ts';
@@ -73,7 +73,7 @@ function isWithoutMinutes(facts: Facts, task: TaskRef): boolean {
 }
 
 function minutesOfItem(facts: Facts, item: ServiceItem): number | null {
-  return ownMinutes(item, facts.ofCar(workRecords, item.car))?.minutes ?? null;
+  return ownMinutes(item, ownRecordsOf(facts, item.car))?.minutes ?? null;
 }
 
 function minutesOf(facts: Facts, tasks: readonly TaskRef[]): number {

@@ -14,6 +14,7 @@ import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { careOf, type CarCare } from './car-care.ts';
 import { carDue, carDueSchema } from './due-view.ts';
 import { leadTimes } from './notice-days.ts';
+import { ownRecords } from '../records/earlier-things.ts';
 import { ownMinutes } from './own-minutes.ts';
 import { sessionViews, sessionViewSchema } from './session-view.ts';
 import { aheadOf, aheadSchema } from './yard-ahead.ts';
@@ -68,6 +69,6 @@ function laneOf(facts: Facts, car: Car, care: CarCare, today: LocalDate): Lane {
     lastReadOn: care.use.points.at(-1)?.date ?? null,
     instrumentReplacedOn: care.use.instruments.map((one) => one.date).sort().at(-1) ?? null,
     observations: facts.ofCar(observations, car.id).filter((seen) => seen.closedOn === null).map(({ id, text, severity, recheckOn }) => ({ id, text, severity, recheckOn })),
-    work: Object.fromEntries(care.items.map(({ item }) => [item.id, { minutes: ownMinutes(item, care.records)?.minutes ?? null, place: item.place, harm: item.harm }])),
+    work: Object.fromEntries(care.items.map(({ item }) => [item.id, { minutes: ownMinutes(item, ownRecords(care.records, care.earlier))?.minutes ?? null, place: item.place, harm: item.harm }])),
   };
 }

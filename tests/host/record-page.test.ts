@@ -22,7 +22,7 @@ describe('the page of a record', () => {
     await host.must('record.add', WORK);
     const page = await host.must('record.show', { record: 'work' });
     expect(page).toMatchObject({ car: { name: 'Pip' }, record: { vouched: 'stamp' }, reading: { typed: { value: 40_000 } }, settled: [{ id: 'leak', closedOn: '2026-11-25' }], measured: [{ what: 'pad', value: 5.5 }], held: null });
-    expect(page.elements).toEqual([{ of: 'entry', element: 'what', held: true }, { of: 'entry', element: 'when', held: true }, { of: 'entry', element: 'who', held: false }, { of: 'entry', element: 'approved', held: true }]);
+    expect(page.elements).toEqual([{ of: 'entry', element: 'what', held: true, withheld: false }, { of: 'entry', element: 'when', held: true, withheld: false }, { of: 'entry', element: 'who', held: false, withheld: false }, { of: 'entry', element: 'approved', held: true, withheld: false }]);
     expect(page.versions).toMatchObject([{ why: null, changed: [], withdrawn: false }]);
   });
 

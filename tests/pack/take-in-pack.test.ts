@@ -149,7 +149,7 @@ describe('a pack that is refused', () => {
     expect(await second.call('pack.take-in', { pack: path })).toMatchObject({ ok: false, refusal: { code: 'pack-taken-in-already' } });
     const later = await first.must('pack.write', { car: 'pip', out: temporaryFolder(), withhold: ['vin'] });
     expect(await second.call('pack.take-in', { pack: later.path })).toMatchObject({ ok: false, refusal: { code: 'car-there-already' } });
-    expect(await first.call('pack.take-in', { pack: later.path })).toMatchObject({ ok: false, refusal: { code: 'car-there-already' } });
+    expect(await first.call('pack.take-in', { pack: later.path })).toMatchObject({ ok: false, refusal: { code: 'car-is-own' } });
     expect((await second.must('due.show', {})).cars).toHaveLength(1);
   });
 

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { openSoundPack } from '../../electron/pack/sound-pack.ts';
 import { entryKinds } from '../../shared-core/contract/entry-kinds.ts';
-import { takeInPack, type PackToTakeIn } from '../../shared-core/handover/take-in-pack.ts';
+import type { PackToTakeIn } from '../../shared-core/handover/pack-to-take-in.ts';
+import { takeInPack } from '../../shared-core/handover/take-in-pack.ts';
 import { memoryFacts } from '../../shared-core/journal/memory-facts.ts';
 import { must } from '../../shared-core/result/assert.ts';
 import { day, openTestHost, temporaryFolder, type TestHost } from '../host/open-test-host.ts';

@@ -3,12 +3,14 @@ import { resolve } from 'node:path';
 import { entryKinds } from '../../../shared-core/contract/entry-kinds.ts';
 import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
 import { findHousehold } from '../../../shared-core/fleet/find-car.ts';
-import { takeInPack, type PackToTakeIn, type TakenIn } from '../../../shared-core/handover/take-in-pack.ts';
+import type { PackToTakeIn, TakenIn } from '../../../shared-core/handover/pack-to-take-in.ts';
+import { takeInPack } from '../../../shared-core/handover/take-in-pack.ts';
 import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
 import { hexText } from '../../../shared-core/journal/hex-text.ts';
 import { paperKept, papers, type Paper } from '../../../shared-core/records/paper.ts';
 import { previousPacks } from '../../../shared-core/records/previous-pack.ts';
 import { ok, refuse, type Result } from '../../../shared-core/result/result.ts';
+import { say } from '../../../shared-core/result/words/say.ts';
 import { packCheckView, type PackCheckView } from '../../../shared-core/views/pack-check-view.ts';
 import { checkPackAt } from '../../pack/check-pack.ts';
 import { openSoundPack, type SoundPack } from '../../pack/sound-pack.ts';
@@ -133,6 +135,13 @@ function write(context: HostContext, pack: PackToTakeIn, keptPapers: readonly Pa
   }) as Result<ReplyOf<'pack.take-in'>>;
 }
 
-function replyOf({ car, records, readings, left }: TakenIn, { history }: PackToTakeIn, { notes }: PackCheckView): Omit<ReplyOf<'pack.take-in'>, 'undo'> {
-  return { car, name: history.name, records, readings, left, notes: [...notes] };
+function replyOf(taken: TakenIn, { history }: PackToTakeIn, { notes }: PackCheckView): Omit<ReplyOf<'pack.take-in'>, 'undo'> {
+  const { car, records, readings, left } = taken;
+  return { car, name: history.name, records, readings, left, notes: [...notes, ...moneyNotes(taken)] };
+}
+
+/** That amounts are in another currency, and what of them stays in the pack. */
+function moneyNotes({ otherCurrency, pricesLeft }: TakenIn): string[] {
+  const amounts = otherCurrency === undefined ? [] : [say({ key: otherCurrency === null ? 'taken-in-no-currency' : 'taken-in-other-currency', values: { currency: otherCurrency } })];
+  return pricesLeft === 0 ? amounts : [...amounts, say({ key: 'taken-in-prices-left', values: { count: pricesLeft } })];
 }

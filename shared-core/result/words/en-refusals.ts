@@ -152,6 +152,8 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'pack-from-newer': 'The pack {name} was written by a newer version of the program, and part of it cannot be read here. Take it in with a newer Trunnion.',
   'pack-without-car': 'The pack says nothing of a car that could be taken in.',
   'car-there-already': 'The car of this pack is here already: {name}.',
+  'car-is-own': 'That is a pack of this household’s own {name}, which is here. Nothing has to be taken in.',
+  'car-is-own-and-left': 'That is a pack of this household’s own {name}, which left. If it is back as it went, say so on its page (it came back); if another keeper had it, take in that keeper’s pack.',
   'of-earlier-keeper': 'This was written by an earlier keeper. It is kept as it was; write a record of your own beside it.',
   'previous-pack-shows-withheld': 'The pack {name} of an earlier keeper goes along whole and unaltered, with what is withheld here. Say that it goes along all the same, or leave it out: then this pack does not prove what came with it.',
   'period-ends-before-it-begins': 'The last day shown is before the first one. Check both.',

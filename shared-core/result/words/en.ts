@@ -5,6 +5,7 @@ import { CALENDAR_WORDS } from './en-calendar.ts';
 import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
 import { CHECK_WORDS } from './en-check.ts';
+import { TAKE_IN_WORDS } from './en-take-in.ts';
 import { COVERAGE_WORDS } from './en-coverage.ts';
 import { FOLLOW_UP_WORDS } from './en-follow-up.ts';
 import { DOING_WORDS } from './en-doing.ts';
@@ -36,6 +37,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...CARD_WORDS,
   ...CARE_WORDS,
   ...CHECK_WORDS,
+  ...TAKE_IN_WORDS,
   ...COVERAGE_WORDS,
   ...DOING_WORDS,
   ...FOLLOW_UP_WORDS,

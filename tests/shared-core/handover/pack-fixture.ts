@@ -104,6 +104,8 @@ export function pipPack(options: FixtureOptions = {}): Pack {
     entries: kept.filter(({ row }) => row.subject === 'car/pip').map((entry) => packEntry(entry, tree, show)),
     seal: sealPart(sealOf(kept, key), key.publicKey, earlier, tree),
     period: WHOLE_HISTORY,
+    currency: null,
+    previous: [],
     papers: [{ path: 'data/papers/receipt.jpg', sha256: PHOTO_DIGEST, redactedFrom: null }],
     files,
   };

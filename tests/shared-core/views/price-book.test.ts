@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { RequestOf } from '../../../shared-core/contract/contract.ts';
+import { entryKinds } from '../../../shared-core/contract/entry-kinds.ts';
+import { newEntry } from '../../../shared-core/journal/entry-kind.ts';
+import { memoryFacts } from '../../../shared-core/journal/memory-facts.ts';
+import { packTakenIn } from '../../../shared-core/records/previous-pack.ts';
 import { planInput } from '../../../shared-core/views/plan-input.ts';
 import { day } from '../calendar/day.ts';
 import { memoryHousehold, type MemoryHousehold } from '../contract/memory-household.ts';
@@ -46,6 +50,18 @@ describe('what a job costs', () => {
     const made = household(item);
     if (paid !== null) record(made, { place: 'garage', costs: [cost('labour', paid)] });
     expect(task(made)?.prices.get('garage')).toBe(garage);
+  });
+
+  test.each([
+    { case: 'one’s own', note: null, price: 8700, source: 'by hand' },
+    { case: 'an earlier keeper’s in the same currency', note: 'GBP', price: 8700, source: 'by hand' },
+    { case: 'an earlier keeper’s in another one', note: 'EUR', price: undefined, source: 'our own rule: no rate is known' },
+  ])('what was paid is a price where its currency is this one: $case ($source)', ({ note, price }) => {
+    const made = household();
+    record(made, { id: 'paid', place: 'garage', costs: [cost('labour', 8700)] });
+    const entry = newEntry(packTakenIn, { id: 'pack', car: 'pip', pack: 'ab'.repeat(32), bytes: 9, name: 'pip-history', composedOn: TODAY, takenOn: TODAY, rows: 1, keyFingerprint: 'cd'.repeat(32), sealed: false, carThere: 'pip', records: [{ id: 'paid', entered: '2026-11-20T09:00:00.000Z' }], others: [], currency: note });
+    const facts = memoryFacts(entryKinds, [...made.entries, ...(note === null ? [] : [{ ...entry, seq: made.entries.length, at: '2026-11-25T12:00:00.000Z' }])]);
+    expect(planInput(facts, TODAY, null).tasks.find((one) => one.ref.id === 'oil-change')?.prices.get('garage')).toBe(price);
   });
 
   test('its worth is that of the cheaper place', () => {
