@@ -38,7 +38,7 @@ export function ReadingsSection({ view, open }: ReadingsSectionProps) {
                 <Table.Th scope="col">{tell('readings.source')}</Table.Th>
               </Table.Tr>
             </Table.Thead>
-            <Table.Tbody>{(all ? readings : readings.slice(0, SHOWN)).map((reading) => <ReadingRow key={reading.id} reading={reading} />)}</Table.Tbody>
+            <Table.Tbody>{(all ? readings : readings.slice(0, SHOWN)).map((reading) => <ReadingRow key={reading.id} reading={reading} earlier={view.earlier.some((one) => one.id === reading.id)} />)}</Table.Tbody>
           </Table>
         </div>
       )}
@@ -52,11 +52,11 @@ export function ReadingsSection({ view, open }: ReadingsSectionProps) {
   );
 }
 
-function ReadingRow({ reading }: { readonly reading: CarView['readings'][number] }) {
+function ReadingRow({ reading, earlier }: { readonly reading: CarView['readings'][number]; readonly earlier: boolean }) {
   const words = useWords();
   const { date, typed, standing, source, note, sure } = reading;
   const accepted = standing === 'accepted';
-  const remarks = [tell(`source.${source}`), ...(accepted ? (sure ? [tell('readings.sure')] : []) : [tell(`readings.${standing}`)]), ...(note === '' ? [] : [note])];
+  const remarks = [...(earlier ? [tell('earlier.keeper')] : []), tell(`source.${source}`), ...(accepted ? (sure ? [tell('readings.sure')] : []) : [tell(`readings.${standing}`)]), ...(note === '' ? [] : [note])];
   const value = words.distance(typed.value, typed.unit);
   return (
     <Table.Tr className={accepted ? '' : sectionStyles.notCounted ?? ''}>

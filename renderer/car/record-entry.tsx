@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import type { CarView } from '../../shared-core/views/car-view.ts';
 import { useWords } from '../ui/household.tsx';
 import { PaperLink } from '../ui/paper-link.tsx';
+import { withheldFields } from '../ui/withheld-fields.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './record-entry.module.css';
 
@@ -31,7 +32,7 @@ export function RecordEntry({ one, papers, reading }: RecordEntryProps) {
         {record.note !== '' && <p className={styles.note}>{record.note}</p>}
         <PaperLinks ids={record.papers} papers={papers} />
       </div>
-      <p className={styles.cost}>{totalMinor === 0 && record.costs.length === 0 ? '' : words.money(totalMinor)}</p>
+      <p className={styles.cost}>{totalMinor === 0 && record.costs.length === 0 ? '' : words.moneyOf(totalMinor, one.earlier)}</p>
     </article>
   );
 }
@@ -51,15 +52,17 @@ function Lines({ record }: { readonly record: RecordView['record'] }) {
   );
 }
 
-function remarks({ record, enteredAt, written, amended }: RecordView, date: (date: string) => string): string[] {
+function remarks({ record, enteredAt, written, amended, earlier }: RecordView, date: (date: string) => string): string[] {
   const entered = enteredAt === '' ? '' : date(enteredAt.slice(0, 10));
   const place = record.place === 'home' ? tell('records.home') : record.placeName === null ? tell('records.garage') : tell('records.garage-named', { name: record.placeName });
   return [
+    ...(earlier === null ? [] : [tell('earlier.keeper')]),
     place,
     ...(record.doneBy === null || record.doneBy === record.placeName ? [] : [tell('records.done-by', { name: record.doneBy })]),
     ...(record.reference === null ? [] : [tell('records.reference', { text: record.reference })]),
     tell(`written.${written}`, { date: entered }),
     ...(amended ? [tell('records.amended')] : []),
+    ...(earlier === null || earlier.withheld.length === 0 ? [] : [tell('earlier.withheld', { fields: withheldFields(earlier.withheld) })]),
   ];
 }
 

@@ -19,6 +19,8 @@ export interface HouseholdWords {
   monthName(date: string): string;
   /** '£12.50' from minor units. */
   money(minor: number): string;
+  /** An amount of an earlier keeper: in that one's currency by its code, or in smallest units where nobody said in which. */
+  moneyOf(minor: number, earlier: { readonly currency: string | null } | null): string;
   /** '38 250 mi' */
   distance(value: number, unit: 'km' | 'mi'): string;
   /** Puts names in order: '2 seals' before '10 seals'. */
@@ -42,6 +44,10 @@ export function householdWords(locale: string, currency: string): HouseholdWords
     nearDate: (date, today) => (date.slice(0, 4) === today.slice(0, 4) ? format.dayMonth(date) : format.date(date)),
     // An amount goes in as decimal text: exact, whatever its size.
     money: (minor) => money.format(amountText(minor, currency) as unknown as number),
+    moneyOf: (minor, earlier) => {
+      if (earlier === null || earlier.currency === currency) return money.format(amountText(minor, currency) as unknown as number);
+      return earlier.currency === null ? tell('earlier.no-currency', { n: minor }) : `${earlier.currency} ${amountText(minor, earlier.currency)}`;
+    },
     distance: (value, unit) => `${sayNumber(value)} ${tell(`unit.${unit}`)}`,
     byName: nameOrder(locale),
   };

@@ -44,7 +44,7 @@ export function ownRecordsOf(facts: Facts, car: string): readonly WorkRecord[] {
   return ownRecords(facts.ofCar(workRecords, car), earlierThings(facts, car));
 }
 
-/** Whether a record's amounts can stand beside the household's: its own, or of an earlier keeper who counted in the same currency. */
+/** Whether the amounts of a record or a renewal can stand beside the household's: its own, or of an earlier keeper who counted in the same currency. */
 export function countsIn(currency: string, record: Pick<WorkRecord, 'id'>, earlier: EarlierThings): boolean {
   const thing = earlier.get(record.id);
   return thing === undefined || thing.currency === currency;

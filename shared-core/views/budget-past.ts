@@ -5,9 +5,11 @@ import { renewals } from '../care/renewal.ts';
 import { cars, type Car } from '../fleet/car.ts';
 import { departures } from '../fleet/departure.ts';
 import { reachedOn } from '../fleet/known-distance.ts';
+import { HOUSEHOLD_ID, households } from '../fleet/household.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { BudgetHabits, UnplannedCost, WatchedCar } from '../ledger/budget-input.ts';
 import { lots } from '../parts/lot.ts';
+import { countsIn, earlierThings, ownRecordsOf } from '../records/earlier-things.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
 
@@ -36,7 +38,8 @@ export function landedCost(facts: Facts, record: WorkRecord): number | null {
 
 /** What an item cost at home or at a garage before, the oldest first: by the records whose only line it is, for only then the cost is its own. */
 export function pastOfItem(facts: Facts, item: string, records: readonly WorkRecord[], place: WorkRecord['place']): readonly PastPrice[] {
-  const alone = records.filter((record) => record.place === place && record.lines.length === 1 && record.lines[0]?.item === item && record.lines[0].outcome !== 'not-done');
+  const [counts, earlier] = [facts.get(households, HOUSEHOLD_ID)?.currency ?? '', earlierThings(facts, records[0]?.car ?? '')];
+  const alone = records.filter((record) => countsIn(counts, record, earlier) && record.place === place && record.lines.length === 1 && record.lines[0]?.item === item && record.lines[0].outcome !== 'not-done');
   return inOrder(alone.flatMap((record) => {
     const minor = landedCost(facts, record);
     return minor === null || minor === 0 ? [] : [{ on: record.date, minor }];
@@ -45,7 +48,8 @@ export function pastOfItem(facts: Facts, item: string, records: readonly WorkRec
 
 /** What an obligation cost before, the oldest first. */
 export function pastOfObligation(facts: Facts, car: string, obligation: string): readonly PastPrice[] {
-  return inOrder(facts.ofCar(renewals, car).flatMap(({ obligation: of, on, paidMinor }) => (of === obligation && paidMinor !== null && paidMinor > 0 ? [{ on, minor: paidMinor }] : [])));
+  const [counts, earlier] = [facts.get(households, HOUSEHOLD_ID)?.currency ?? '', earlierThings(facts, car)];
+  return inOrder(facts.ofCar(renewals, car).filter((one) => countsIn(counts, one, earlier)).flatMap(({ obligation: of, on, paidMinor }) => (of === obligation && paidMinor !== null && paidMinor > 0 ? [{ on, minor: paidMinor }] : [])));
 }
 
 function inOrder(past: readonly PastPrice[]): readonly PastPrice[] {
@@ -72,10 +76,11 @@ function lagsOfItem({ car, use }: CarCare, { item, completions }: ItemCare): rea
 /**
  * What nobody had planned, by the records of all cars, those that left as well: what belongs to no service item. Of a record that has
  * both, as much as its lines without an item are of all its lines. What was written down from memory does not count: nobody
- * remembers what did not happen.
+ * remembers what did not happen; nor does what an earlier keeper paid.
  */
 export function unplannedOf(facts: Facts): readonly UnplannedCost[] {
-  return facts.all(workRecords).filter((record) => !record.reconstructed).flatMap((record) => {
+  const own = facts.all(cars).flatMap((car) => ownRecordsOf(facts, car.id));
+  return own.filter((record) => !record.reconstructed).flatMap((record) => {
     const cost = landedCost(facts, record);
     const share = record.lines.filter((line) => line.item === null).length / record.lines.length;
     return cost === null || share === 0 ? [] : [{ car: record.car, on: record.date, minor: Math.round(cost * share) }];

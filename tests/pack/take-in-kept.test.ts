@@ -41,7 +41,7 @@ test('an amended record keeps what was written first, and when and why it was am
     expect([record.title, enteredAt.slice(0, 10), written, amended]).toEqual(['First', '2026-03-02', 'within-a-week', true]);
     const { versions } = await host.must('record.show', { record: record.id });
     expect(versions).toMatchObject([{ on: '2026-03-02', why: null, record: { title: 'Frist' } }, { on: '2026-03-02', why: 'a slip of the pen', changed: ['title'], record: { title: 'First' } }]);
-    expect(readPack(await handedOver(host)).said).toContain('Amended on 2 Mar 2026: a slip of the pen');
+    expect(readPack(await handedOver(host)).said).toMatch(/Amended on 2 Mar 2026, 09:00 UTC: a slip of the pen/);
     expect((await host.must('household.examine', {})).faults).toEqual([]);
   }
 });

@@ -8,8 +8,8 @@ export function RecordElements({ view: { elements } }: { readonly view: RecordVi
   return (
     <Section title={tell('record.elements', { n: elements.filter((one) => one.held).length, of: elements.length })} hint={tell('record.elements-what')}>
       <ul className={styles.plain}>
-        {elements.map(({ of, element, held }) => (
-          <li key={element}><span aria-hidden="true" className={held ? styles.held : styles.missing}>{held ? '✓' : '–'}</span> {tell(`element.${element}`)}<span className={styles.soft}>{` · ${tell(held ? 'record.element-held' : 'record.element-missing')}${of === 'inspection' ? `, ${tell('record.of-inspection')}` : ''}`}</span></li>
+        {elements.map(({ of, element, held, withheld }) => (
+          <li key={element}><span aria-hidden="true" className={held ? styles.held : styles.missing}>{held ? '✓' : '–'}</span> {tell(`element.${element}`)}<span className={styles.soft}>{` · ${tell(held ? 'record.element-held' : withheld ? 'earlier.element-withheld' : 'record.element-missing')}${of === 'inspection' ? `, ${tell('record.of-inspection')}` : ''}`}</span></li>
         ))}
       </ul>
     </Section>

@@ -40,13 +40,14 @@ function Record({ view, car }: { readonly view: RecordView; readonly car: CarVie
   const words = useWords();
   const [sheet, setSheet] = useState<Sheet | null>(null);
   const close = () => setSheet(null);
-  const { held } = view;
+  const { held, earlier } = view;
   return (
     <>
       <div className={styles.buttons}>
-        <Button size="compact-md" aria-disabled={car === null} onClick={() => car !== null && setSheet('amend')}>{tell('record.amend')}</Button>
-        {held === null && <Button size="compact-md" variant="default" onClick={() => setSheet('take-back')}>{tell('record.take-back')}</Button>}
-        {held !== null && <p className={styles.soft}>{held.by === 'seal' || held.on === null ? tell('record.held-seal') : tell('record.held-entry', { date: words.date(held.on) })}</p>}
+        {earlier !== null && <p className={styles.soft}>{tell('earlier.kept')}</p>}
+        {earlier === null && <Button size="compact-md" aria-disabled={car === null} onClick={() => car !== null && setSheet('amend')}>{tell('record.amend')}</Button>}
+        {earlier === null && held === null && <Button size="compact-md" variant="default" onClick={() => setSheet('take-back')}>{tell('record.take-back')}</Button>}
+        {earlier === null && held !== null && <p className={styles.soft}>{held.by === 'seal' || held.on === null ? tell('record.held-seal') : tell('record.held-entry', { date: words.date(held.on) })}</p>}
       </div>
       <div className={styles.columns}>
         <div className={styles.main}>

@@ -9,7 +9,7 @@ type Version = RecordView['versions'][number];
 type Field = Version['changed'][number];
 
 /** Every way in which the record was written: the first one stays to be read, and each amendment says why and what it changed. */
-export function RecordVersions({ view: { versions } }: { readonly view: RecordView }) {
+export function RecordVersions({ view: { versions, earlier } }: { readonly view: RecordView }) {
   const words = useWords();
   if (versions.length < 2) return null;
   return (
@@ -20,7 +20,7 @@ export function RecordVersions({ view: { versions } }: { readonly view: RecordVi
             <p><strong>{words.date(one.on)}</strong>{` · ${one.why === null ? tell('record.first') : tell('record.amended', { why: one.why })}`}{one.withdrawn && ` · ${tell('record.withdrawn')}`}</p>
             {one.changed.length > 0 && (
               <dl className={styles.facts}>
-                {one.changed.map((field) => <div key={field}><dt>{tell(`record-field.${field}`)}</dt><dd><del>{said(versions[at - 1], field, words)}</del> <ins>{said(one, field, words)}</ins></dd></div>)}
+                {one.changed.map((field) => <div key={field}><dt>{tell(`record-field.${field}`)}</dt><dd><del>{said(versions[at - 1], field, words, earlier)}</del> <ins>{said(one, field, words, earlier)}</ins></dd></div>)}
               </dl>
             )}
           </li>
@@ -31,7 +31,7 @@ export function RecordVersions({ view: { versions } }: { readonly view: RecordVi
 }
 
 /** What a version says in a field, in a line. */
-function said(version: Version | undefined, field: Field, words: HouseholdWords): string {
+function said(version: Version | undefined, field: Field, words: HouseholdWords, earlier: RecordView['earlier']): string {
   if (version === undefined) return '';
   const { record } = version;
   switch (field) {
@@ -42,9 +42,9 @@ function said(version: Version | undefined, field: Field, words: HouseholdWords)
     case 'place':
       return tell(record.place === 'home' ? 'records.home' : 'records.garage');
     case 'costs':
-      return nothingElse(record.costs.map((cost) => `${cost.text}, ${words.money(cost.amountMinor)}`).join('; '));
+      return nothingElse(record.costs.map((cost) => `${cost.text}, ${words.moneyOf(cost.amountMinor, earlier)}`).join('; '));
     case 'printedTotalMinor':
-      return record.printedTotalMinor === null ? tell('record.nothing') : words.money(record.printedTotalMinor);
+      return record.printedTotalMinor === null ? tell('record.nothing') : words.moneyOf(record.printedTotalMinor, earlier);
     case 'lotsUsed':
       return nothingElse(record.lotsUsed.map((one) => String(one.quantity)).join('; '));
     case 'papers':

@@ -3,6 +3,7 @@ import { amountWords } from '../../ui/amount-words.ts';
 import { useWords } from '../../ui/household.tsx';
 import { Section } from '../../ui/section.tsx';
 import { PaperLink } from '../../ui/paper-link.tsx';
+import { withheldFields } from '../../ui/withheld-fields.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { valueText } from '../wear/value-words.ts';
 import { whichOf } from '../wear/subject-words.ts';
@@ -29,8 +30,10 @@ export function RecordWhole({ view }: { readonly view: RecordView }) {
 
 function Facts({ view }: { readonly view: RecordView }) {
   const words = useWords();
-  const { record, reading, written, enteredAt, lots, measured } = view;
+  const { record, reading, written, enteredAt, lots, measured, earlier } = view;
   const rows: readonly (readonly [string, string | null])[] = [
+    [tell('earlier.whose'), earlier === null ? null : tell('earlier.keeper')],
+    [tell('earlier.withheld-label'), earlier === null || earlier.withheld.length === 0 ? null : withheldFields(earlier.withheld)],
     [tell('record.written'), tell(`written.${written}`, { date: enteredAt === '' ? '' : words.date(enteredAt.slice(0, 10)) })],
     [tell('record.where'), record.place === 'home' ? tell('records.home') : record.placeName === null ? tell('records.garage') : tell('records.garage-named', { name: record.placeName })],
     [tell('record.odometer'), reading === null ? null : words.distance(reading.typed.value, reading.typed.unit)],
@@ -49,15 +52,15 @@ function Facts({ view }: { readonly view: RecordView }) {
   );
 }
 
-function Money({ view: { record, totalMinor } }: { readonly view: RecordView }) {
+function Money({ view: { record, totalMinor, earlier } }: { readonly view: RecordView }) {
   const words = useWords();
   if (record.costs.length === 0 && record.printedTotalMinor === null) return null;
   return (
     <table className={styles.money}>
       <caption>{tell('record-form.costs')}</caption>
       <tbody>
-        {record.costs.map((cost, at) => <tr key={at}><td>{cost.text}</td><td>{tell(`cost.${cost.kind}`)}</td><td className={styles.amount}>{words.money(cost.amountMinor)}</td></tr>)}
-        <tr><th scope="row" colSpan={2}>{tell(record.printedTotalMinor === null ? 'record.sum' : 'record.printed-total')}</th><td className={styles.amount}><strong>{words.money(record.printedTotalMinor ?? totalMinor)}</strong></td></tr>
+        {record.costs.map((cost, at) => <tr key={at}><td>{cost.text}</td><td>{tell(`cost.${cost.kind}`)}</td><td className={styles.amount}>{words.moneyOf(cost.amountMinor, earlier)}</td></tr>)}
+        <tr><th scope="row" colSpan={2}>{tell(record.printedTotalMinor === null ? 'record.sum' : 'record.printed-total')}</th><td className={styles.amount}><strong>{words.moneyOf(record.printedTotalMinor ?? totalMinor, earlier)}</strong></td></tr>
       </tbody>
     </table>
   );

@@ -22,6 +22,7 @@ import { PARTS_WORDS } from './parts-words.ts';
 import { PLANNING_WORDS } from './planning-words.ts';
 import { PLAN_SCREEN_WORDS } from './plan-words.ts';
 import { PRICES_WORDS } from './prices-words.ts';
+import { EARLIER_WORDS } from './earlier-words.ts';
 import { RECORD_WORDS } from './record-words.ts';
 import { REDACT_WORDS } from './redact-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
@@ -58,6 +59,7 @@ const WORDS = {
   ...PLAN_SCREEN_WORDS,
   ...PRICES_WORDS,
   ...RECORD_WORDS,
+  ...EARLIER_WORDS,
   ...REDACT_WORDS,
   ...SERVICES_WORDS,
   ...SETTINGS_WORDS,
