@@ -17,6 +17,7 @@ import { vinChecks } from '../fleet/vin.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { costByYear, totalOf } from '../ledger/cost-by-year.ts';
+import { ownMoney } from '../ledger/own-money.ts';
 import { ownRecords } from '../records/earlier-things.ts';
 import { observationSchema } from '../records/observation.ts';
 import { papers, paperSchema } from '../records/paper.ts';
@@ -105,6 +106,7 @@ export const showCar = ask({
 
 function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 'today' | 'currency' | 'locale'> {
   const { car, use } = care;
+  const own = ownMoney(facts);
   return {
     car,
     vinChecks: car.vin === null ? null : vinChecks(car.vin),
@@ -129,7 +131,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     recalls: recallViews(facts, car.id, today),
     allowances: allowanceViews(facts, car, care.use, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
-    costs: costByYear(ownRecords(care.records, care.earlier), facts.ofCar(renewals, car.id).filter((one) => !care.earlier.has(one.id))).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
+    costs: costByYear(care.records.filter((one) => own(one, one.date)), facts.ofCar(renewals, car.id).filter((one) => own(one, one.on))).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
 }
 
