@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import strip from '../ui/leaf-strip.module.css';
 import { ScreenTitle } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
+import { AheadLeaf } from './ahead/ahead-leaf.tsx';
 import { CostsLeaf } from './costs/costs-leaf.tsx';
 import { LEDGER_LEAVES, ledgerAddress, type LedgerLeaf } from './ledger-leaf.ts';
 import styles from './ledger.module.css';
@@ -20,6 +21,7 @@ export function LedgerScreen({ leaf }: { readonly leaf: LedgerLeaf }) {
         </ul>
       </nav>
       {leaf === 'costs' && <CostsLeaf />}
+      {leaf === 'ahead' && <AheadLeaf />}
       {leaf === 'quotes' && <QuotesLeaf />}
     </div>
   );

@@ -45,7 +45,7 @@ export function likeForLike(quote: Pick<HeldQuote, 'lines' | 'totalMinor' | 'thi
   const priced = quoteGroups(wholeQuote(quote)).map(({ lines, covers, minor }): Group => ({ lines, quoted: new Set(covers), done: new Set(covers.filter((id) => did.has(id))), prices: [minor], costs: [] }));
   const costed = work.costs.map(({ things, cost }): Group => ({ lines: [], quoted: new Set(), done: new Set(things), prices: [], costs: [cost] }));
   const joined = [...priced, ...costed].reduce<readonly Group[]>(joinInto, []);
-  const groups = joined.filter((one) => one.prices.length > 0).map(compared);
+  const groups = joined.filter((one) => one.prices.length > 0).map(compared).sort((a, b) => (a.lines[0] ?? 0) - (b.lines[0] ?? 0));
   const sums = groups.flatMap((one) => one.savedMinor ?? []);
   return {
     groups,

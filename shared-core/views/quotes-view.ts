@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { addMonths } from '../calendar/add-months.ts';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
+import { serviceItems } from '../care/service-item.ts';
+import { carsHere } from '../fleet/departure.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
@@ -44,7 +46,11 @@ export type QuoteView = z.infer<typeof quoteViewSchema>;
 /** The prices that were named for work, each held like for like against what was done at home in its place. */
 export const showQuotes = ask({
   request: z.strictObject({}),
-  reply: z.object({ currency: z.string(), ownHourMinor: z.int(), quotes: z.array(quoteViewSchema) }),
+  reply: z.object({
+    today: dateSchema, currency: z.string(), ownHourMinor: z.int(), quotes: z.array(quoteViewSchema),
+    /** The cars that are here, with what can be asked for on each. */
+    cars: z.array(z.object({ car: z.string(), name: z.string(), items: z.array(z.object({ item: z.string(), name: z.string() })) })),
+  }),
   answer: (standing, _request, { today }) => {
     const facts = rememberedFacts(standing);
     const household = findHousehold(facts);
@@ -53,7 +59,8 @@ export const showQuotes = ask({
     const { ownHourMinor } = ledgerSettings(facts);
     const { costs } = householdAccount(facts, today);
     const quotes = [...facts.all(heldQuotes)].sort((a, b) => (a.on === b.on ? (a.id < b.id ? -1 : 1) : a.on < b.on ? 1 : -1));
-    return ok({ currency, ownHourMinor, quotes: quotes.map((quote) => quoteView(facts, quote, costs, { ownHourMinor, currency, today })) });
+    const here = carsHere(facts).map((car) => ({ car: car.id, name: car.name, items: facts.ofCar(serviceItems, car.id).map((item) => ({ item: item.id, name: item.name })) }));
+    return ok({ today, currency, ownHourMinor, cars: here, quotes: quotes.map((quote) => quoteView(facts, quote, costs, { ownHourMinor, currency, today })) });
   },
 });
 

@@ -21,7 +21,7 @@ export function HouseholdCosts({ view, onCar }: HouseholdCostsProps) {
     <>
       <Section title={tell('ledger.cars')} hint={tell('ledger.cars-what')}>
         {view.cars.length === 0 ? <p className={sectionStyles.soft}>{tell('ledger.no-car')}</p> : (
-          <div className={sectionStyles.tableFrame}>
+          <div className={sectionStyles.tableFrame} tabIndex={0} role="group" aria-label={tell('ledger.cars')}>
             <Table aria-label={tell('ledger.cars')}>
               <Table.Thead>
                 <Table.Tr>
@@ -60,7 +60,7 @@ function YearsSection({ view }: { readonly view: LedgerView }) {
   return (
     <Section title={tell('ledger.years')} hint={tell('ledger.years-what')}>
       <YearChart years={drawnYears(view)} label={tell('ledger.chart-label-all')} />
-      <div className={sectionStyles.tableFrame}>
+      <div className={sectionStyles.tableFrame} tabIndex={0} role="group" aria-label={tell('ledger.years')}>
         <Table aria-label={tell('ledger.years')}>
           <Table.Thead>
             <Table.Tr>

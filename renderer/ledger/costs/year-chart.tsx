@@ -25,7 +25,7 @@ export function YearChart({ years, label }: { readonly years: readonly DrawnYear
   const bar = Math.min(64, slot * 0.6);
   const base = HEIGHT - BOTTOM;
   return (
-    <figure>
+    <figure className={styles.figure}>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className={styles.chart} role="img" aria-label={label}>
         <defs>{KIND_GROUPS.map((group) => <Hatch key={group} id={`${pattern}-${group}`} group={group} />)}</defs>
         {Array.from({ length: lines + 1 }, (_, at) => (

@@ -4,8 +4,8 @@ import { useWords } from '../../ui/household.tsx';
 import { Section } from '../../ui/section.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { tell } from '../../ui/words/tell.ts';
-import { SmallButton } from '../../parts/small-button.tsx';
-import { doChange } from '../../parts/do-change.ts';
+import { SmallButton } from '../../ui/small-button.tsx';
+import { doChange } from '../../ui/do-change.ts';
 import { NumberHead } from '../costs/number-head.tsx';
 import styles from '../ledger.module.css';
 
@@ -22,12 +22,12 @@ export function QuoteCard({ view, onChange, onRecords }: QuoteCardProps) {
   const words = useWords();
   const { quote, carName, groups, unquoted, records, expected } = view;
   const number = sectionStyles.number ?? '';
-  const title = tell('quotes.title', { car: carName, by: quote.by });
-  const until = quote.validUntil === null ? '' : ` ${tell(view.over ? 'quotes.was-valid' : 'quotes.valid', { date: words.date(quote.validUntil) })}`;
+  const title = tell('quotes.title', { car: carName, by: quote.by, date: words.date(quote.on) });
+  const until = quote.validUntil === null ? '' : `${tell(view.over ? 'quotes.was-valid' : 'quotes.valid', { date: words.date(quote.validUntil) })} `;
   const held = records.filter((one) => one.held);
   const against = expected ? tell(records.length > 0 ? 'quotes.expected-records' : 'quotes.expected') : tell('quotes.against', { records: held.map((one) => `${one.title}, ${words.date(one.date)}`).join('; ') });
   return (
-    <Section title={title} hint={`${tell('quotes.named-on', { date: words.date(quote.on) })}${until} ${against}`}>
+    <Section title={title} hint={`${until}${against}`}>
       <p><strong>{view.said.text}</strong></p>
       <div className={sectionStyles.tableFrame} tabIndex={0} role="group" aria-label={title}>
         <Table aria-label={title}>

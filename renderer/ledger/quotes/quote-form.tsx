@@ -1,4 +1,5 @@
 import { Button, Checkbox, CloseButton, NativeSelect, Textarea, TextInput } from '@mantine/core';
+import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
 import type { QuoteView } from '../../../shared-core/views/quotes-view.ts';
 import { change } from '../../ui/change.ts';
 import { bindDate, bindText } from '../../ui/form/bind.ts';
@@ -7,32 +8,27 @@ import { DateField } from '../../ui/form/date-field.tsx';
 import { EntryForm } from '../../ui/form/entry-form.tsx';
 import { FieldGroup, FieldRow } from '../../ui/form/fields.tsx';
 import { useEntry, type Entry } from '../../ui/form/use-entry.ts';
+import { useWords } from '../../ui/household.tsx';
 import { note } from '../../ui/notices/notice-store.ts';
-import { useAsk } from '../../ui/use-ask.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { useCars } from '../../parts/use-cars.ts';
 import { quoteDraft, quoteRequest, thingsOf, type PriceDraft, type QuoteDraft } from './quote-draft.ts';
 
 interface QuoteFormProps {
+  readonly view: ReplyOf<'quotes.show'>;
   readonly now: QuoteView['quote'] | null;
-  readonly currency: string;
   readonly onClose: () => void;
 }
 
 /** A price that somebody named: for which car, for what, and whether in one sum or line by line. */
-export function QuoteForm({ now, currency, onClose }: QuoteFormProps) {
-  const cars = useCars();
-  return cars.length === 0 ? <p role="status">{tell('asking')}</p> : <Form now={now} currency={currency} onClose={onClose} cars={cars} />;
-}
-
-function Form({ now, currency, onClose, cars }: QuoteFormProps & { readonly cars: ReturnType<typeof useCars> }) {
-  const due = useAsk('due.show', {});
-  const today = due.state === 'answered' ? due.value.today : '';
-  const itemsOf = (car: string) => (due.state === 'answered' ? (due.value.cars.find((one) => one.id === car)?.windows ?? []).map((one) => ({ id: one.item, name: one.name })) : []);
-  const nameOf = (car: string) => (item: string) => itemsOf(car).find((one) => one.id === item)?.name ?? now?.things.find((one) => one.item === item)?.text ?? item;
+export function QuoteForm({ view, now, onClose }: QuoteFormProps) {
+  const { byName } = useWords();
+  const { currency } = view;
+  const cars = [...view.cars].sort((a, b) => byName(a.name, b.name));
+  const itemsOf = (car: string) => cars.find((one) => one.car === car)?.items ?? [];
+  const nameOf = (car: string) => (item: string) => itemsOf(car).find((one) => one.item === item)?.name ?? now?.things.find((one) => one.item === item)?.text ?? item;
   const entry = useEntry({
     key: `quote.set ${now?.id ?? ''}`,
-    start: quoteDraft(now, cars[0]?.value ?? '', today, currency),
+    start: quoteDraft(now, cars[0]?.car ?? '', view.today, currency),
     send: async (draft) => {
       const whole = quoteRequest(draft, now, nameOf(draft.car), currency);
       return whole.ok ? change('quote.set', whole.value) : whole;
@@ -43,11 +39,11 @@ function Form({ now, currency, onClose, cars }: QuoteFormProps & { readonly cars
     },
   });
   const { draft } = entry;
-  const items = [...itemsOf(draft.car)].sort((a, b) => a.name.localeCompare(b.name, 'en'));
+  const items = [...itemsOf(draft.car)].sort((a, b) => byName(a.name, b.name));
   return (
     <EntryForm entry={entry} submit={tell('parts.save')} onCancel={onClose}>
       <FieldRow>
-        <NativeSelect {...entry.at('car')} label={tell('ledger.car')} value={draft.car} onChange={(event) => entry.set({ car: event.currentTarget.value, items: [] })} data={cars} disabled={now !== null} />
+        <NativeSelect {...entry.at('car')} label={tell('ledger.car')} value={draft.car} onChange={(event) => entry.set({ car: event.currentTarget.value, items: [] })} data={cars.map((one) => ({ value: one.car, label: one.name }))} disabled={now !== null} />
         <TextInput {...bindText(entry, 'by')} data-autofocus label={tell('quotes.by')} autoComplete="off" />
       </FieldRow>
       <FieldRow>
@@ -55,7 +51,7 @@ function Form({ now, currency, onClose, cars }: QuoteFormProps & { readonly cars
         <DateField {...bindDate(entry, 'validUntil')} label={tell('quotes.until')} />
       </FieldRow>
       <FieldGroup legend={tell('quotes.things')} hint={tell('quotes.things-what')} place={entry.atGroup('things')}>
-        {items.map((one) => <Checkbox key={one.id} label={one.name} checked={draft.items.includes(one.id)} onChange={(event) => entry.set({ items: event.currentTarget.checked ? [...draft.items, one.id] : draft.items.filter((id) => id !== one.id) })} />)}
+        {items.map((one) => <Checkbox key={one.item} label={one.name} checked={draft.items.includes(one.item)} onChange={(event) => entry.set({ items: event.currentTarget.checked ? [...draft.items, one.item] : draft.items.filter((id) => id !== one.item) })} />)}
         <Textarea {...bindText(entry, 'others')} label={tell('quotes.others')} description={tell('quotes.others-what')} autosize minRows={1} />
       </FieldGroup>
       <NativeSelect {...bindText(entry, 'way')} label={tell('quotes.way')} data={choices('quotes.way-', ['whole', 'lines'])} />

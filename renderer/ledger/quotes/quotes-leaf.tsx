@@ -30,7 +30,7 @@ function QuotesBody({ view }: { readonly view: Quotes }) {
       {view.quotes.length === 0 && <p>{tell('quotes.none')}</p>}
       {view.quotes.map((one) => <QuoteCard key={one.quote.id} view={one} onChange={() => setSheet({ kind: 'quote', quote: one.quote.id })} onRecords={() => setSheet({ kind: 'records', quote: one.quote.id })} />)}
       <SideSheet title={tell(sheet?.kind === 'records' ? 'quotes.records' : chosen === null ? 'quotes.add' : 'quotes.change')} opened={sheet !== null} onClose={close}>
-        {sheet?.kind === 'quote' && <QuoteForm key={sheet.quote ?? ''} now={chosen?.quote ?? null} currency={view.currency} onClose={close} />}
+        {sheet?.kind === 'quote' && <QuoteForm key={sheet.quote ?? ''} view={view} now={chosen?.quote ?? null} onClose={close} />}
         {sheet?.kind === 'records' && chosen !== null && <HeldAgainstForm view={chosen} onClose={close} />}
       </SideSheet>
     </div>

@@ -9,7 +9,7 @@ import { FieldsRead } from '../../ui/form/read-fields.ts';
 import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
-import { doChange } from '../do-change.ts';
+import { doChange } from '../../ui/do-change.ts';
 
 interface PreferenceFormProps {
   readonly one: SpecificationView;

@@ -12,7 +12,7 @@ import { useEntry } from '../../ui/form/use-entry.ts';
 import { note } from '../../ui/notices/notice-store.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
-import { useCars } from '../use-cars.ts';
+import { useCars } from '../../ui/use-cars.ts';
 
 interface UseFormProps {
   readonly view: PartsView;

@@ -7,7 +7,7 @@ import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { ShownMore } from '../shown-more.tsx';
-import { SmallButton } from '../small-button.tsx';
+import { SmallButton } from '../../ui/small-button.tsx';
 import styles from '../parts.module.css';
 
 interface TasksTakeProps {

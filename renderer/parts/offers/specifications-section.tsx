@@ -6,7 +6,7 @@ import { isWordKey, tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { ShownMore } from '../shown-more.tsx';
-import { SmallButton } from '../small-button.tsx';
+import { SmallButton } from '../../ui/small-button.tsx';
 import type { Has } from './has.ts';
 import styles from '../parts.module.css';
 import tones from '../../ui/tones.module.css';

@@ -4,7 +4,7 @@ import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
-import { SmallButton } from '../small-button.tsx';
+import { SmallButton } from '../../ui/small-button.tsx';
 import styles from '../parts.module.css';
 
 interface SuppliersSectionProps {

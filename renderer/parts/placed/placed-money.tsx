@@ -3,7 +3,7 @@ import { useWords } from '../../ui/household.tsx';
 import { PaperLink } from '../../ui/paper-link.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
-import { SmallButton } from '../small-button.tsx';
+import { SmallButton } from '../../ui/small-button.tsx';
 import styles from '../parts.module.css';
 
 interface PlacedMoneyProps {

@@ -7,7 +7,7 @@ import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
 import { packWords } from '../../ui/amount-words.ts';
-import { doChange } from '../do-change.ts';
+import { doChange } from '../../ui/do-change.ts';
 import { PartsTable } from '../parts-table.tsx';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { PlacedMoney } from './placed-money.tsx';

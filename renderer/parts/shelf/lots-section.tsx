@@ -9,7 +9,7 @@ import { amountWords } from '../../ui/amount-words.ts';
 import { PartsTable } from '../parts-table.tsx';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { ShownMore } from '../shown-more.tsx';
-import { SmallButton } from '../small-button.tsx';
+import { SmallButton } from '../../ui/small-button.tsx';
 import { inUseOrder } from './use-order.ts';
 import styles from '../parts.module.css';
 import tones from '../../ui/tones.module.css';

@@ -4,11 +4,11 @@ import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
-import { doChange } from '../do-change.ts';
+import { doChange } from '../../ui/do-change.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
-import { SmallButton } from '../small-button.tsx';
+import { SmallButton } from '../../ui/small-button.tsx';
 import { tasksByCar } from './tasks-by-car.ts';
-import { useCars } from '../use-cars.ts';
+import { useCars } from '../../ui/use-cars.ts';
 import styles from '../parts.module.css';
 import tones from '../../ui/tones.module.css';
 

@@ -1,6 +1,6 @@
-import { useAsk } from '../ui/use-ask.ts';
-import type { Choice } from '../ui/household-choices.ts';
-import { useWords } from '../ui/household.tsx';
+import { useAsk } from './use-ask.ts';
+import type { Choice } from './household-choices.ts';
+import { useWords } from './household.tsx';
 
 /** The cars as choices, by name; empty until they are known. */
 export function useCars(): Choice[] {
