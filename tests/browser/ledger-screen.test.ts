@@ -78,7 +78,7 @@ describe.skipIf(chromiumHere === null)('the Ledger screen', () => {
     await card.getByText('not quoted').first().waitFor();
     await card.getByRole('button', { name: /^Remove/ }).press('Enter');
     await page.getByText('The quote is taken away.').waitFor();
-    expect(await card.count()).toBe(0);
+    await expect.poll(() => card.count()).toBe(0);
   });
 
   test('ahead: two years of one car by quarter, with what is planned and what is in no sum', async () => {
