@@ -39,6 +39,6 @@ export function CostsSection({ view }: { readonly view: CarView }) {
 }
 
 function kindWords(kind: string): string {
-  const key = `cost.${kind}`;
+  const key = `ledger-kind.${kind}`;
   return isWordKey(key) ? tell(key) : kind;
 }

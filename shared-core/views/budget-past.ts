@@ -25,13 +25,14 @@ const LEAST_LAGS = 5;
 
 /** What the work of a record cost: its lines without tools and deposits, or its printed total where it has no lines; and what it took off the shelf, at what that had cost. Null where nothing is said. */
 export function landedCost(facts: Facts, record: WorkRecord): number | null {
-  const lines = record.costs.filter((line) => !NOT_OF_THE_JOB.has(line.kind));
-  const paid = record.costs.length === 0 ? record.printedTotalMinor : lines.reduce((sum, line) => sum + line.amountMinor, 0);
   const taken = record.lotsUsed.map(({ lot: id, quantity }) => {
     const lot = facts.get(lots, id);
     return lot?.paidMinor == null ? null : (lot.paidMinor * quantity) / lot.quantity;
   });
   const known = taken.filter((one) => one !== null);
+  // What came off the shelf is in what the lots cost; its line counts only where nobody knows that.
+  const lines = record.costs.filter((line) => !NOT_OF_THE_JOB.has(line.kind) && (line.kind !== 'shelf' || known.length === 0));
+  const paid = record.costs.length === 0 ? record.printedTotalMinor : lines.reduce((sum, line) => sum + line.amountMinor, 0);
   if (paid === null && known.length === 0) return null;
   return Math.max(0, Math.round((paid ?? 0) + known.reduce((sum, minor) => sum + minor, 0)));
 }

@@ -3,7 +3,6 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { intervalSchema, type Interval } from '../care/limit.ts';
 import { obligations, obligationSchema } from '../care/obligation.ts';
-import { renewals } from '../care/renewal.ts';
 import { serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
 import { underSevereUse } from '../care/severe-use.ts';
 import { carSchema, type Car } from '../fleet/car.ts';
@@ -16,8 +15,9 @@ import { useChangeSchema } from '../fleet/use-change.ts';
 import { vinChecks } from '../fleet/vin.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
-import { costByYear, totalOf } from '../ledger/cost-by-year.ts';
-import { ownMoney } from '../ledger/own-money.ts';
+import { householdAccount } from '../ledger/household-account.ts';
+import { toldCost } from '../ledger/record-account.ts';
+import { costsByYear, costsOfCar } from '../ledger/years.ts';
 import { ownRecords } from '../records/earlier-things.ts';
 import { observationSchema } from '../records/observation.ts';
 import { papers, paperSchema } from '../records/paper.ts';
@@ -106,7 +106,6 @@ export const showCar = ask({
 
 function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 'today' | 'currency' | 'locale'> {
   const { car, use } = care;
-  const own = ownMoney(facts);
   return {
     car,
     vinChecks: car.vin === null ? null : vinChecks(car.vin),
@@ -131,7 +130,7 @@ function wholeCar(facts: Facts, care: CarCare, today: LocalDate): Omit<CarView, 
     recalls: recallViews(facts, car.id, today),
     allowances: allowanceViews(facts, car, care.use, today),
     papers: papersOfCar(facts, car.id).flatMap((id) => facts.get(papers, id) ?? []),
-    costs: costByYear(care.records.filter((one) => own(one, one.date)), facts.ofCar(renewals, car.id).filter((one) => own(one, one.on))).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
+    costs: costsByYear(costsOfCar(householdAccount(facts, today), car.id).filter((cost) => cost.kind !== 'fuel')).map((cost) => ({ ...cost, byKind: { ...cost.byKind } })),
   };
 }
 
@@ -153,7 +152,7 @@ function recordsOf(facts: Facts, care: CarCare): CarView['records'] {
     const earlier = care.earlier.get(record.id) ?? null;
     const enteredAt = earlier?.entered ?? stamp?.firstAt ?? '';
     return {
-      record, enteredAt, written: writtenWhen(record, enteredAt), amended: stamp !== undefined && stamp.seq !== stamp.firstSeq, totalMinor: totalOf(record),
+      record, enteredAt, written: writtenWhen(record, enteredAt), amended: stamp !== undefined && stamp.seq !== stamp.firstSeq, totalMinor: toldCost(record),
       earlier: earlier === null ? null : { currency: earlier.currency, withheld: [...earlier.withheld] },
     };
   });

@@ -6,7 +6,7 @@ import { cars } from '../fleet/car.ts';
 import { findHousehold } from '../fleet/find-car.ts';
 import { readings, readingSchema } from '../fleet/reading.ts';
 import type { Facts } from '../journal/facts.ts';
-import { totalOf } from '../ledger/cost-by-year.ts';
+import { toldCost } from '../ledger/record-account.ts';
 import { lots } from '../parts/lot.ts';
 import { parts } from '../parts/part.ts';
 import { earlierThings, type EarlierThing } from '../records/earlier-things.ts';
@@ -76,7 +76,7 @@ export function recordView(facts: Facts, record: WorkRecord, versions: readonly 
     currency: household.value.currency,
     car: { id: car.id, name: car.name, unit: car.unit },
     record,
-    totalMinor: totalOf(record),
+    totalMinor: toldCost(record),
     enteredAt,
     written: writtenWhen(record, enteredAt),
     reading: record.reading === null ? null : facts.get(readings, record.reading),

@@ -33,6 +33,13 @@ describe("an order's money", () => {
       case: 'and when the money has come', state: (made: MemoryHousehold) => [receive(made, 10), made.must('order.return', { id: 'r1', order: 'o1', lines: [{ line: 'line-1', packs: 2 }] }), made.must('order.refund', { return: 'r1', minor: 2200 })],
       paid: 9300, balances: { 'on-the-shelf': 8400, deposits: 800 }, gone: 100,
     },
+    { case: 'two came damaged and are not settled', state: (made: MemoryHousehold) => [receive(made, 8), receive(made, 2, { found: 'damaged' })], paid: 11_500, balances: { 'on-the-shelf': 8400, deposits: 800, 'to-come-back': 2200 }, gone: 100 },
+    { case: 'two came damaged and others come for them', state: (made: MemoryHousehold) => [receive(made, 8), receive(made, 2, { found: 'damaged', again: true })], paid: 11_500, balances: { 'on-the-shelf': 8400, deposits: 800, 'on-the-way': 2300 }, gone: 0 },
+    { case: 'two never come: what was not paid for them is not counted', state: (made: MemoryHousehold) => [receive(made, 8), receive(made, 2, { found: 'not-coming' })], paid: 9300, balances: { 'on-the-shelf': 8400, deposits: 800 }, gone: 100 },
+    {
+      case: 'two never come and their money is claimed: then it had been paid', state: (made: MemoryHousehold) => [receive(made, 8), receive(made, 2, { found: 'not-coming' }), made.must('order.return', { id: 'r1', order: 'o1', lines: [{ line: 'line-1', packs: 2, what: 'claim' }] })],
+      paid: 11_500, balances: { 'on-the-shelf': 8400, deposits: 800, 'to-come-back': 2200 }, gone: 100,
+    },
   ])('$case', ({ state, paid, balances, gone }) => {
     const made = ordered();
     state(made);

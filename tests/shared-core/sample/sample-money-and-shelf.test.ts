@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { directSolver } from '../../../electron/solver/highs-instance.ts';
 import type { ReplyOf } from '../../../shared-core/contract/contract.ts';
-import { renewals } from '../../../shared-core/care/renewal.ts';
 import { lots } from '../../../shared-core/parts/lot.ts';
 import { offers } from '../../../shared-core/parts/offer.ts';
 import { parts } from '../../../shared-core/parts/part.ts';
@@ -36,10 +35,10 @@ describe('money', () => {
     expect(off).toEqual([{ id: 'pip-service-2', difference: 1 }, { id: 'alder-brakes-2', difference: 1 }]);
   });
 
-  test("each car's years add up to its records and renewals, to the last minor unit, and each year to its kinds", () => {
+  test("each car's years are those of the ledger without fuel, and each year adds up to its kinds", () => {
+    const ledger = sample.ask('ledger.show', {});
     for (const car of cars) {
-      const paid = sample.household.facts.ofCar(renewals, car.car.id).map((renewal) => renewal.paidMinor ?? 0);
-      expect(sum(car.costs.map((year) => year.totalMinor))).toBe(sum(car.records.map((one) => one.totalMinor)) + sum(paid));
+      expect(sum(car.costs.map((year) => year.totalMinor))).toBe(ledger.cars.find((one) => one.car === car.car.id)?.totalMinor);
       for (const year of car.costs) expect(sum(Object.values(year.byKind))).toBe(year.totalMinor);
     }
   });
