@@ -13,6 +13,7 @@ export function intervalWords({ first, repeat }: Item['interval'], words: Househ
 
 function limitWords({ months, distance }: Limit, words: HouseholdWords): string {
   const far = distance === null ? '' : words.distance(distance.value, distance.unit);
+  if (months === null && distance === null) return tell('interval.once');
   if (months === null) return tell('interval.distance', { distance: far });
   return distance === null ? tell('interval.months', { n: months }) : tell('interval.both', { n: months, distance: far });
 }

@@ -45,6 +45,9 @@ const FIVE_YEARS_OF_DAYS = 1826;
 /** What an item of unknown history has. */
 export const UNKNOWN_WINDOW: DueWindow = { state: 'unknown', earliest: null, likely: null, latest: null, arrangeFrom: null, limb: null, lateBy: null };
 
+/** What an item that is done once has: it falls due at no time. */
+export const ONCE_WINDOW: DueWindow = { ...UNKNOWN_WINDOW, state: 'ahead' };
+
 /**
  * The due window: at each of early, likely and late the earliest of the limbs. Exact for one uncertain limb; for two it
  * assumes that they move together.

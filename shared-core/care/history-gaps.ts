@@ -3,7 +3,7 @@ import type { LocalDate } from '../calendar/local-date.ts';
 import { fromTyped } from '../units/distance.ts';
 import type { Car } from '../fleet/car.ts';
 import type { Completion } from './completion.ts';
-import type { Limit } from './limit.ts';
+import { isOnce, type Limit } from './limit.ts';
 import type { ServiceItem } from './service-item.ts';
 
 /** Something missing in the history of an item. */
@@ -15,11 +15,12 @@ export type HistoryGap =
 
 /**
  * What is missing in an item's history: the time before the first record where nobody knows it, and every stretch between
- * two completions, or from the last to `now`, that is longer than the interval by a whole month or more, or by distance.
+ * two completions, or from the last to `now`, that is longer than the interval by a whole month or more, or by distance. What is done once misses nothing.
  *
  * @example historyGaps(item, car, completions, null) //=> [{ kind: 'months', from, to, months: 31, limit: 24 }]
  */
 export function historyGaps(item: ServiceItem, car: Car, completions: readonly Completion[], now: Completion | null): readonly HistoryGap[] {
+  if (isOnce(item.interval)) return [];
   const [first] = completions;
   const last = completions.at(-1);
   const before = beforeFirst(item, car, first ?? null);

@@ -3,12 +3,13 @@ import { dateSchema } from '../calendar/date-schema.ts';
 import { cars } from '../fleet/car.ts';
 import { refers } from '../journal/entry-kind.ts';
 import { factEntry } from '../journal/fact-entry.ts';
+import { factRemoval } from '../journal/fact-removal.ts';
 import { family } from '../journal/family.ts';
 import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
 import { priceSchema } from '../units/money.ts';
 import { quantitySchema } from '../units/quantity.ts';
-import { intervalSchema } from './limit.ts';
+import { itemIntervalSchema } from './limit.ts';
 import { itemMeasureSchema } from './wear-limit.ts';
 
 /** From what the next date is counted. */
@@ -36,7 +37,8 @@ export const serviceItemSchema = z.strictObject({
   work: z.enum(['replace', 'check']),
   /** What waiting too long harms. */
   harm: z.enum(['safety', 'damage', 'comfort']),
-  interval: intervalSchema,
+  /** What is done once has none: it is due at no time. */
+  interval: itemIntervalSchema,
   anchor: anchorSchema,
   history: historySchema,
   /** A date printed on the thing itself, after which it is not to be used. */
@@ -66,3 +68,5 @@ export const serviceItemSet = factEntry('service-item-set', serviceItems, {
   // Specifications belong to a later stage, so they are named by their family.
   refersTo: (item) => [...refers(cars, item.car), ...item.needs.map((need) => ({ family: 'specification', id: need.specification }))],
 });
+/** Only what was to be done once, and was not, is taken away again. */
+export const serviceItemRemoved = factRemoval('service-item-removed', serviceItems);

@@ -4,6 +4,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { intervalSchema } from './limit.ts';
 import { serviceItems, serviceItemSchema, serviceItemSet, type ServiceItem } from './service-item.ts';
 import { checkItemMeasure } from './set-wear-limit.ts';
 
@@ -15,7 +16,7 @@ const addRequest = z.strictObject({
   work: shape.work.default('replace'),
   harm: shape.harm.default('damage'),
   /** The repeat interval; the first one is the same unless given. */
-  interval: z.strictObject({ first: shape.interval.shape.first.optional(), repeat: shape.interval.shape.repeat }),
+  interval: z.strictObject({ first: intervalSchema.shape.first.optional(), repeat: intervalSchema.shape.repeat }),
   anchor: shape.anchor.default({ kind: 'completion' }),
   history: shape.history.default('unknown'),
   printedDate: shape.printedDate.default(null),
@@ -46,7 +47,7 @@ export const addItem = change({
 
 /** Changes a service item: only the fields given. */
 export const changeItem = change({
-  request: z.strictObject({ ...serviceItemSchema.omit({ car: true }).partial().shape, id: shape.id }),
+  request: z.strictObject({ ...serviceItemSchema.omit({ car: true }).partial().shape, id: shape.id, interval: intervalSchema.optional() }),
   reply: z.object({ item: serviceItemSchema }),
   decide: (facts, request) => {
     const now = facts.get(serviceItems, request.id);

@@ -3,7 +3,7 @@ import { distanceAllowanceRemoved, distanceAllowanceSet } from '../care/distance
 import { obligationSet } from '../care/obligation.ts';
 import { recallSet } from '../care/recall.ts';
 import { renewalRecorded } from '../care/renewal.ts';
-import { serviceItemSet } from '../care/service-item.ts';
+import { serviceItemRemoved, serviceItemSet } from '../care/service-item.ts';
 import { servicePlanRemoved, servicePlanSet } from '../care/service-plan.ts';
 import { wearLimitSet } from '../care/wear-limit.ts';
 import { cardFigureCleared, cardFigureSet } from '../fleet/card-figure.ts';
@@ -62,12 +62,13 @@ import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, paperRedacted, redactionRemoved, workRecorded, workAmended, observationNoted, observationAmended];
+const LEDGER_KINDS: readonly AnyEntryKind[] = [ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved];
 
 const LEDGER_KINDS: readonly AnyEntryKind[] = [ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved, heldQuoteSet, heldQuoteRemoved];
 
 const ALL: readonly AnyEntryKind[] = [
   cardFigureSet, cardFigureCleared, servicePlanSet, servicePlanRemoved, intakeAnswered, recallSet, distanceAllowanceSet, distanceAllowanceRemoved,
-  householdSet, carSet, carLeft, carCameBack, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, obligationSet, renewalRecorded,
+  householdSet, carSet, carLeft, carCameBack, readingRecorded, instrumentReplaced, layUpSet, layUpRemoved, useChangeSet, useChangeRemoved, serviceItemSet, serviceItemRemoved, obligationSet, renewalRecorded,
   wheelSet, wheelMoved, measurementTaken, wearLimitSet,
   specificationSet, partSet, preferenceSet, preferenceRemoved, neverMixSet, neverMixRemoved, numberSuperseded, supersededRemoved, supplierSet, offerSet, partsSettingsSet, lotSet,
   orderSet, deliveryRecorded, orderReturned, shelfTaken, stockTaken, wasteKept, toolSet, toolRemoved, taskToolsSet,

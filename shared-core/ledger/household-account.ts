@@ -13,7 +13,7 @@ import { ownMoney } from './own-money.ts';
 import { joined, NO_MONEY, sumOf, type Account, type CostKind } from './posting.ts';
 import { recordAccount } from './record-account.ts';
 import { toolAccount } from './tool-account.ts';
-import { wishes } from './wish.ts';
+import { lotsAside } from './wish-aside.ts';
 import { recordSides } from './wish-side.ts';
 import { yearlyFuels, type YearlyFuel } from './yearly-fuel.ts';
 
@@ -39,7 +39,7 @@ function recordAccounts(facts: Facts, records: readonly WorkRecord[]): readonly 
 function shelfAccounts(facts: Facts): readonly Account[] {
   const sides = recordSides(facts);
   const stories = lotStories(facts);
-  const aside = new Map(facts.all(wishes).flatMap((wish) => wish.lots.map((lot) => [lot, wish.id] as const)));
+  const aside = lotsAside(facts);
   const ofLots = facts.all(lots).map((lot) => ({
     lot,
     account: lotAccount(lot, stories.get(lot.id) ?? NOTHING_WENT, { ofRecord: (record, part) => sides(record).ofPart(part), wish: aside.get(lot.id) ?? null }),

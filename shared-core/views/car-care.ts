@@ -1,6 +1,7 @@
 import type { LocalDate } from '../calendar/local-date.ts';
-import { dueWindow, UNKNOWN_WINDOW, type DueWindow } from '../care/due-window.ts';
+import { dueWindow, ONCE_WINDOW, UNKNOWN_WINDOW, type DueWindow } from '../care/due-window.ts';
 import type { Completion } from '../care/completion.ts';
+import { isOnce } from '../care/limit.ts';
 import { limitTarget, type LimitTarget } from '../care/limit-target.ts';
 import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
@@ -82,7 +83,7 @@ function distanceDates(use: CarUse, metres: Metres): DueSpan<LocalDate> | null {
 
 function windowOf(item: ServiceItem, target: LimitTarget | null, use: CarUse, wear: ItemWear | null, today: LocalDate, noticeDays: number): DueWindow {
   const metres = target?.metres ?? null;
-  if (!intervalCounts(item, target, use) && wear?.span.earliest == null) return UNKNOWN_WINDOW;
+  if (!intervalCounts(item, target, use) && wear?.span.earliest == null) return isOnce(item.interval) ? ONCE_WINDOW : UNKNOWN_WINDOW;
   return dueWindow({
     today,
     time: target?.date ?? null,

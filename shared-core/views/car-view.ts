@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
-import { intervalSchema, type Interval } from '../care/limit.ts';
+import { intervalSchema, isOnce, type Interval } from '../care/limit.ts';
 import { obligations, obligationSchema } from '../care/obligation.ts';
 import { serviceItemSchema, type ServiceItem } from '../care/service-item.ts';
 import { underSevereUse } from '../care/severe-use.ts';
@@ -141,8 +141,9 @@ function learnedOf(item: ServiceItem, { records, earlier }: CarCare): CarView['i
 }
 
 /** What is counted from a date of its own is counted in whole steps, however hard the use. */
-function severeInterval({ anchor, interval: { first, repeat } }: ServiceItem, { severeUse }: Car): Interval | null {
-  return severeUse === 1 || anchor.kind !== 'completion' ? null : { first: underSevereUse(first, severeUse), repeat: underSevereUse(repeat, severeUse) };
+function severeInterval({ anchor, interval }: ServiceItem, { severeUse }: Car): Interval | null {
+  const { first, repeat } = interval;
+  return severeUse === 1 || anchor.kind !== 'completion' || isOnce(interval) ? null : { first: underSevereUse(first, severeUse), repeat: underSevereUse(repeat, severeUse) };
 }
 
 function recordsOf(facts: Facts, care: CarCare): CarView['records'] {

@@ -1,6 +1,7 @@
 import { assertNever, must } from '../result/assert.ts';
 import type { DueWindow } from '../care/due-window.ts';
 import type { LimitTarget } from '../care/limit-target.ts';
+import { isOnce } from '../care/limit.ts';
 import type { ServiceItem } from '../care/service-item.ts';
 import type { Car } from '../fleet/car.ts';
 import type { CarUse } from '../fleet/car-usage.ts';
@@ -10,6 +11,7 @@ import { instrumentAt, presentInstrument, shownWhenReached } from './odometer-sh
 /** Why an item stands where it stands: which limb governs, and from what it is counted. `wear`: why, if it is by wear. */
 export function dueReason(item: ServiceItem, car: Car, use: CarUse, target: LimitTarget | null, window: DueWindow, wear: Message | null): Message {
   if (window.state === 'unknown') return unknownReason(item, use, target);
+  if (window.limb === null && isOnce(item.interval)) return { key: 'reason-once', values: {} };
   if (window.limb === null || (window.limb === 'distance' && window.earliest === null)) return { key: 'reason-not-foreseeable', values: valuesOf(car, use, target) };
   switch (window.limb) {
     case 'printed-date':

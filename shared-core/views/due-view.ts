@@ -13,6 +13,7 @@ import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 import { allowanceViews, allowanceViewSchema } from './allowance-view.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
+import { isCaredFor } from './cared-for.ts';
 import { doubtfulViews, doubtfulViewSchema } from './doubtful-view.ts';
 import { followUpViews, followUpViewSchema } from './follow-ups.ts';
 import { LEAST_NOTICE_DAYS, leadTimes } from './notice-days.ts';
@@ -93,7 +94,7 @@ export function carDue(facts: Facts, care: CarCare, today: LocalDate): CarDue {
     id: car.id,
     name: car.name,
     odometer: odometerShown(car, use, today),
-    windows: care.items.map((one) => windowView(one, car.unit)).sort(bySoonest),
+    windows: care.items.filter(isCaredFor).map((one) => windowView(one, car.unit)).sort(bySoonest),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0)),
     doubtful: doubtfulViews(use, car.unit),
     allowances: allowanceViews(facts, car, use, today).filter((one) => one.state !== 'ended'),

@@ -18,6 +18,7 @@ import { METRES_IN } from '../units/distance.ts';
 import { allowanceViews, type AllowanceView } from './allowance-view.ts';
 import { roughly } from './allowance-words.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
+import { isCaredFor } from './cared-for.ts';
 import { obligationView, windowView } from './due-view.ts';
 import { followUpViews } from './follow-ups.ts';
 import type { HistoryChoice } from './history-choice.ts';
@@ -57,7 +58,8 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
       text: `Instrument replaced on ${sayDate(date)}; the new one began at ${sayNumber(Math.round(firstShown / METRES_IN[unit]))} ${unit}${estimated ? '; the distance until then is estimated' : ''}.`,
     })),
     readings: facts.ofCar(readings, car.id).filter((one) => isShown(one.date)).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
-    items: care.items.map((one) => itemOf(one, care, period, nowOf(facts, care, today))),
+    // What was only meant to be done once is no part of the history until it is.
+    items: care.items.filter((one) => isCaredFor(one) || one.completions.length > 0).map((one) => itemOf(one, care, period, nowOf(facts, care, today))),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
     recalls: recallViews(facts, car.id, today).filter((one) => isToldOf(settledOn(one.recall))).map((one) => recallOf(one, withheld)),
     warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
@@ -96,8 +98,8 @@ function itemOf(one: ItemCare, { car }: CarCare, period: PackPeriod, now: Comple
     interval: sayInterval(one.item.interval),
     lastDone: completions.at(-1)?.date ?? null,
     timesDone: completions.length,
-    state: say({ key: `state-${window.state}`, values: {} }),
-    due: window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
+    state: say({ key: isCaredFor(one) ? `state-${window.state}` : 'state-once', values: {} }),
+    due: !isCaredFor(one) ? '' : window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
     late: window.state === 'late',
     notShown: [...(period.from === null ? [] : [`not shown before ${sayDate(period.from)}`]), ...(period.to === null ? [] : [`not shown after ${sayDate(period.to)}`])],
     gaps: gaps.filter(isTold).map((gap) => sayGap(gap, car.unit)),

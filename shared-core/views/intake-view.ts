@@ -16,6 +16,7 @@ import { compareNames } from '../result/compare-names.ts';
 import { ok, type Message } from '../result/result.ts';
 import { say } from '../result/words/say.ts';
 import { careOf, type CarCare, type ItemCare } from './car-care.ts';
+import { isCaredFor } from './cared-for.ts';
 import { intakeAdvice, notDueBefore, type IntakeKnowledge } from './intake-advice.ts';
 import { leadTimes } from './notice-days.ts';
 
@@ -79,7 +80,7 @@ type AdvisedItem = IntakeItem & { readonly when: 'now' | 'look' | 'wait' };
 function itemsOf(facts: Facts, care: CarCare, today: LocalDate): readonly AdvisedItem[] {
   const answers = new Map(facts.ofCar(intakeAnswers, care.car.id).map((answer) => [answer.item, answer]));
   const known: KnownDistance = { points: care.use.points, usage: care.use.usage, firstRegistered: care.car.firstRegistered };
-  return care.items.map((one) => itemOf(care, one, answers.get(one.item.id) ?? null, known, today)).sort(bySafetyFirst);
+  return care.items.filter(isCaredFor).map((one) => itemOf(care, one, answers.get(one.item.id) ?? null, known, today)).sort(bySafetyFirst);
 }
 
 function itemOf(care: CarCare, one: ItemCare, answer: IntakeAnswer | null, known: KnownDistance, today: LocalDate): AdvisedItem {
@@ -126,7 +127,7 @@ function missingOf(facts: Facts, { car, use, items }: CarCare): readonly Message
     use.points.length === 0 ? 'intake-no-reading' : null,
     car.firstRegistered === null ? 'intake-no-registration' : null,
     car.keptSince === null && items.some(({ item }) => item.anchor.kind === 'completion' && item.history !== 'never-done') ? 'intake-no-purchase' : null,
-    items.length === 0 ? 'intake-no-items' : null,
+    !items.some(isCaredFor) ? 'intake-no-items' : null,
     facts.ofCar(obligations, car.id).length === 0 ? 'intake-no-obligations' : null,
   ];
   return missing.flatMap((key) => (key === null ? [] : [{ key, values: {} }]));

@@ -14,6 +14,7 @@ import type { PlanSettings } from '../sessions/plan-settings.ts';
 import { taskKey } from '../sessions/task-ref.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
+import { isCaredFor } from './cared-for.ts';
 import { ownMinutes } from './own-minutes.ts';
 import { garagePrice, homePrice, type PriceBook } from './price-book.ts';
 
@@ -34,7 +35,7 @@ export interface TaskSources {
 
 /** Everything that could be done once on a car: its items with a due date, its tests, and whatever is pinned. */
 export function tasksOfCar(sources: TaskSources, care: CarCare): readonly HouseholdTask[] {
-  const items = care.items.filter((one) => one.window.state !== 'unknown' || sources.pinned.has(taskKey({ kind: 'item', id: one.item.id })));
+  const items = care.items.filter((one) => (one.window.state !== 'unknown' && isCaredFor(one)) || sources.pinned.has(taskKey({ kind: 'item', id: one.item.id })));
   const tests = sources.facts.ofCar(obligations, care.car.id).filter((one) => one.kind === 'roadworthiness-test' || sources.pinned.has(taskKey({ kind: 'obligation', id: one.id })));
   return [...items.map((one) => itemTask(sources, care, one)), ...tests.map((one) => testTask(sources, care, one))];
 }

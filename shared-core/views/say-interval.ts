@@ -1,4 +1,4 @@
-import type { Interval, Limit } from '../care/limit.ts';
+import { isOnce, type Interval, type Limit } from '../care/limit.ts';
 import type { HistoryGap } from '../care/history-gaps.ts';
 import { sayDate, sayNumber } from '../result/words/say.ts';
 import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
@@ -6,7 +6,9 @@ import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 /**
  * An interval in words. @example sayInterval({ first: {36 months}, repeat: {24 months} }) //=> 'first 36 months, then every 24 months'
  */
-export function sayInterval({ first, repeat }: Interval): string {
+export function sayInterval(interval: Interval): string {
+  if (isOnce(interval)) return 'once';
+  const { first, repeat } = interval;
   const again = sayLimit(repeat);
   const once = sayLimit(first);
   return once === again ? `every ${again}` : `first ${once}, then every ${again}`;

@@ -17,6 +17,7 @@ import { showPlanning } from './planning-view.ts';
 import { listLeft, showLeaving } from './leaving-view.ts';
 import { listPackPapers } from './pack-papers-view.ts';
 import { tryPlan } from './plan-try.ts';
+import { putAsideForWish } from './put-aside-for-wish.ts';
 import { showQuotes } from './quotes-view.ts';
 import { enteringRecord } from './record-entering-view.ts';
 import { showReminders } from './reminders-view.ts';
@@ -24,8 +25,9 @@ import { showSessions } from './sessions-view.ts';
 import { showSheetEditing } from './sheet-editing-view.ts';
 import { showYard } from './yard-view.ts';
 
-/** One question for each screen and command. */
+/** One question for each screen and command; and the one change that must know what is late. */
 export const viewOperations = {
+  'wish.put-aside': putAsideForWish,
   'yard.show': showYard,
   'calendar.show': showCalendar,
   'car.show': showCar,

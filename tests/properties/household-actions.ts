@@ -33,7 +33,7 @@ export interface Kept {
   readonly tasks: readonly { readonly kind: string; readonly id: string }[];
 }
 
-export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste' | 'followUp' | 'value' | 'photo' | 'quote';
+export type Named = 'car' | 'reading' | 'item' | 'obligation' | 'specification' | 'part' | 'supplier' | 'lot' | 'record' | 'observation' | 'paper' | 'session' | 'offer' | 'order' | 'return' | 'tool' | 'waste' | 'followUp' | 'value' | 'photo' | 'quote' | 'wish';
 
 /** A day of the six years before 2026-11-25. */
 const dayOf = (n: number) => new Date(Date.UTC(2020, 11, 1) + (n % 2180) * 86_400_000).toISOString().slice(0, 10);
@@ -108,7 +108,7 @@ const CALLS = {
   'set parts settings': (_made, { a }) => ({ operation: 'parts-settings.set', request: { staleAfterDays: 1 + (a % 400) } }),
   'open lot': ({ ids }, { a, b }) => ({ operation: 'lot.open', request: { lot: one(ids.lot, a), on: dayOf(b), keepsOpenedDays: b % 2 === 0 ? null : 30 } }),
   'move lot': ({ ids }, { a, b }) => ({ operation: 'lot.move', request: { lot: one(ids.lot, a), where: `place ${b % 4}` } }),
-  'use lot': ({ ids }, { a, b, c }) => ({ operation: 'lot.use', request: { lot: one(ids.lot, a), quantity: 0.25 + (c % 4), on: dayOf(b), car: c % 2 === 0 ? one(ids.car, c) : null, sure: b % 2 === 0 } }),
+  'use lot': ({ ids }, { a, b, c }) => ({ operation: 'lot.use', request: { lot: latest(ids.lot, a), quantity: 0.25 + (c % 2), on: dayOf(b), car: c % 2 === 0 ? one(ids.car, c) : null, sure: b % 2 === 0 } }),
   'discard lot': ({ ids }, { a, b }) => ({ operation: 'lot.discard', request: { lot: one(ids.lot, a), where: 'drum', on: dayOf(b) } }),
   'take stock': ({ ids }, { a, b, c }) => ({ operation: 'stock.take', request: { on: dayOf(b), lines: [{ lot: one(ids.lot, a), counted: c % 5 }] } }),
   'place order': ({ ids }, { a, b, c }) => ({ operation: 'order.place', request: { id: id('order', c), supplier: one(ids.supplier, a), placedOn: dayOf(b), sure: true, lines: [{ part: one(ids.part, c), packs: 1 + (b % 4), quantity: 2, priceMinor: b % 5000, depositMinor: c % 3 === 0 ? 100 : 0, for: [] }] } }),
@@ -116,7 +116,7 @@ const CALLS = {
   'receive order': ({ ids }, { a, b, c }) => ({ operation: 'order.receive', request: { order: latest(ids.order, a), lines: c % 4 !== 0 ? null : [{ line: 'line-1', packs: 1, found: ['good', 'damaged', 'wrong', 'not-coming'][b % 4], again: c % 3 === 0 }], papers: some(ids.paper, b) } }),
   'cancel order': ({ ids }, { a }) => ({ operation: 'order.cancel', request: { order: one(ids.order, a) } }),
   'return order': ({ ids }, { a, b }) => ({ operation: 'order.return', request: { order: latest(ids.order, a), lines: [{ line: 'line-1', packs: 1, what: b % 4 === 0 ? 'deposit' : 'goods' }], sure: true } }),
-  'refund': ({ ids }, { a, b }) => ({ operation: 'order.refund', request: { return: latest(ids.return, a), minor: b % 900 } }),
+  'refund': ({ ids }, { a, b }) => ({ operation: 'order.refund', request: { return: latest(ids.return, a), minor: 1 + (b % 900) } }),
   'set tool': (_made, { a, b }) => ({ operation: 'tool.set', request: { id: `tool-${a % 4}`, name: `Tool ${a % 4}`, state: b % 2 === 0 ? 'missing' : 'borrowed', ...(b % 2 === 0 ? {} : { lender: 'a neighbour', until: aheadOf(b) }) } }),
   'remove tool': (_made, { a }) => ({ operation: 'tool.remove', request: { id: `tool-${a % 4}` } }),
   'set task tools': ({ ids }, { a, b }) => ({ operation: 'task-tools.set', request: { item: one(ids.item, a), tools: some(ids.tool, b) } }),
@@ -179,6 +179,14 @@ const CALLS = {
   'came back': (made, { a, b, c }) => ({ operation: 'booking.came-back', request: { session: garageOne(made, a).id, doneOn: '2026-11-25', lines: c % 2 === 0 ? [] : [{ as: 'done-unasked', text: 'a bulb', chargedMinor: b % 900 }], chargedMinor: b % 90_000 } }),
   'drop booking': (made, { a, b }) => ({ operation: 'booking.drop', request: { session: garageOne(made, a).id, why: ['declined', 'cancelled'][b % 2] } }),
   'put off follow-up': ({ ids }, { a, b, c }) => ({ operation: 'follow-up.put-off', request: { followUp: latest(ids.followUp, a), dueOn: c % 3 === 0 ? null : aheadOf(1 + (b % 59)), after: c % 2 === 0 ? { value: 50 + (b % 2000), unit: 'km' } : null } }),
+  'wish for': ({ ids }, { a, b, c }) => ({ operation: 'wish.set', request: { id: `wish-${c % 5}`, car: one(ids.car, a), name: `Wish ${b % 9}`, needs: some(ids.specification, b).map((specification) => ({ specification, quantity: 1 + (c % 3) })), place: b % 4 === 0 ? 'garage' : 'home', others: c % 3 === 0 ? [{ text: 'a loom', priceMinor: b % 2 === 0 ? null : b % 900 }] : [] } }),
+  'rank wishes': ({ ids }, { a }) => ({ operation: 'wish.rank', request: { wishes: ids.wish.length === 0 ? ['nothing'] : ids.wish.map((_each, at) => one(ids.wish, at + a)) } }),
+  'let a wish go': ({ ids }, { a }) => ({ operation: 'wish.let-go', request: { wish: one(ids.wish, a) } }),
+  'want a wish again': ({ ids }, { a }) => ({ operation: 'wish.want-again', request: { wish: one(ids.wish, a) } }),
+  'plan a wish': (made, { a, b }) => ({ operation: 'wish.plan', request: { wish: latest(made.ids.wish, a), session: b % 3 === 0 ? keptOne(made, a).id : null } }),
+  'unplan a wish': ({ ids }, { a }) => ({ operation: 'wish.unplan', request: { wish: latest(ids.wish, a) } }),
+  'remove a wish': ({ ids }, { a }) => ({ operation: 'wish.remove', request: { wish: one(ids.wish, a) } }),
+  'put aside for a wish': ({ ids }, { a, b }) => ({ operation: 'wish.put-aside', request: { wish: one(ids.wish, a), lots: b % 3 === 0 ? [] : some(ids.lot, b) } }),
   'withdraw the last': ({ undo }) => ({ operation: 'entry.withdraw', request: { entries: undo.at(-1) ?? [0], why: 'a slip' } }),
   'withdraw': ({ undo }, { a, b }) => ({ operation: 'entry.withdraw', request: { entries: [...new Set([...(undo[a % undo.length] ?? [0]), ...(b % 4 === 0 ? (undo[b % undo.length] ?? []) : [])])] } }),
 } as const satisfies Record<string, (made: Made, action: Action) => Call>;
@@ -196,16 +204,19 @@ const AT_WORK = [
   'release tasks', 'move tasks', 'close session', 'ask a garage', 'ask a garage', 'quote', 'quote', 'remove quote', 'book', 'book', 'came back', 'drop booking', 'add follow-up', 'put off follow-up', 'put off follow-up', 'write sheet', 'withdraw the last',
 ] as const satisfies readonly ActionKind[];
 const ONLY_AT_WORK: readonly ActionKind[] = ['begin work', 'tick', 'untick', 'read at a step', 'unread', 'time', 'find', 'photograph', 'drop photograph', 'release tasks', 'move tasks', 'close session', 'ask a garage', 'quote', 'remove quote', 'book', 'came back', 'drop booking', 'put off follow-up'];
-const KINDS = (Object.keys(CALLS) as readonly ActionKind[]).filter((kind) => !ONLY_AT_WORK.includes(kind));
+/** What is done about wishes. */
+const WISHING = ['wish for', 'wish for', 'rank wishes', 'let a wish go', 'want a wish again', 'plan a wish', 'plan a wish', 'unplan a wish', 'remove a wish', 'put aside for a wish', 'put aside for a wish'] as const satisfies readonly ActionKind[];
+const KINDS = (Object.keys(CALLS) as readonly ActionKind[]).filter((kind) => !ONLY_AT_WORK.includes(kind) && !(WISHING as readonly ActionKind[]).includes(kind));
 const number = fc.nat({ max: 1_000_000 });
 
-/** A life of a household: a few things to stand upon, then anything in any order, with work in sessions in between. */
+/** A life of a household: a few things to stand upon, then anything in any order, with work in sessions and wishes in between. */
 export function lives(longest: number): fc.Arbitrary<readonly Action[]> {
   const action = (kinds: readonly ActionKind[]) => fc.record({ kind: fc.constantFrom(...kinds), a: number, b: number, c: number });
   const start = (['add car', 'keep paper', 'set specification', 'set part', 'set supplier', 'add item', 'record reading'] as const).map((kind) => action([kind]));
   const rest = fc.array(action(KINDS), { minLength: longest / 2, maxLength: longest, size: 'max' });
   const work = fc.array(action(AT_WORK), { minLength: longest / 4, maxLength: longest / 2, size: 'max' });
-  return fc.tuple(fc.tuple(...start), rest, work).map(([first, all, worked]) => [...first, ...WORK_BEGUN, ...between(all, worked)]);
+  const wished = fc.array(action(WISHING), { minLength: longest / 12, maxLength: longest / 6, size: 'max' });
+  return fc.tuple(fc.tuple(...start), rest, work, wished).map(([first, all, worked, wishing]) => [...first, ...WORK_BEGUN, ...between(between(all, worked), wishing)]);
 }
 
 /** A garage, a session at home on which work was begun, and one at the garage. */

@@ -21,7 +21,7 @@ const NAMES: Readonly<Record<string, Named>> = {
   'car.add': 'car', 'reading.record': 'reading', 'item.add': 'item', 'obligation.add': 'obligation', 'specification.set': 'specification', 'part.set': 'part',
   'supplier.set': 'supplier', 'lot.set': 'lot', 'record.add': 'record', 'observation.note': 'observation', 'paper.keep': 'paper', 'session.keep': 'session', 'session.propose': 'session',
   'offer.set': 'offer', 'order.place': 'order', 'order.return': 'return', 'tool.set': 'tool', 'waste.keep': 'waste', 'follow-up.add': 'followUp',
-  'work.read': 'value', 'work.photo': 'photo', 'booking.quote': 'quote',
+  'work.read': 'value', 'work.photo': 'photo', 'booking.quote': 'quote', 'wish.set': 'wish',
 };
 const tally = new Map<string, { accepted: number; refused: number }>();
 
@@ -56,7 +56,7 @@ function keptIn(operation: string, value: Record<string, unknown>): readonly Kep
 }
 
 async function live(host: TestHost, actions: readonly Action[]): Promise<void> {
-  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [], offer: [], order: [], return: [], tool: [], waste: [], followUp: [], value: [], photo: [], quote: [] }, undo: [], kept: [], begun: [], carOf: {} };
+  let made: Made = { ids: { car: [], reading: [], item: [], obligation: [], specification: [], part: [], supplier: [], lot: [], record: [], observation: [], paper: [], session: [], offer: [], order: [], return: [], tool: [], waste: [], followUp: [], value: [], photo: [], quote: [], wish: [] }, undo: [], kept: [], begun: [], carOf: {} };
   await host.must('household.start', { unit: 'km' });
   for (const action of actions) {
     const call = callOf(made, action);
@@ -96,7 +96,7 @@ test(`what the tables hold is a replay of the journal: ${RUNS} lives from seed $
       const carIds = [...entries.filter((entry) => entry.kind === 'car-set').map((entry) => entry.subject.slice('car/'.length)), 'nothing'];
       expect(everything(facts, families, carIds)).toEqual(everything(replayed, families, carIds));
       expect(await host.must('household.examine', {})).toMatchObject({ entries: entries.length, faults: [] });
-      for (const view of ['yard.show', 'due.show', 'parts.show'] as const) expect(await host.call(view, {})).toMatchObject({ ok: true });
+      for (const view of ['yard.show', 'due.show', 'parts.show', 'ledger.show'] as const) expect(await host.call(view, {})).toMatchObject({ ok: true });
       await host.composed.close();
     }),
     { numRuns: RUNS, seed: SEED },

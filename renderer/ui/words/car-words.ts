@@ -45,6 +45,7 @@ export const CAR_WORDS = {
   'interval.months': { one: 'every {n} month', other: 'every {n} months' },
   'interval.distance': 'every {distance}',
   'interval.both': { one: 'every {n} month or {distance}', other: 'every {n} months or {distance}' },
+  'interval.once': 'once, and no more',
   'interval.first': '{repeat}; the first time {first}',
 
   'obligations.title': 'Obligations',

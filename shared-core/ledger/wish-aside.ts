@@ -1,0 +1,45 @@
+import type { Facts } from '../journal/facts.ts';
+import { parts } from '../parts/part.ts';
+import { leftOfLots } from '../records/shelf-left.ts';
+import { lots } from '../parts/lot.ts';
+import type { Wish } from './wish.ts';
+import { openWishes } from './wish-state.ts';
+
+/** The lots that are put aside, each with the wish that it is for. What is left of a lot when its wish has come true is free again. */
+export function lotsAside(facts: Facts): ReadonlyMap<string, string> {
+  return new Map(openWishes(facts).flatMap((wish) => wish.lots.map((lot) => [lot, wish.id] as const)));
+}
+
+/** A need of a wish: what it takes, and how much of that is put aside for it. */
+export interface WishNeed {
+  readonly specification: string;
+  readonly quantity: number;
+  readonly aside: number;
+  /** What is still to be bought. */
+  readonly lacking: number;
+}
+
+/** What of a wish's needs is put aside and what is not; a lot serves the first need that it meets and that still lacks something. */
+export function wishNeeds(facts: Facts, wish: Wish): readonly WishNeed[] {
+  const left = new Map(wish.lots.length === 0 ? [] : leftOfLots(facts));
+  const heaps = wish.lots.map((id) => ({ meets: lotMeets(facts, id), units: thousandths(left.get(id) ?? 0) }));
+  return wish.needs.map(({ specification, quantity }) => {
+    let lacking = thousandths(quantity);
+    for (const heap of heaps.filter(({ meets }) => meets.includes(specification))) {
+      const taken = Math.min(lacking, heap.units);
+      heap.units -= taken;
+      lacking -= taken;
+    }
+    return { specification, quantity, aside: (thousandths(quantity) - lacking) / 1000, lacking: lacking / 1000 };
+  });
+}
+
+/** The specifications that a lot meets. */
+export function lotMeets(facts: Facts, lot: string): readonly string[] {
+  const part = facts.get(lots, lot)?.part;
+  return part === undefined ? [] : (facts.get(parts, part)?.meets ?? []);
+}
+
+function thousandths(quantity: number): number {
+  return Math.round(quantity * 1000);
+}
