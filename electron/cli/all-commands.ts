@@ -23,6 +23,7 @@ import { requestCommand } from './commands/request.ts';
 import { sealCommand } from './commands/seal.ts';
 import { serveCommand } from './commands/serve.ts';
 import { takeInCommand } from './commands/take-in.ts';
+import { wishesCommand } from './commands/wishes.ts';
 
 /** Every command of the terminal. */
 export const commands: readonly Command[] = [
@@ -32,6 +33,7 @@ export const commands: readonly Command[] = [
   orderCommand,
   budgetCommand,
   ledgerCommand,
+  wishesCommand,
   quotesCommand,
   readingCommand,
   recordCommand,

@@ -62,7 +62,6 @@ import { bookingRemoved, bookingSet } from '../work/booking.ts';
 import { taskSheetRemoved, taskSheetSet } from '../work/task-sheet.ts';
 
 const RECORD_KINDS: readonly AnyEntryKind[] = [importKept, packTakenIn, paperKept, paperDescribed, paperTied, paperUntied, paperRedacted, redactionRemoved, workRecorded, workAmended, observationNoted, observationAmended];
-const LEDGER_KINDS: readonly AnyEntryKind[] = [ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved];
 
 const LEDGER_KINDS: readonly AnyEntryKind[] = [ledgerSettingsSet, yearlyFuelSet, yearlyFuelRemoved, wishSet, wishRemoved, heldQuoteSet, heldQuoteRemoved];
 

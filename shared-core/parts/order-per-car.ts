@@ -42,13 +42,13 @@ function compare(a: string, b: string): number {
 }
 
 /** Of an offer with a limit, what one car took the next one cannot have. */
-function offersAfter(offers: OrderInstance['offers'], answer: OrderAnswer): OrderInstance['offers'] {
+export function offersAfter(offers: OrderInstance['offers'], answer: OrderAnswer): OrderInstance['offers'] {
   const packs = new Map(answer.lines.map((line) => [line.offer, line.packs]));
   return offers.map((offer) => (offer.most === null ? offer : { ...offer, most: offer.most - (packs.get(offer.id) ?? 0) }));
 }
 
 /** Old stock less what was taken from it, oldest expiry first; what was bought and left over is the next car's to use. */
-function shelfAfter(instance: OrderInstance, answer: OrderAnswer): OrderInstance['shelf'] {
+export function shelfAfter(instance: OrderInstance, answer: OrderAnswer): OrderInstance['shelf'] {
   const taken = new Map<string, number>();
   for (const use of answer.allocation) if (use.from === 'shelf') taken.set(use.part, (taken.get(use.part) ?? 0) + use.quantity);
   const old = [...instance.shelf].sort((a, b) => compare(a.expires ?? '9', b.expires ?? '9')).flatMap((stock) => {

@@ -27,11 +27,12 @@ export function sessionOverMinutes(facts: Facts, session: Session): readonly Mes
   const { settings } = planSettings(facts);
   const place = standingPlaces(facts).find((one) => one.place.id === session.place)?.place;
   if (place === undefined) return [];
-  const tasks = session.tasks.flatMap((task) => timed(facts, task, settings.unknownMinutes) ?? []);
+  const tasks = session.tasks.flatMap((task) => timedTask(facts, task, settings.unknownMinutes) ?? []);
   return [overMinutes({ settings, groups: facts.all(accessGroups) }, { day: session.day, place, tasks })].flatMap((one) => one ?? []);
 }
 
-function timed(facts: Facts, task: TaskRef, unknown: number): TimedTask | null {
+/** What the time of a task is made of, by what was entered; null where it is no task. */
+export function timedTask(facts: Facts, task: TaskRef, unknown: number): TimedTask | null {
   if (task.kind === 'item') {
     const item = facts.get(serviceItems, task.id);
     return item === null ? null : { car: item.car, minutes: item.minutes ?? unknown, access: item.access };

@@ -1,6 +1,10 @@
 import { addDays, later, type LocalDate } from '../calendar/local-date.ts';
+import type { ServiceItem } from '../care/service-item.ts';
 import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
+import { wishNeeds } from '../ledger/wish-aside.ts';
+import { openWishes } from '../ledger/wish-state.ts';
+import type { Wish } from '../ledger/wish.ts';
 import { mayMix } from '../parts/mix-rule.ts';
 import type { OrderNeed } from '../parts/order-instance.ts';
 import { specifications } from '../parts/specification.ts';
@@ -14,8 +18,11 @@ import { openTasks } from './plan-input.ts';
 /** A need of a household's car, with the item it is for and the session in which it is to be done. */
 export interface HouseholdNeed {
   readonly need: OrderNeed;
-  readonly item: string;
+  /** Null for a wish that is not planned yet. */
+  readonly item: string | null;
   readonly itemName: string;
+  /** The wish that it is for; null for what the car is to have. */
+  readonly wish: string | null;
   /** The session at home that takes it: the parts should be there the day before. Null where there is none. */
   readonly session: { readonly id: string; readonly day: LocalDate; readonly ready: LocalDate } | null;
 }
@@ -29,10 +36,11 @@ export function householdNeeds(facts: Facts, today: LocalDate, horizonDays: numb
   const leads = leadTimes(facts);
   const until = addDays(today, horizonDays);
   const planned = plannedItems(facts, today);
+  const wished = new Map(openWishes(facts).flatMap((wish) => (wish.item === null ? [] : [[wish.item, wish] as const])));
   return carsHere(facts).flatMap((car) =>
     careOf(facts, car, today, leads)
       .items.filter((one) => isWanted(one, planned.get(one.item.id) ?? null, until))
-      .flatMap((one) => needsOf({ facts, today, leads }, one, planned.get(one.item.id)?.session ?? null)),
+      .flatMap((one) => needsOf({ facts, today, leads }, one, planned.get(one.item.id)?.session ?? null, wished.get(one.item.id) ?? null)),
   );
 }
 
@@ -68,12 +76,13 @@ interface NeedSources {
 }
 
 /** One part alone meets a need unless the keeper lets its specification be mixed and all that meets it goes together. */
-function needsOf({ facts, today, leads }: NeedSources, { item, window }: ItemCare, session: Session | null): readonly HouseholdNeed[] {
+function needsOf({ facts, today, leads }: NeedSources, { item, window }: ItemCare, session: Session | null, wish: Wish | null): readonly HouseholdNeed[] {
   const soonest = (specification: string, least: number) => addDays(today, Math.max(least, leads.get(specification) ?? 0));
   const ready = session === null ? null : later(today, addDays(session.day, -1));
-  return needsOfItem(item).map(({ specification, quantity }) => ({
+  return (wish === null ? needsOfItem(item) : lackingOf(facts, wish)).map(({ specification, quantity }) => ({
     item: item.id,
     itemName: item.name,
+    wish: wish?.id ?? null,
     session: session === null || ready === null ? null : { id: session.id, day: session.day, ready },
     need: {
       id: `${item.id}/${specification}`,
@@ -84,8 +93,14 @@ function needsOf({ facts, today, leads }: NeedSources, { item, window }: ItemCar
       ...(session === null ? {} : { usedOn: session.day }),
       mix: mayMix(facts, specification),
       step: facts.get(specifications, specification)?.step ?? null,
-      rank: window.state === 'late' ? 0 : 1,
+      // A wish never goes ahead of what is due.
+      rank: wish !== null ? 2 : window.state === 'late' ? 0 : 1,
       laterMinor: null,
     },
   }));
+}
+
+/** What a wish needs beyond what is put aside for it. */
+function lackingOf(facts: Facts, wish: Wish): ServiceItem['needs'] {
+  return wishNeeds(facts, wish).filter((need) => need.lacking > 0).map(({ specification, lacking }) => ({ specification, quantity: lacking }));
 }

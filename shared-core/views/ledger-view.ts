@@ -19,6 +19,7 @@ import { ledgerNotes } from './ledger-notes.ts';
 import { ledgerLineSchema, ledgerViewSchema, type LedgerLine, type LedgerView } from './ledger-view-schema.ts';
 import { carName, costText, partName, sourceName } from './money-names.ts';
 import { said } from './plan-said.ts';
+import { wishSpent } from './wishes-view.ts';
 
 /** What was paid for the cars, where it went, and what keeping each of them costs. */
 export const showLedger = ask({
@@ -35,7 +36,7 @@ export const showLedger = ask({
       paid: { ...paidFor(account) },
       years: yearsOf(account),
       cars: facts.all(cars).map((car) => carCosts(facts, car, account, settings.ownHourMinor, today)).sort((a, b) => Number(a.left !== null) - Number(b.left !== null)),
-      wishes: facts.all(wishes).map((wish) => ({ wish: wish.id, name: wish.name, car: wish.car, minor: wishMinor(account, wish) })),
+      wishes: facts.all(wishes).map((wish) => ({ wish: wish.id, name: wish.name, car: wish.car, minor: wishSpent(account, wish) })),
       standing: account.balances.map((one) => ({ kind: one.kind, name: balanceName(facts, one), minor: one.minor, source: { ...one.source } })),
       gone: account.costs.flatMap((one) => (one.side.kind === 'gone' ? [{ kind: one.side.why, on: one.on, name: costText(facts, one), minor: one.minor, source: { ...one.source } }] : [])).sort((a, b) => (a.on < b.on ? 1 : -1)),
       fuel: [...facts.all(yearlyFuels)].sort((a, b) => b.year - a.year),
@@ -72,12 +73,6 @@ export function ledgerLines(facts: Facts, costs: readonly Cost[]): LedgerLine[] 
 function balanceName(facts: Facts, one: Balance): string {
   if (one.of === null) return sourceName(facts, one.source);
   return one.source.kind === 'tool' ? (facts.get(tools, one.of)?.name ?? one.of) : partName(facts, one.of);
-}
-
-function wishMinor(account: Account, wish: { readonly id: string; readonly lots: readonly string[] }): number {
-  const spent = account.costs.filter(({ side }) => side.kind === 'wish' && side.wish === wish.id);
-  const aside = account.balances.filter((one) => one.kind === 'for-a-wish' && wish.lots.includes(one.source.id));
-  return sumOf(spent) + sumOf(aside);
 }
 
 /** What stood for something at the end of a year is what stood before, and was paid, less what was used and lost. */

@@ -11,6 +11,7 @@ import { standingOffers } from '../parts/offer.ts';
 import { preferences } from '../parts/part-preference.ts';
 import { parts } from '../parts/part.ts';
 import { specifications } from '../parts/specification.ts';
+import { must } from '../result/assert.ts';
 import { ok } from '../result/result.ts';
 import { householdNeeds, type HouseholdNeed } from './household-needs.ts';
 import { needsViewSchema, type NeedsView, type StandingNeed } from './needs-view-schema.ts';
@@ -75,7 +76,7 @@ function standingNeed({ facts, offered, places }: ShownFrom, one: HouseholdNeed,
   const specificationName = specification?.name ?? need.spec;
   const metBy = meeting(facts, need.spec).map((part) => ({ part: part.id, partName: part.name, offers: offered.get(part.id) ?? 0 }));
   return {
-    need: need.id, car: need.car, carName: facts.get(cars, need.car)?.name ?? need.car, item, itemName,
+    need: need.id, car: need.car, carName: facts.get(cars, need.car)?.name ?? need.car, item: must(item, 'item of what a car needs'), itemName,
     specification: need.spec, specificationName, unit: specification?.unit ?? '', quantity: need.quantity, neededBy: hereBy(one),
     session: session === null ? null : { id: session.id, day: session.day },
     late: need.rank === 0,

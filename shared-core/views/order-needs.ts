@@ -28,13 +28,13 @@ function arrival({ instance, today }: ProposedOrder, offer: string): LocalDate {
   return addDays(today, must(instance.suppliers.find((one) => one.id === supplier), 'supplier').leadDays);
 }
 
-function needView({ facts, answer, today }: ProposedOrder, { need, item, itemName, session }: HouseholdNeed, sources: NeedView['sources']): NeedView {
+function needView({ facts, answer, today }: ProposedOrder, { need, item, itemName, wish, session }: HouseholdNeed, sources: NeedView['sources']): NeedView {
   const specification = must(facts.get(specifications, need.spec), 'specification of a need');
   const unmet = answer.unmet.find((one) => one.need === need.id)?.code;
   const state = unmet ?? (answer.later.includes(need.id) ? 'later' : 'met');
   const readyOn = state === 'met' ? sources.reduce((last, { on }) => later(last, on), today) : null;
   return {
-    need: need.id, car: need.car, carName: must(facts.get(cars, need.car), 'car of a need').name, item, itemName,
+    need: need.id, car: need.car, carName: must(facts.get(cars, need.car), 'car of a need').name, item, itemName, wish,
     specification: need.spec, specificationName: specification.name, unit: specification.unit, quantity: need.quantity, neededBy: need.neededBy,
     state, sources, readyOn,
     session: session === null ? null : { id: session.id, day: session.day },

@@ -12,6 +12,8 @@ export const orderRequestSchema = z.strictObject({
   onlySupplier: z.string().min(1).max(80).nullable().default(null),
   arriveBy: dateSchema.nullable().default(null),
   noLeftovers: z.boolean().default(false),
+  /** Let wishes that are saved up join where that makes them cheaper. */
+  wishes: z.boolean().default(true),
   /** A name under which progress is told and the solving can be stopped. */
   job: z.string().min(1).max(80).nullable().default(null),
 });
@@ -21,7 +23,7 @@ export type OrderRequest = z.output<typeof orderRequestSchema>;
 const sourceSchema = z.object({ from: z.enum(['shelf', 'coming', 'offer']), part: z.string(), partName: z.string(), quantity: z.number(), offer: z.string().nullable(), order: z.string().nullable(), on: dateSchema });
 
 export const needViewSchema = z.object({
-  need: z.string(), car: z.string(), carName: z.string(), item: z.string(), itemName: z.string(),
+  need: z.string(), car: z.string(), carName: z.string(), /** Null for a wish that is not planned yet. */ item: z.string().nullable(), itemName: z.string(), /** The wish that it is for. */ wish: z.string().nullable(),
   specification: z.string(), specificationName: z.string(), unit: z.string(), quantity: z.number(), neededBy: dateSchema,
   state: z.enum(['met', 'later', 'none-in-time', 'not-enough']),
   session: z.object({ id: z.string(), day: dateSchema }).nullable(),
@@ -82,6 +84,8 @@ export const orderViewSchema = orderAnswerSchema.extend({
   cheapestSupplier: againstSchema.nullable(),
   preferences: z.array(z.object({ specification: z.string(), specificationName: z.string(), part: z.string(), partName: z.string(), taken: z.boolean(), moreMinor: z.int().nullable() })),
   toolsLacking: z.array(lackingToolSchema),
+  /** The wishes that were weighed: what joining saves against buying their parts alone later, or why they are left. */
+  wishes: z.array(z.object({ wish: z.string(), name: z.string(), carName: z.string(), joins: z.boolean(), aloneMinor: z.int().nullable(), savesMinor: z.int(), why: saidSchema })),
   /** One for each supplier: to print, as a table, as an e-mail, for a counter. */
   sheets: z.array(orderSheetSchema),
   /** What it comes to, how far it is proven, what it saves. */

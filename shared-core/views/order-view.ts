@@ -12,7 +12,6 @@ import { verifyOrder } from '../parts/order-verify.ts';
 import { parts } from '../parts/part.ts';
 import { specifications } from '../parts/specification.ts';
 import { suppliers } from '../parts/supplier.ts';
-import { stockOnShelf } from '../records/shelf-left.ts';
 import { assert } from '../result/assert.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
 import { householdNeeds, type HouseholdNeed } from './household-needs.ts';
@@ -22,6 +21,8 @@ import { preferredOrder, type PreferredOrder } from './order-preferences.ts';
 import type { OrderRequest, OrderView } from './order-view-schema.ts';
 import { orderSheet } from './order-sheets.ts';
 import { orderNotes, orderProof } from './order-words.ts';
+import { freeStock, joinWishes, type WishInOrder } from './order-wishes.ts';
+import { carName } from './money-names.ts';
 import { said } from './plan-said.ts';
 import { toolsLacking } from './tools-lacking.ts';
 
@@ -36,18 +37,23 @@ export async function proposeOrder(standing: Facts, request: OrderRequest, momen
   if (!household.ok) return household;
   if (request.onlySupplier !== null && facts.get(suppliers, request.onlySupplier) === null) return refuse('unknown-supplier', { id: request.onlySupplier }, ['onlySupplier']);
   if (request.arriveBy !== null && request.arriveBy < moment.today) return refuse('arrive-by-passed', { date: request.arriveBy }, ['arriveBy']);
-  const needs = neededBy(householdNeeds(facts, moment.today, request.horizonDays), request);
-  const shelf = stockOnShelf(facts);
-  const compose = (terms: BuyingTerms) => composeInstance(facts, needs.map((one) => one.need), shelf, moment.today, terms);
+  const due = neededBy(householdNeeds(facts, moment.today, request.horizonDays).filter((one) => request.wishes || one.wish === null), request);
+  const shelf = freeStock(facts);
+  const composeFor = (needs: readonly HouseholdNeed[]) => (terms: BuyingTerms) => composeInstance(facts, needs.map((one) => one.need), shelf, moment.today, terms);
   const plain: BuyingTerms = { ...ANY_TERMS, onlySupplier: request.onlySupplier, noLeftovers: request.noLeftovers };
-  const found = await preferredOrder(facts, compose, plain, solver, options);
-  if (!found.ok) return found;
-  const { instance, answer } = found.value;
+  const preferred = await preferredOrder(facts, composeFor(due), plain, solver, options);
+  if (!preferred.ok) return preferred;
+  const { currency } = household.value;
+  const weighed = request.wishes && preferred.value.answer.status === 'optimal' ? await joinWishes({ facts, today: moment.today, currency, request, solver, options }, preferred.value) : { found: preferred.value, needs: [], wishes: [] };
+  const { found } = weighed;
+  const needs = [...due, ...weighed.needs];
+  const { instance, answer } = found;
   const faults = verifyOrder(instance, answer);
   assert(faults.length === 0, `an order that its verifier refuses: ${JSON.stringify(faults[0])}`);
-  const against = await heldAgainst(facts, compose, found.value, solver, options);
+  const compose = composeFor(needs);
+  const against = await heldAgainst(facts, compose, { ...found, instance: compose(found.terms) }, solver, options);
   if (!against.ok) return against;
-  return ok(composeView(request, household.value.currency, found.value, against.value, { facts, today: moment.today, needs, instance, answer }));
+  return ok(composeView({ request, currency, found, against: against.value, wishes: weighed.wishes }, { facts, today: moment.today, needs, instance, answer }));
 }
 
 /** With a day by which all is to be here, nothing is needed later. */
@@ -85,11 +91,19 @@ function savedBy(answer: OrderAnswer, perCar: PerCarOrder, met: number): number 
   return met === perCar.met ? perCar.totalMinor - answer.totalMinor : null;
 }
 
-function composeView(request: OrderRequest, currency: string, found: PreferredOrder, against: Against, proposed: ProposedOrder): OrderView {
+interface Composed {
+  readonly request: OrderRequest;
+  readonly currency: string;
+  readonly found: PreferredOrder;
+  readonly against: Against;
+  readonly wishes: readonly WishInOrder[];
+}
+
+function composeView({ request, currency, found, against, wishes }: Composed, proposed: ProposedOrder): OrderView {
   const { facts, today, answer } = proposed;
   const orders = supplierOrders(proposed);
   const named = found.tried.map((one) => ({ ...one, specificationName: facts.get(specifications, one.specification)?.name ?? one.specification, partName: facts.get(parts, one.part)?.name ?? one.part }));
-  const tasks = [...new Map(proposed.needs.map((one) => [one.item, { item: one.item, day: one.session?.day ?? null }])).values()];
+  const tasks = [...new Map(proposed.needs.flatMap((one) => (one.item === null ? [] : [[one.item, { item: one.item, day: one.session?.day ?? null }] as const]))).values()];
   const view = {
     ...answer,
     lines: boughtLines(answer),
@@ -104,6 +118,7 @@ function composeView(request: OrderRequest, currency: string, found: PreferredOr
     ...against,
     preferences: named,
     toolsLacking: toolsLacking(facts, tasks, today),
+    wishes: wishes.map(({ wish, joins, aloneMinor, savesMinor, why }) => ({ wish: wish.id, name: wish.name, carName: carName(facts, wish.car), joins, aloneMinor, savesMinor, why: said(why) })),
   };
   const sheets = orders.map((order) => orderSheet({ ...order, discountMinor: 0 }, currency, today));
   return { ...view, sheets, proof: orderProof(view).map(said), notes: orderNotes(proposed, view).map(said) };

@@ -23,6 +23,7 @@ import { enteringRecord } from './record-entering-view.ts';
 import { showReminders } from './reminders-view.ts';
 import { showSessions } from './sessions-view.ts';
 import { showSheetEditing } from './sheet-editing-view.ts';
+import { showWishes } from './wishes-view.ts';
 import { showYard } from './yard-view.ts';
 
 /** One question for each screen and command; and the one change that must know what is late. */
@@ -51,6 +52,7 @@ export const viewOperations = {
   'record.entering': enteringRecord,
   'reminders.show': showReminders,
   'sessions.show': showSessions,
+  'wishes.show': showWishes,
   'booking.show': showBooking,
   'budget.show': showBudget,
   'car.leaving': showLeaving,

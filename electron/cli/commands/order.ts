@@ -17,8 +17,8 @@ import { readJson } from '../read-input.ts';
 export const orderCommand: Command = {
   name: 'order',
   does: 'merges the needs of all cars into the cheapest orders',
-  usage: ['order [--horizon DAYS] [--supplier ID] [--by DATE] [--no-leftovers] [--sheet csv|mail|counter]', 'order --instance FILE.json'],
-  options: { instance: { type: 'string' }, horizon: { type: 'string' }, supplier: { type: 'string' }, by: { type: 'string' }, 'no-leftovers': { type: 'boolean' }, sheet: { type: 'string' } },
+  usage: ['order [--horizon DAYS] [--supplier ID] [--by DATE] [--no-leftovers] [--no-wishes] [--sheet csv|mail|counter]', 'order --instance FILE.json'],
+  options: { instance: { type: 'string' }, horizon: { type: 'string' }, supplier: { type: 'string' }, by: { type: 'string' }, 'no-leftovers': { type: 'boolean' }, 'no-wishes': { type: 'boolean' }, sheet: { type: 'string' } },
   looks: true,
   run: async (input) => {
     if (input.words.length > 0) return wrongUse('order takes no further words.');
@@ -34,6 +34,7 @@ export const orderCommand: Command = {
       onlySupplier: typeof input.options['supplier'] === 'string' ? input.options['supplier'] : null,
       arriveBy: by === null ? null : by.value,
       noLeftovers: input.options['no-leftovers'] === true,
+      wishes: input.options['no-wishes'] !== true,
     });
     return reply.ok ? done(reply.value, sheet === undefined ? orderText(reply.value) : sheetText(reply.value, sheet)) : refused(reply.refusal);
   },
@@ -81,7 +82,8 @@ function instanceText(answer: OrderAnswer): string {
 
 function orderText(view: OrderView): string {
   const money = (minor: number) => `${amountText(minor, view.currency)} ${view.currency}`;
-  if (view.needs.length === 0) return `Nothing that falls due within ${view.horizonDays} days needs a part.`;
+  const wishes = view.wishes.map((one) => `  wish of ${one.carName}: ${one.name}. ${one.why.text}`);
+  if (view.needs.length === 0) return [`Nothing that falls due within ${view.horizonDays} days needs a part.`, ...wishes].join('\n');
   const total = `To buy for the next ${view.horizonDays} days: ${money(view.totalMinor)} (goods ${money(view.goodsMinor)}, delivery ${money(view.deliveryMinor)})${view.depositsMinor === 0 ? '' : `, and ${money(view.depositsMinor)} in deposits that come back`}.`;
   return [
     // The sum with its goods and delivery says more than the proof's own sentence of it.
@@ -92,6 +94,7 @@ function orderText(view: OrderView): string {
     ]),
     ...view.needs.map((need) => `  ${need.state === 'met' ? 'for' : need.state === 'later' ? 'later' : 'NOT MET'} ${need.carName}: ${need.itemName}, ${neededSaid(need)} by ${sayDate(need.neededBy)}`),
     ...view.shares.map((share) => `  ${share.carName ?? 'The shelf'} bears ${money(share.minor)}`),
+    ...wishes,
     ...view.notes.map((note) => note.text),
   ].join('\n');
 }
