@@ -13,6 +13,7 @@ import { taskKey } from '../sessions/task-ref.ts';
 import { fromTyped, toKilometres } from '../units/distance.ts';
 import { pastOfItem, pastOfObligation } from './budget-past.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
+import { isCaredFor } from './cared-for.ts';
 import { needsOfItem } from './needs-of-item.ts';
 
 /** A session that is kept for a task. */
@@ -37,7 +38,7 @@ export interface BudgetSources {
 
 /** Everything of a car that is paid for again and again and has a due day or, though nobody knows when it was last done, a kept session. */
 export function budgetTasks(sources: BudgetSources, care: CarCare): readonly BudgetTask[] {
-  const items = care.items.filter(({ item, window }) => window.state !== 'unknown' || sources.kept.has(taskKey({ kind: 'item', id: item.id }))).map((one) => itemTask(sources, care, one));
+  const items = care.items.filter((one) => (one.window.state !== 'unknown' && isCaredFor(one)) || sources.kept.has(taskKey({ kind: 'item', id: one.item.id }))).map((one) => itemTask(sources, care, one));
   const duties = sources.facts.ofCar(obligations, care.car.id).filter((one) => !endsForNothing(one)).map((one) => dutyTask(sources, one));
   return [...items, ...duties];
 }

@@ -215,7 +215,7 @@ export function lives(longest: number): fc.Arbitrary<readonly Action[]> {
   const start = (['add car', 'keep paper', 'set specification', 'set part', 'set supplier', 'add item', 'record reading'] as const).map((kind) => action([kind]));
   const rest = fc.array(action(KINDS), { minLength: longest / 2, maxLength: longest, size: 'max' });
   const work = fc.array(action(AT_WORK), { minLength: longest / 4, maxLength: longest / 2, size: 'max' });
-  const wished = fc.array(action(WISHING), { minLength: longest / 12, maxLength: longest / 6, size: 'max' });
+  const wished = fc.array(action(WISHING), { minLength: Math.floor(longest / 10), maxLength: Math.floor(longest / 5), size: 'max' });
   return fc.tuple(fc.tuple(...start), rest, work, wished).map(([first, all, worked, wishing]) => [...first, ...WORK_BEGUN, ...between(between(all, worked), wishing)]);
 }
 
