@@ -7,6 +7,7 @@ import { CostsLeaf } from './costs/costs-leaf.tsx';
 import { LEDGER_LEAVES, ledgerAddress, type LedgerLeaf } from './ledger-leaf.ts';
 import styles from './ledger.module.css';
 import { QuotesLeaf } from './quotes/quotes-leaf.tsx';
+import { WishesLeaf } from './wishes/wishes-leaf.tsx';
 
 /** What was paid, what is to be paid, what others ask for the same work, and what one is saving for. */
 export function LedgerScreen({ leaf }: { readonly leaf: LedgerLeaf }) {
@@ -23,6 +24,7 @@ export function LedgerScreen({ leaf }: { readonly leaf: LedgerLeaf }) {
       {leaf === 'costs' && <CostsLeaf />}
       {leaf === 'ahead' && <AheadLeaf />}
       {leaf === 'quotes' && <QuotesLeaf />}
+      {leaf === 'wishes' && <WishesLeaf />}
     </div>
   );
 }

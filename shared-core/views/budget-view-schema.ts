@@ -10,6 +10,8 @@ export const budgetRequestSchema = z.strictObject({
   months: z.int(notMonths).min(1, notMonths).max(60, notMonths).default(24),
   /** One car by its id or name; null: all that are here. */
   car: z.string().min(1).max(80).nullable().default(null),
+  /** With the wishes, each in the month in which it is paid for. */
+  wishes: z.boolean().default(false),
 });
 
 /** A sum: 1 in 10 below low, as likely below as above likely, 1 in 10 above high; expected ones add up, and so do planned ones. */
@@ -57,6 +59,8 @@ export const budgetViewSchema = z.object({
   drivers: z.array(z.object({ key: z.string(), kind: kindSchema, car: z.string().nullable(), carName: z.string().nullable(), name: z.string(), expectedMinor: z.int(), share: z.number() })),
   /** What is in no sum. */
   missing: z.array(z.object({ key: z.string(), car: z.string(), carName: z.string(), name: z.string(), why: z.enum(['unknown', 'unpriced']), said: saidSchema })),
+  /** With wishes: what it would be without them, and which are in it. */
+  wishes: z.object({ without: z.object(bandShape), added: z.array(z.object({ wish: z.string(), name: z.string(), month: z.int(), minor: z.int() })) }).nullable(),
   /** What was learned, what was assumed, and what is not in it. */
   notes: z.array(saidSchema),
 });

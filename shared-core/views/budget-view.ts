@@ -5,6 +5,7 @@ import { ask } from '../journal/operation.ts';
 import { budgetAhead, reckonsGrowth, type Budget, type BudgetLine } from '../ledger/budget.ts';
 import { ok, refuse, type Message, type Result } from '../result/result.ts';
 import { amountText } from '../units/money.ts';
+import { wishExtras } from './budget-wishes.ts';
 import { composeBudget, type ComposedBudget } from './budget-input.ts';
 import { budgetRequestSchema, budgetViewSchema, type BudgetLineView, type BudgetView } from './budget-view-schema.ts';
 import { said } from './plan-said.ts';
@@ -16,7 +17,7 @@ const MOST_DRIVERS = 8;
 export const showBudget = ask({
   request: budgetRequestSchema,
   reply: budgetViewSchema,
-  answer: (facts, { months, car: wanted }, { today }) => {
+  answer: (facts, { months, car: wanted, wishes }, { today }) => {
     const household = findHousehold(facts);
     if (!household.ok) return household;
     const here = carsHere(facts);
@@ -24,7 +25,13 @@ export const showBudget = ask({
     if (!only.ok) return only;
     const composed = composeBudget(facts, today, months, only.value);
     const names = new Map(here.map((car) => [car.id, car.name]));
-    return ok(budgetView(budgetAhead(composed.input), { composed, names, only: only.value, currency: household.value.currency }));
+    const without = budgetAhead(composed.input);
+    const telling = { composed, names, only: only.value, currency: household.value.currency };
+    if (!wishes) return ok(budgetView(without, telling));
+    const extra = wishExtras(facts, today, months, new Set(without.lines.map((line) => line.key)));
+    const budget = budgetAhead({ ...composed.input, extra });
+    const added = extra.filter(({ month, car }) => month < months && (only.value === null || car === only.value.id)).map(({ id, name, month, likelyMinor }) => ({ wish: id, name, month, minor: likelyMinor }));
+    return ok({ ...budgetView(budget, telling), wishes: { without: without.total, added } });
   },
 });
 
@@ -57,6 +64,7 @@ function budgetView(budget: Budget, telling: Telling): BudgetView {
     lines: budget.lines.map((line) => lineView(line, nameOf(line.car), budget, currency)),
     drivers: budget.drivers.filter(({ share }) => share > 0).slice(0, MOST_DRIVERS).map((one) => ({ ...one, carName: nameOf(one.car) })),
     missing: budget.missing.map((one) => ({ ...one, carName: names.get(one.car) ?? one.car, said: said({ key: `budget-missing-${one.why}`, values: {} }) })),
+    wishes: null,
     notes: notesOf(budget, telling.composed).map(said),
   };
 }

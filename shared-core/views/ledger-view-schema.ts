@@ -52,6 +52,8 @@ export const ledgerViewSchema = z.object({
   /** What money still stands for, and what it went for without any car. */
   standing: z.array(rowSchema),
   gone: z.array(rowSchema.extend({ on: dateSchema })),
+  /** What a further year of waiting counts for what is late, by the plan's rates: nobody pays it. */
+  waiting: z.array(z.object({ car: z.string(), carName: z.string(), item: z.string(), name: z.string(), harm: z.enum(['safety', 'damage', 'comfort']), aYearMinor: z.int() })),
   fuel: z.array(yearlyFuelSchema),
   /** What the sums do not hold, or hold in a way that one should know. */
   notes: z.array(saidSchema),

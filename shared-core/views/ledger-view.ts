@@ -20,6 +20,7 @@ import { ledgerLineSchema, ledgerViewSchema, type LedgerLine, type LedgerView } 
 import { carName, costText, partName, sourceName } from './money-names.ts';
 import { said } from './plan-said.ts';
 import { wishSpent } from './wishes-view.ts';
+import { yearOfWaiting } from './year-of-waiting.ts';
 
 /** What was paid for the cars, where it went, and what keeping each of them costs. */
 export const showLedger = ask({
@@ -39,6 +40,7 @@ export const showLedger = ask({
       wishes: facts.all(wishes).map((wish) => ({ wish: wish.id, name: wish.name, car: wish.car, minor: wishSpent(account, wish) })),
       standing: account.balances.map((one) => ({ kind: one.kind, name: balanceName(facts, one), minor: one.minor, source: { ...one.source } })),
       gone: account.costs.flatMap((one) => (one.side.kind === 'gone' ? [{ kind: one.side.why, on: one.on, name: costText(facts, one), minor: one.minor, source: { ...one.source } }] : [])).sort((a, b) => (a.on < b.on ? 1 : -1)),
+      waiting: yearOfWaiting(facts, today),
       fuel: [...facts.all(yearlyFuels)].sort((a, b) => b.year - a.year),
       notes: ledgerNotes(facts, account).map(said),
     });

@@ -1,4 +1,4 @@
-import { NativeSelect, Table } from '@mantine/core';
+import { Checkbox, NativeSelect, Table } from '@mantine/core';
 import { useState } from 'react';
 import type { BudgetView } from '../../../shared-core/views/budget-view-schema.ts';
 import { Asked } from '../../ui/asked.tsx';
@@ -20,12 +20,14 @@ export function AheadLeaf() {
   const cars = useCars();
   const [car, setCar] = useState('');
   const [months, setMonths] = useState<string>('24');
-  const answer = useAsk('budget.show', { months: Number(months), car: car === '' ? null : car }, { hold: true });
+  const [wishes, setWishes] = useState(false);
+  const answer = useAsk('budget.show', { months: Number(months), car: car === '' ? null : car, wishes }, { hold: true });
   return (
     <div className={styles.leaf}>
       <div className={styles.bar}>
         <NativeSelect label={tell('ledger.of')} value={car} onChange={(event) => setCar(event.currentTarget.value)} data={[{ value: '', label: tell('ledger.all-cars') }, ...cars]} />
         <NativeSelect label={tell('ahead.months')} value={months} onChange={(event) => setMonths(event.currentTarget.value)} data={MONTHS.map((n) => ({ value: n, label: tell('ahead.n-months', { n: Number(n) }) }))} />
+        <Checkbox className={styles.tick ?? ''} label={tell('ahead.with-wishes')} checked={wishes} onChange={(event) => setWishes(event.currentTarget.checked)} />
       </div>
       <Asked answer={answer}>{(view) => <Ahead view={view} />}</Asked>
     </div>
@@ -37,7 +39,7 @@ function Ahead({ view }: { readonly view: BudgetView }) {
   const periods = view.quarters.map((one) => ({ name: tell('ahead.from-to', { from: words.monthName(one.from), to: words.month(one.to) }), ...one }));
   return (
     <>
-      <p className={styles.lead}>{view.summary.text}</p>
+      <p className={styles.lead}>{view.summary.text}{view.wishes !== null && ` ${wishWords(view.wishes, words)}`}</p>
       <Section title={tell('ahead.quarters')} hint={tell('ahead.quarters-what')}>
         <BandChart bands={view.quarters.map((one, at) => ({ ...one, name: periods.length > 9 && at % 2 === 1 ? '' : words.month(one.from) }))} label={tell('ahead.chart')} />
         <BandTable label={tell('ahead.quarters')} first={tell('ahead.period')} rows={[...periods.map((one) => ({ ...one, key: one.from })), { key: 'all', name: tell('ahead.all'), ...view.total }]} />
@@ -62,6 +64,11 @@ function Ahead({ view }: { readonly view: BudgetView }) {
       {view.notes.length > 0 && <Section title={tell('ahead.notes')}><ul className={styles.notes}>{view.notes.map((note) => <li key={note.text}>{note.text}</li>)}</ul></Section>}
     </>
   );
+}
+
+function wishWords({ without, added }: NonNullable<BudgetView['wishes']>, words: ReturnType<typeof useWords>): string {
+  if (added.length === 0) return tell('ahead.no-wishes');
+  return tell('ahead.without', { low: words.money(without.lowMinor), likely: words.money(without.likelyMinor), high: words.money(without.highMinor), wishes: added.map((one) => one.name).join(', ') });
 }
 
 interface BandRow {

@@ -14,6 +14,7 @@ import { HouseholdCosts } from './household-costs.tsx';
 import { LinesSection } from './lines-section.tsx';
 import { RateForm } from './rate-form.tsx';
 import { StandingSection } from './standing-section.tsx';
+import { WaitingSection } from './waiting-section.tsx';
 
 /** What was paid, by car and year, what it still stands for, and the lines behind the sums. */
 export function CostsLeaf() {
@@ -39,6 +40,7 @@ function Costs({ view }: { readonly view: LedgerView }) {
       </div>
       {car === null ? <HouseholdCosts view={view} onCar={setChosen} /> : <CarCosts view={view} car={car} />}
       <LinesSection key={chosen} car={car?.car ?? null} years={car === null ? view.years.map((one) => one.year) : car.years.map((one) => one.year)} />
+      {car === null && <WaitingSection view={view} />}
       {car === null && <StandingSection view={view} />}
       {view.notes.length > 0 && (
         <Section title={tell('ledger.notes')}>
