@@ -90,4 +90,45 @@ describe.skipIf(chromiumHere === null)('the Ledger screen', () => {
     await page.getByRole('heading', { name: 'By car' }).waitFor({ state: 'detached' });
     expect(await page.getByRole('table', { name: 'What is planned, month by month' }).getByRole('cell', { name: 'Pip', exact: true }).count()).toBeGreaterThan(3);
   });
+
+  test('wishes: what is put by, a wish entered, moved up, planned, let go and wanted again; and what they do to the budget', async () => {
+    const { page } = sample;
+    await leaf('Wishes');
+    await page.getByRole('button', { name: 'Add a wish' }).waitFor();
+    await sample.axeAtEverySize('wishes');
+    await page.getByRole('button', { name: 'What is put by' }).press('Enter');
+    await dialog().getByLabel('Each month, in GBP').fill('50');
+    await page.keyboard.press('Enter');
+    await page.getByText('What is put by is entered.').waitFor();
+
+    await page.getByRole('button', { name: 'Add a wish' }).press('Enter');
+    await dialog().getByLabel('Car', { exact: true }).selectOption('Wren');
+    await dialog().getByLabel('What is wished for').fill('leather seats');
+    await dialog().getByRole('button', { name: 'Add a thing' }).press('Enter');
+    await dialog().getByLabel('Thing 1', { exact: true }).fill('two covers');
+    await dialog().getByLabel('Price, in GBP').fill('dear');
+    await page.keyboard.press('Enter');
+    await dialog().getByRole('alert').getByText(/amount/).waitFor();
+    await dialog().getByLabel('Price, in GBP').fill('240');
+    await sample.axeAtEverySize('a wish being entered');
+    await dialog().getByRole('button', { name: 'Save' }).press('Enter');
+    await page.getByText('leather seats is entered.').waitFor();
+    const title = /^(\d+)\. leather seats, Wren$/;
+    const place = async () => Number(title.exec(await page.getByRole('heading', { name: title }).innerText())?.[1]);
+    const last = await place();
+    await page.getByRole('button', { name: 'Sooner: leather seats' }).press('Enter');
+    await page.getByRole('heading', { name: `${last - 1}. leather seats, Wren` }).waitFor();
+    await page.getByRole('button', { name: 'Make it a task: leather seats' }).press('Enter');
+    await page.getByRole('button', { name: 'No task any more: leather seats' }).press('Enter');
+    await page.getByRole('button', { name: 'Let it go: leather seats' }).press('Enter');
+    await page.getByText('leather seats is let go.').waitFor();
+    await page.getByRole('button', { name: 'Want it again: leather seats' }).press('Enter');
+    await page.getByRole('heading', { name: title }).waitFor();
+
+    await leaf('Ahead');
+    await page.getByLabel('Costs of').selectOption('Wren');
+    await page.getByRole('checkbox', { name: 'with the wishes, as they are paid for' }).press('Space');
+    await page.getByText(/Without the wishes \(.*leather seats.*\): £/).waitFor();
+    expect(sample.complaints).toEqual([]);
+  });
 });
