@@ -27,16 +27,16 @@ export function WishCard({ view, place, onMove, onChange, onAside }: WishCardPro
   const whole = cost === null || cost.likelyMinor <= 0 ? 0 : Math.min(100, Math.round((100 * savedMinor) / cost.likelyMinor));
   return (
     <Section title={title} {...(wish.note === '' ? {} : { hint: wish.note })}>
-      {cost !== null && (
+      {cost !== null && (cost.likelyMinor > 0 || cost.unpriced.length === 0 || cost.ownMinutes !== null || spentMinor > 0) && (
         <p>
-          <strong>{words.money(cost.likelyMinor)}</strong> {[
-            tell('wishes.made-of', { parts: words.money(cost.partsMinor), work: words.money(cost.workMinor) }),
+          {(cost.likelyMinor > 0 || cost.unpriced.length === 0) && <strong>{words.money(cost.likelyMinor)}</strong>} {[
+            ...(cost.likelyMinor > 0 || cost.unpriced.length === 0 ? [tell(cost.unpriced.length > 0 ? 'wishes.at-least' : cost.workMinor === 0 ? 'wishes.parts-alone' : 'wishes.made-of', { parts: words.money(cost.partsMinor), work: words.money(cost.workMinor) })] : []),
             ...(cost.ownMinutes === null ? [] : [tell('wishes.own-minutes', { n: cost.ownMinutes, sum: words.money(cost.ownTimeMinor ?? 0) })]),
             ...(spentMinor === 0 ? [] : [tell('wishes.spent', { sum: words.money(spentMinor) })]),
           ].join(' ')}
         </p>
       )}
-      {cost !== null && cost.likelyMinor > 0 && (
+      {cost !== null && cost.likelyMinor > 0 && cost.unpriced.length === 0 && (
         <div className={styles.saved} role="img" aria-label={tell('wishes.saved-of', { saved: words.money(savedMinor), of: words.money(cost.likelyMinor) })}>
           <div style={{ width: `${whole}%` }} />
         </div>
