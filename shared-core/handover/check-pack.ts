@@ -7,7 +7,9 @@ import { checkFiles, type CheckTools } from './check-files.ts';
 import { checkEarlierSeals, checkGivenSeal } from './check-given-seal.ts';
 import { checkJournal } from './check-journal.ts';
 import { unreadableReport, type CheckReport, type PackToCheck, type WithheldField } from './check-report.ts';
+import { checkPrevious } from './check-previous.ts';
 import { checkPapers, checkRecords, unprovenPapers } from './check-records.ts';
+import { checkSealCopies } from './check-seal-copies.ts';
 import { sayBlackedOut } from './handed-paper.ts';
 import { historyPartSchema, type HistoryPaper, type HistoryPart } from './history-part.ts';
 import { rowsPartSchema, sealPartSchema, type RowsPart, type SealPart } from './journal-part.ts';
@@ -81,10 +83,12 @@ function readParts(files: ReadonlyMap<string, FoundFile>): Parts {
 }
 
 function innerFaults({ rows, seal, history }: Parts, contents: SignedContents | null, files: ReadonlyMap<string, FoundFile>, tools: CheckTools): Fault[] {
+  const journal = [...(rows !== null && seal !== null ? checkJournal(rows, seal, tools) : []), ...(seal !== null ? [...checkEarlierSeals(seal, tools), ...headFaults(seal, contents)] : [])];
   return [
-    ...(rows !== null && seal !== null ? checkJournal(rows, seal, tools) : []),
-    ...(seal !== null ? [...checkEarlierSeals(seal, tools), ...headFaults(seal, contents)] : []),
-    ...(rows !== null && history !== null ? checkRecords(history, rows) : []),
+    ...journal,
+    // Copies of a seal that is at fault itself say nothing more.
+    ...(seal !== null && !journal.some((fault) => fault.path === SEAL) ? checkSealCopies(seal, files) : []),
+    ...(rows !== null && history !== null ? [...checkRecords(history, rows), ...checkPrevious(history, rows, files)] : []),
     ...(history !== null ? [...checkPapers(history, files), ...dateFaults(history, contents, files)] : []),
   ];
 }

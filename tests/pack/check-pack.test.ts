@@ -8,7 +8,7 @@ import { diskFile } from '../../electron/pack/measure-bytes.ts';
 import { writePack } from '../../electron/pack/write-pack.ts';
 import type { CheckReport } from '../../shared-core/handover/check-report.ts';
 import { sealText } from '../../shared-core/journal/seal-text.ts';
-import { bytesOf, DIGESTS, householdKey, journal, pipPack, sealOf } from '../shared-core/handover/pack-fixture.ts';
+import { bytesOf, DIGESTS, householdKey, journal, pipPack, pipPackWith, sealOf } from '../shared-core/handover/pack-fixture.ts';
 import { bytesFile, textFile } from '../../shared-core/handover/pack-files.ts';
 import { isPresent } from './tool-present.ts';
 import { unpackInto, zipOf } from './unpack.ts';
@@ -203,7 +203,7 @@ describe('a pack as ZIP', () => {
 
 describe('a pack with an earlier keeper’s pack in it', () => {
   async function carriedOn(inner: Uint8Array): Promise<string> {
-    const pack = pipPack({ files: [bytesFile('data/previous/1-pip.zip', inner, DIGESTS)] });
+    const pack = pipPackWith(bytesFile('data/previous/1-pip.zip', inner, DIGESTS));
     const path = join(folder, 'outer.zip');
     writeFileSync(path, await zipOf(pack.name, pack.files));
     return path;
@@ -224,7 +224,7 @@ describe('a pack with an earlier keeper’s pack in it', () => {
 
   test('has it checked in an unpacked pack too', async () => {
     const inner = await zipOf(PACK.name, PACK.files);
-    const pack = pipPack({ files: [bytesFile('data/previous/1-pip.zip', inner.with(70, 0), DIGESTS)] });
+    const pack = pipPackWith(bytesFile('data/previous/1-pip.zip', inner.with(70, 0), DIGESTS));
     unpackInto(folder, pack);
     expect(named(await checked(folder))).toHaveLength(1);
     expect(named(await checked(folder))[0]).toMatch(/ data\/previous\/1-pip\.zip!\//);

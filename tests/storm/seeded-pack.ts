@@ -3,7 +3,7 @@ import type { KeptEntry } from '../../shared-core/handover/journal-part.ts';
 import { bytesFile, textFile, type PackFile } from '../../shared-core/handover/pack-files.ts';
 import type { Seal } from '../../shared-core/journal/seal.ts';
 import { zipOf } from '../pack/unpack.ts';
-import { DIGESTS, householdKey, journal, onDate, PHOTO_DIGEST, pipPack, sealOf, type FixtureEntry } from '../shared-core/handover/pack-fixture.ts';
+import { DIGESTS, householdKey, journal, onDate, PHOTO_DIGEST, pipPack, previousOf, sealOf, takenInWith, type FixtureEntry } from '../shared-core/handover/pack-fixture.ts';
 import type { diceOf } from '../shared-core/parts/order-seeds.ts';
 
 export type Dice = ReturnType<typeof diceOf>;
@@ -25,11 +25,12 @@ export const previousPath = PREVIOUS_PATH;
 
 /** A pack of car pip: some 4 to 20 entries of two cars, papers, fields kept back, seals given before, perhaps an earlier keeper's pack. */
 export async function seededPack(dice: Dice, withPrevious: boolean): Promise<SeededPack> {
-  const entries = entriesOf(dice);
-  const kept = journal(entries);
+  const own = entriesOf(dice);
   const papers = Array.from({ length: dice.whole(0, 3) }, (_, at) => bytesFile(`data/papers/000${at + 2}-paper.pdf`, randomBytes(dice), DIGESTS));
   const previous = withPrevious ? pipPack({ key: householdKey(1), kept: journal(entriesOf(dice)) }) : null;
   const inner = previous === null ? [] : [bytesFile(PREVIOUS_PATH, await zipOf(previous.name, previous.files), DIGESTS)];
+  const entries = [...own, ...inner.map(takenInWith)];
+  const kept = journal(entries);
   const earlier = [kept.length - 2, kept.length - 1].filter(() => dice.chance(40)).map((size) => sealOf(kept.slice(0, size)));
   const hidden = new Set(['year', 'note'].filter(() => dice.chance(30)));
   const files: readonly PackFile[] = [...papers, ...inner, textFile('data/tables/readings.csv', `"date"\r\n"${dice.whole(1, 9)}"\r\n`, DIGESTS)];
@@ -39,6 +40,7 @@ export async function seededPack(dice: Dice, withPrevious: boolean): Promise<See
     change: (input) => ({
       ...input,
       name: `pip-${dice.whole(1, 999)}`,
+      previous: inner.flatMap(previousOf),
       composedOn: onDate(`2026-11-${dice.whole(10, 30)}`),
       papers: [...input.papers, ...papers.map(({ path, sha256 }) => ({ path, sha256, redactedFrom: null }))],
     }),

@@ -37,6 +37,7 @@ export const CHECK_WORDS: Readonly<Record<string, string>> = {
   'fault-field-added': 'Entry {row}: "{field}" is shown or named more than the entry has.',
   'fault-two-keys': 'The list of files and the journal are signed with two different keys.',
   'fault-two-heads': 'The list of files and the seal are of two different states of the journal.',
+  'fault-seal-copy': '{path} does not say what data/journal/seal.json says: it is of another seal or another key.',
   'fault-earlier-signature': 'The pack names a seal over {given} entries given earlier that its key did not sign.',
   'fault-earlier-unproven': 'The journal is not shown to continue the seal over {given} entries given earlier.',
 
@@ -46,6 +47,9 @@ export const CHECK_WORDS: Readonly<Record<string, string>> = {
   'fault-record-field': 'Entry {row}: the history tells another "{field}" than was entered.',
   'fault-record-changed': 'Entry {row}: the history tells it otherwise than it was entered.',
   'fault-paper-changed': '{path} is not the paper that the history names.',
+  'fault-previous-changed': '{path} is not the pack of an earlier keeper that the history names.',
+  'fault-previous-unnamed': 'No entry says that the car came with {name}: it is not the pack of an earlier keeper of this history.',
+  'fault-previous-missing': 'Entry {row}: the car came with the pack of an earlier keeper that is neither in this pack nor named as left out.',
   'fault-pack-date': 'The history is dated {shown}, the pack {other}.',
 
   'fault-given-other-key': 'The seal you gave was made with another key. This pack was rebuilt with a new key, or it is of another household.',

@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkPack } from '../../../shared-core/handover/check-pack.ts';
 import type { CheckReport } from '../../../shared-core/handover/check-report.ts';
-import { HISTORY, ROWS, SEAL, SIGNATURE, SIGNED_CONTENTS } from '../../../shared-core/handover/pack-files.ts';
+import { HISTORY, PUBLIC_KEY, ROWS, SEAL, SEAL_TEXT, SIGNATURE, SIGNED_CONTENTS } from '../../../shared-core/handover/pack-files.ts';
+import { publicKeyText } from '../../../shared-core/handover/public-key-text.ts';
 import { canonicalJson } from '../../../shared-core/journal/canonical-json.ts';
 import { hexText } from '../../../shared-core/journal/hex-text.ts';
 import type { Seal } from '../../../shared-core/journal/seal.ts';
+import { sealText } from '../../../shared-core/journal/seal-text.ts';
 import type { Pack, PackInput } from '../../../shared-core/handover/compose-pack.ts';
 import { bytesOf, DIGESTS, foundIn, householdKey, journal, pipPack, sealOf, TOOLS } from './pack-fixture.ts';
 import { textFile } from '../../../shared-core/handover/pack-files.ts';
@@ -268,6 +270,14 @@ describe('a journal altered and signed over by its own household', () => {
       }, key);
     expect(codes(swapped(other, (contents) => Object.assign(contents, { publicKey: hexText(other.publicKey) })))).toEqual([`bad-signature ${SEAL}`]);
     expect(codes(swapped(householdKey(), (contents) => Object.assign(contents, { treeSize: 5 })))).toEqual([`wrong-root ${SEAL}`]);
+  });
+
+  test.each([
+    { case: 'the seal of another journal to read', path: SEAL_TEXT, text: `${sealText(sealOf(journal(), householdKey(1)))}\n` },
+    { case: 'an earlier seal to read', path: SEAL_TEXT, text: `${sealText(sealOf(journal().slice(0, 3)))}\n` },
+    { case: 'the key of another household for common tools', path: PUBLIC_KEY, text: publicKeyText(householdKey(1).publicKey) },
+  ])('$case', ({ path, text }) => {
+    expect(codes(resigned(pipPack(), (files) => files.set(path, Buffer.from(text))))).toEqual([`changed ${path}`]);
   });
 
   test('rows out of order', () => {

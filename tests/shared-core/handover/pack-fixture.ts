@@ -114,6 +114,21 @@ export function pipPack(options: FixtureOptions = {}): Pack {
   return pack.value;
 }
 
+/** The entry by which a car came with an earlier keeper's pack. */
+export function takenInWith({ sha256: pack }: PackFile): FixtureEntry {
+  return { subject: 'car/pip', kind: 'pack-taken-in', values: { id: 'pip-pack', car: 'pip', pack } };
+}
+
+/** That pack as the history names it. */
+export function previousOf({ path, sha256: digest }: PackFile): PackInput['previous'] {
+  return [{ name: 'pip', composedOn: onDate('2020-01-01'), rows: 4, sha256: digest, path, within: null }];
+}
+
+/** A pack of car pip, which came with an earlier keeper's pack. */
+export function pipPackWith(previous: PackFile): Pack {
+  return pipPack({ kept: journal([...ENTRIES, takenInWith(previous)]), files: [previous], change: (input) => ({ ...input, previous: previousOf(previous) }) });
+}
+
 /** The bytes of a pack's files by path. */
 export function bytesOf(pack: Pack): Map<string, Buffer> {
   return new Map(pack.files.map(({ path, content }) => [path, content.kind === 'bytes' ? Buffer.from(content.bytes) : Buffer.from('')]));
