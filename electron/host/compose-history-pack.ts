@@ -108,6 +108,7 @@ export async function composeHistoryPack({ household, desk }: PackSource, car: C
     composedOn: today,
     sample: settings.sample,
     document: document as unknown as Json,
+    status: input.status,
     entries,
     seal: sealPart(makeSeal(head, key.fingerprint, key.sign), key.publicKey, seals, tree),
     period: choice.period,

@@ -9,6 +9,7 @@ import { ok, refuse, type Result } from '../result/result.ts';
 import { BAG_DECLARATION, BAG_DECLARATION_TEXT, BAG_INFO, MANIFEST, PAYLOAD, TAG_MANIFEST, bagInfoText, manifestText, type BagInfoLabel } from './bag.ts';
 import { checkNote } from './check-note.ts';
 import { historyRecord, type HistoryPaper, type HistoryPart, type HistoryPrevious } from './history-part.ts';
+import type { HistoryStatus } from './history-status.ts';
 import type { PackEntry, RowsPart, SealPart } from './journal-part.ts';
 import { bytesFile, CHECK_NOTE, HISTORY, PUBLIC_KEY, ROWS, SEAL, SEAL_TEXT, SIGNATURE, SIGNED_CONTENTS, textFile, type Digests, type PackFile } from './pack-files.ts';
 import { isWhole, sayPeriod, type PackPeriod } from './pack-period.ts';
@@ -26,6 +27,8 @@ export interface PackInput {
   readonly sample: boolean;
   /** What the PDF is drawn from, for programs. */
   readonly document: Json;
+  /** How the car stands, for programs; null where nothing is told of it. */
+  readonly status: HistoryStatus | null;
   /** The car's rows, in the order of their numbers. */
   readonly entries: readonly PackEntry[];
   readonly seal: SealPart;
@@ -86,10 +89,10 @@ function programFiles(input: PackInput, digests: Digests): PackFile[] {
   ];
 }
 
-function historyPart({ name, composedOn, sample, document, period, papers, entries, currency, previous }: PackInput): HistoryPart {
+function historyPart({ name, composedOn, sample, document, status, period, papers, entries, currency, previous }: PackInput): HistoryPart {
   return {
     format: 'trunnion-history-1', name, composedOn, sample, document: document as HistoryPart['document'], papers: [...papers], records: entries.map(historyRecord),
-    ...(currency === null ? {} : { currency }), ...(previous.length === 0 ? {} : { previous: [...previous] }), ...(isWhole(period) ? {} : { period }),
+    ...(status === null ? {} : { status }), ...(currency === null ? {} : { currency }), ...(previous.length === 0 ? {} : { previous: [...previous] }), ...(isWhole(period) ? {} : { period }),
   };
 }
 

@@ -6,6 +6,7 @@ import type { HistoryInput, HistoryReading } from './history-input.ts';
 import { sayReckonedWith } from './left-out.ts';
 import { isWhole } from './pack-period.ts';
 import { coverBlocks, summaryBlocks } from './history-summary.ts';
+import { statusBlocks } from './status-blocks.ts';
 
 const DASH = '–';
 
@@ -24,6 +25,7 @@ export function historyDocument(input: HistoryInput): DocumentValue {
     blocks: [
       ...coverBlocks(input, title),
       ...summaryBlocks(input),
+      ...statusBlocks(input),
       ...readingBlocks(input),
       ...itemBlocks(input),
       ...wearBlocks(input),

@@ -6,6 +6,7 @@ import type { WorkRecord } from '../records/work-record.ts';
 import type { WrittenWhen } from '../records/written-when.ts';
 import type { HandedPaper } from './handed-paper.ts';
 import type { HistoryPrevious } from './history-part.ts';
+import type { HistoryStatus } from './history-status.ts';
 import type { LeftOut } from './left-out.ts';
 import type { PackPeriod } from './pack-period.ts';
 
@@ -84,7 +85,10 @@ export interface HistoryWear {
   readonly times: number;
   readonly from: LocalDate;
   readonly newest: string;
+  readonly newestOn: LocalDate;
   readonly limit: string;
+  /** A limit is entered. */
+  readonly isLimited: boolean;
   readonly verdict: string;
 }
 
@@ -110,6 +114,8 @@ export interface HistoryInput {
   /** What an earlier keeper withheld of the car, and nobody has entered since. */
   readonly carWithheldBefore: readonly string[];
   readonly odometer: string | null;
+  /** How the car stands on the day. */
+  readonly status: HistoryStatus;
   readonly instruments: readonly { readonly date: LocalDate; readonly estimated: boolean; readonly text: string }[];
   readonly readings: readonly HistoryReading[];
   readonly items: readonly HistoryItem[];

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { sha256TextSchema } from '../journal/digest.ts';
 import { currencySchema } from '../units/money.ts';
+import { historyStatusSchema } from './history-status.ts';
 import { packPeriodSchema } from './pack-period.ts';
 import { shownValues, type PackEntry } from './journal-part.ts';
 
@@ -49,6 +50,8 @@ export const historyPartSchema = z.strictObject({
   composedOn: dateSchema,
   sample: z.boolean(),
   document: z.json(),
+  /** How the car stands on the day, by the six elements of status; packs of before do not have it. */
+  status: historyStatusSchema.optional(),
   papers: z.array(historyPaperSchema),
   /** The currency (ISO 4217) of the amounts of its keeper. What came from an earlier keeper may be in another: the entry `pack-taken-in` says so. */
   currency: currencySchema.optional(),

@@ -30,6 +30,7 @@ import { papersOfCar } from './papers-of-car.ts';
 import { recallViews, type RecallView } from './recall-view.ts';
 import { sayGap, sayInterval } from './say-interval.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
+import { statusOfCar } from './status-of-car.ts';
 import { wearViews, type WearSeriesView } from './wear-view.ts';
 
 /** The history of one car as the pack tells it. */
@@ -39,12 +40,15 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
   const isToldOf = (date: LocalDate | null) => date === null || isShown(date);
   const care = careOf(facts, car, today, leadTimes(facts));
   const odometer = odometerShown(car, care.use, today);
+  const wear = wearViews(facts, care.wear, car.unit).flatMap((one) => wearOf(one, isShown));
+  const recalls = recallViews(facts, car.id, today).filter((one) => isToldOf(settledOn(one.recall))).map((one) => recallOf(one, withheld));
+  const leftOut = leftOutOfPeriod(facts, car.id, isShown);
   return {
     today,
     sample: choice.sample,
     period, withheld,
     unprinted: 0,
-    leftOut: leftOutOfPeriod(facts, car.id, isShown),
+    leftOut,
     withheldFields: [...withheld].sort().map(withheldWords),
     cover: choice.cover,
     previous: choice.previous,
@@ -53,6 +57,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     carWithheldBefore: care.earlier.get(car.id)?.withheld ?? [],
     car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
     odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,
+    status: statusOfCar(facts, care, choice, { wear, recalls, leftOut, on: nowOf(facts, care, today).date }),
     instruments: care.use.instruments.map(({ date, estimated, firstShown, unit }) => ({
       date, estimated,
       text: `Instrument replaced on ${sayDate(date)}; the new one began at ${sayNumber(Math.round(firstShown / METRES_IN[unit]))} ${unit}${estimated ? '; the distance until then is estimated' : ''}.`,
@@ -61,12 +66,12 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     // What was only meant to be done once is no part of the history until it is.
     items: care.items.filter((one) => isCaredFor(one) || one.completions.length > 0).map((one) => itemOf(one, care, period, nowOf(facts, care, today))),
     obligations: facts.ofCar(obligations, car.id).map((one) => obligationView(one, today)).map(({ name, on, late }) => ({ name, lastValidDay: on, late })),
-    recalls: recallViews(facts, car.id, today).filter((one) => isToldOf(settledOn(one.recall))).map((one) => recallOf(one, withheld)),
+    recalls,
     warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
     records: worksOf(facts, care, choice),
     observations: facts.ofCar(observations, car.id).filter((one) => isShown(one.date)).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
     followUps: followUpViews(facts, car, care.use, today).filter((one) => isShown(one.followUp.madeOn)).map((one) => ({ text: withheld.has('text') ? 'what it was is withheld' : one.followUp.text, when: one.text })),
-    wear: wearViews(facts, care.wear, car.unit).flatMap((one) => wearOf(one, isShown)),
+    wear,
     papers: papersOfCar(facts, car.id, isShown).map((id) => handedPaper(facts, id, choice)),
     treeSize: choice.treeSize,
     root: choice.root,
@@ -126,6 +131,8 @@ function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, is
     times: shown.length,
     from: first.date,
     newest: `${typed(newest.typed)}, ${sayDate(newest.date)}`,
+    newestOn: newest.date,
+    isLimited: limit !== undefined,
     limit: limit === undefined ? 'none entered' : typed(limit.limit),
     verdict: limit === undefined ? '' : `${reckonedWith(counted.length - shown.length)}${limit.words.text}`,
   }];

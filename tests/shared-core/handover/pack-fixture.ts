@@ -101,6 +101,7 @@ export function pipPack(options: FixtureOptions = {}): Pack {
     composedOn: onDate('2026-11-25'),
     sample,
     document: { title: 'Pip' },
+    status: null,
     entries: kept.filter(({ row }) => row.subject === 'car/pip').map((entry) => packEntry(entry, tree, show)),
     seal: sealPart(sealOf(kept, key), key.publicKey, earlier, tree),
     period: WHOLE_HISTORY,
