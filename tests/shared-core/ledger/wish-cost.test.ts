@@ -62,6 +62,16 @@ describe('what a wish still costs', () => {
     expect(costOf(household, 'w').partsMinor).toBe(8500);
   });
 
+  test('of what is put aside in part, only the rest is bought', () => {
+    const household = wishHousehold();
+    household.must('wish.set', { id: 'w', car: 'pip', name: 'w', needs: [{ specification: 'oil', quantity: 6 }] });
+    household.must('lot.set', { id: 'lot', part: 'can', quantity: 5, receivedOn: day('2026-11-20'), paidMinor: 3000 });
+    // 6 litres are two cans of 30.00; with 5 put aside the last litre is one.
+    expect(costOf(household, 'w').partsMinor).toBe(6000);
+    household.must('wish.put-aside', { wish: 'w', lots: ['lot'] });
+    expect(costOf(household, 'w').partsMinor).toBe(3000);
+  });
+
   test('what nobody sells now is priced by what a lot of it cost', () => {
     const household = wishHousehold();
     household.must('part.set', { id: 'cl', name: 'Clips', meets: ['clips'] });

@@ -41,6 +41,8 @@ describe('a wish joins an order', () => {
     wishFor(household, 'r', ['radio']);
     save(household, 8499);
     expect([bought(await propose(household)), wishesOf(await propose(household))]).toEqual([['1 x n-f1'], [['r', 'wish-order-not-saved', 0]]]);
+    household.must('ledger-settings.set', { savedBefore: 8499, monthlyMinor: 100, savingSince: day('2026-11-01') });
+    expect(wishesOf(await propose(household))).toEqual([['r', 'wish-order-not-saved', 0]]);
     save(household, 8500);
     expect([bought(await propose(household, { wishes: false })), wishesOf(await propose(household, { wishes: false }))]).toEqual([['1 x n-f1'], []]);
     const alone = wishHousehold();
@@ -97,6 +99,19 @@ describe('never ahead of what is late or due', () => {
     expect(view.needs.filter((need) => need.wish === null).map((need) => [need.item, need.state, need.readyOn])).toEqual(withoutWish.needs.map((need) => [need.item, need.state, need.readyOn]));
     household.must('wish.put-aside', { wish: 'w', lots: ['can'] });
     expect((await propose(household)).needs.find((need) => need.item === 'oil')?.sources).toEqual([expect.objectContaining({ from: 'offer', quantity: 4 })]);
+  });
+
+  test('what is due comes no later for a wish, though together both would be cheaper', async () => {
+    const household = wishHousehold();
+    due(household, 'filter', 'filter-pip', 1);
+    household.must('offer.set', { id: 's-f1', supplier: 'south', part: 'f1', quantity: 1, priceMinor: 900, seenOn: day('2026-11-01') });
+    household.must('offer.withdraw', { id: 'n-sp' });
+    wishFor(household, 's', ['springs']);
+    save(household, 20_000);
+    // By hand: the filter from north is 13.00 and here on 28 November. South sends nothing below 20.00, but with the springs the filter would be 9.00, here on 5 December.
+    const view = await propose(household);
+    expect(view.needs.map((need) => [need.item, need.readyOn])).toEqual([['filter', '2026-11-28']]);
+    expect([view.totalMinor, wishesOf(view)]).toEqual([1300, [['s', 'wish-order-dearer', 0]]]);
   });
 
   test('the last pack that can be had goes to what is late', async () => {
