@@ -141,6 +141,8 @@ export function checkRecord(facts: Facts, car: Car, record: WorkRecord, today: L
   if (left !== null && record.date > left.on) return refuse('after-car-left', { car: car.name, date: record.date, on: left.on }, ['date']);
   const foreign = record.lines.find(({ item }) => item !== null && facts.get(serviceItems, item)?.car !== car.id);
   if (foreign !== undefined) return refuse('unknown-item', { item: foreign.item }, ['lines']);
+  const loose = record.costs.findIndex(({ item }) => item !== undefined && !record.lines.some((line) => line.item === item));
+  if (loose >= 0) return refuse('cost-of-no-line', { text: record.costs[loose]?.text ?? '' }, ['costs', loose, 'item']);
   const contrary = contraryLine(record.lines);
   if (contrary !== null) return refuse('item-twice-contrary', { item: record.lines[contrary]?.name ?? '' }, ['lines', contrary, 'outcome']);
   const strange = record.papers.find((paper) => facts.get(papers, paper) === null);

@@ -19,7 +19,7 @@ export function amendDraft({ record, currency }: RecordView): AmendDraft {
     lines: record.lines.map(({ item, name, work, outcome, note, minutes }) => ({ item, name, work, outcome, note, recheckOn: '', minutes: minutes === null ? '' : String(minutes) })),
     lots: record.lotsUsed.map(({ lot, quantity }) => ({ lot, quantity: String(quantity) })),
     measured: [], settles: [],
-    costs: record.costs.map(({ kind, text, amountMinor }) => ({ kind, text, amount: amountText(amountMinor, currency) })),
+    costs: record.costs.map(({ kind, text, amountMinor, item }) => ({ kind, text, amount: amountText(amountMinor, currency), ...(item === undefined ? {} : { item }) })),
     printedTotal: record.printedTotalMinor === null ? '' : amountText(record.printedTotalMinor, currency),
     files: [], note: record.note, reconstructed: record.reconstructed,
   };

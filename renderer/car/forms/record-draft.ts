@@ -122,7 +122,7 @@ export function fieldsOf(draft: RecordDraft, currency: string, read: FieldsRead)
     method: textOrNull(draft.method),
     reference: textOrNull(draft.reference),
     lotsUsed: draft.lots.map((one, at) => ({ lot: one.lot, quantity: read.number(`lotsUsed.${at}.quantity`, one.quantity, '4') })),
-    costs: readCosts(draft.costs, read, currency),
+    costs: readCosts(draft.costs, read, currency, '', draft.lines.flatMap((line) => line.item ?? [])),
     printedTotalMinor: read.moneyOrNull('printedTotalMinor', draft.printedTotal, currency),
     note: draft.note,
     reconstructed: draft.reconstructed,

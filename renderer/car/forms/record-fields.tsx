@@ -54,7 +54,7 @@ export function RecordFields({ view, entry, begun, besideDay, afterLines }: Reco
       </FieldRow>
       <RecordVouched entry={entry} names={lists} />
       <RecordShelf shelf={shelf} lots={entry.draft.lots} place={entry.at} group={entry.atGroup('lotsUsed')} onChange={(lots) => entry.set({ lots })} />
-      <CostLines place={entry.at} group={entry.atGroup('costs')} currency={currency} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
+      <CostLines place={entry.at} group={entry.atGroup('costs')} currency={currency} items={entry.draft.lines.flatMap((line) => (line.item === null || line.outcome === 'not-done' ? [] : [{ value: line.item, label: line.name }]))} costs={entry.draft.costs} onChange={(costs) => entry.set({ costs })} />
       <PapersField place={entry.at('papers')} files={entry.draft.files} onChange={(files) => entry.set({ files })} />
       <MoreFields>
         <RecordMinutes lines={entry.draft.lines} place={entry.at} onChange={(lines) => entry.set({ lines })} />

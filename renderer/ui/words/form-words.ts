@@ -189,6 +189,8 @@ export const FORM_WORDS = {
   'record-form.cost-kind': 'Kind',
   'record-form.cost-text': 'For',
   'record-form.cost-amount': 'Amount ({currency})',
+  'record-form.cost-for': 'For',
+  'record-form.cost-for-all': 'all that was done',
   'record-form.add-cost': 'Add an amount',
   'record-form.remove-cost': 'Remove amount {n}',
   'record-form.printed-total': 'Total printed on the receipt ({currency})',

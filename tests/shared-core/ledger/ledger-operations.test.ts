@@ -33,6 +33,7 @@ describe('what is refused of the ledger', () => {
     { case: "another car's record", name: 'quote.set', request: { car: 'wren', by: 'x', on: '2026-11-01', things: [{ id: 't', item: null, text: 'x' }], totalMinor: 1, records: ['r1'] }, code: 'unknown-record' },
     { case: 'a paper that is not kept', name: 'quote.set', request: { ...quote, paper: 'a'.repeat(64) }, code: 'unknown-paper' },
     { case: 'a quote that is not there', name: 'quote.remove', request: { id: 'x' }, code: 'unknown-held-quote' },
+    { case: 'a cost for an item that was not done', name: 'record.add', request: { car: 'pip', lines: [{ name: 'wash' }], costs: [{ kind: 'parts', text: 'filter', amountMinor: 1, item: 'oil' }] }, code: 'cost-of-no-line' },
     { case: 'a tool with a price and no day', name: 'tool.set', request: { name: 'jack', state: 'owned', paidMinor: 100 }, code: 'tool-bought-when' },
     { case: 'a tool with uses and no price', name: 'tool.set', request: { name: 'jack', state: 'owned', spreadOver: 4 }, code: 'tool-paid-what' },
     { case: 'a tool bought tomorrow', name: 'tool.set', request: { name: 'jack', state: 'owned', paidMinor: 100, boughtOn: '2026-11-26' }, code: 'date-in-future' },
