@@ -1,3 +1,4 @@
+import type { Observation } from '../records/observation.ts';
 import { sayDate } from '../result/words/say.ts';
 import { heading, paragraph, table, type Block } from './document-value.ts';
 import { openRecalls } from './history-duties.ts';
@@ -89,14 +90,22 @@ function figures({ records, readings, items, papers }: HistoryInput): [string, s
   ];
 }
 
+const SEVERITY: Readonly<Record<Observation['severity'], string>> = { watch: '', soon: ' (to be seen to soon)', unsafe: ' (unsafe: not to be driven like this)' };
+
 function openLines({ items, obligations, recalls, observations, followUps }: HistoryInput): string[] {
+  const [unsafe, others] = [true, false].map((is) => observations.filter((one) => one.closedOn === null && (one.severity === 'unsafe') === is).map(sayOpen));
   return [
+    ...(unsafe ?? []),
     ...items.filter((one) => one.late).map((one) => `${one.name}: ${one.due}`),
     ...obligations.filter((one) => one.late).map((one) => `${one.name}: ran out on ${sayDate(one.lastValidDay)}`),
     ...openRecalls(recalls),
-    ...observations.filter((one) => one.closedOn === null).map((one) => `Seen on ${sayDate(one.date)} and still open: ${one.text}`),
+    ...(others ?? []),
     ...followUps.map((one) => `To be looked at again: ${one.text}. ${one.when}`),
   ];
+}
+
+function sayOpen({ date, severity, text, recheckOn }: Observation): string {
+  return `Seen on ${sayDate(date)} and still open${SEVERITY[severity]}: ${text}${recheckOn === null ? '' : `; to be looked at again by ${sayDate(recheckOn)}`}`;
 }
 
 function openBlocks(input: HistoryInput): Block[] {

@@ -79,3 +79,14 @@ test('when a record was written down is told in UTC with the time, so that east 
   expect(file('data/tables/records.csv')).toContain('"2026-11-26","2026-11-25T22:30:00.000Z","same-day"');
   await host.close();
 });
+
+test('what is open is told with how bad it is and when it is looked at next, what is unsafe first', async () => {
+  const { host, write } = await started();
+  await host.must('observation.note', { car: 'pip', text: 'Tap', date: day('2026-10-01'), severity: 'watch', recheckOn: day('2027-03-01') });
+  await host.must('observation.note', { car: 'pip', text: 'Chain', date: day('2026-10-02'), severity: 'soon' });
+  await host.must('observation.note', { car: 'pip', text: 'Hose', date: day('2026-10-03'), severity: 'unsafe' });
+  const { pdf } = await write();
+  const lines = ['Seen on 3 Oct 2026 and still open (unsafe: not to be driven like this): Hose', 'Seen on 1 Oct 2026 and still open: Tap; to be looked at again by 1 Mar 2027', 'Seen on 2 Oct 2026 and still open (to be seen to soon): Chain'];
+  for (const line of lines) expect(pdf).toContain(line);
+  expect(pdf.indexOf('Hose')).toBeLessThan(Math.min(pdf.indexOf('Tap'), pdf.indexOf('Chain')));
+});
