@@ -43,6 +43,10 @@ describe('a pack that is taken in', () => {
     const record = must(shown.records[0], 'record').record;
     expect(record).toMatchObject({ title: 'oil', placeName: 'The garage', doneBy: null, costs: [] });
     expect(await second.call('record.amend', { id: record.id, title: 'Something else', why: 'no' })).toMatchObject({ ok: false, refusal: { code: 'of-earlier-keeper' } });
+    const seen = must(shown.observations[0], 'observation').id;
+    for (const change of [{ text: 'Nothing to see' }, { severity: 'soon' as const }, { date: day('2026-01-01') }]) expect(await second.call('observation.amend', { id: seen, ...change })).toMatchObject({ ok: false, refusal: { code: 'of-earlier-keeper' } });
+    // When it is looked at next is the present keeper's to say.
+    expect((await second.must('observation.amend', { id: seen, recheckOn: day('2026-09-01') })).observation.recheckOn).toBe('2026-09-01');
   });
 
   test('is kept byte for byte, in backups and under examination', async () => {
