@@ -28,14 +28,25 @@ export function sealText(seal: Seal): string {
 }
 
 /**
- * The seal of a printed or sent text, whatever its white space, line breaks, hyphens and case. Refused `not-a-seal`
- * where it does not begin as one, `seal-from-newer` where its form is a later one, `seal-incomplete` where characters are
- * missing or too many, `seal-mistyped` where its check does not fit.
+ * The seal of a printed or sent text, whatever its white space, line breaks, hyphens and case, and whatever stands before it or, after an
+ * empty line, behind it. Refused `not-a-seal` where none begins in it, `seal-from-newer` where its form is a later one, `seal-incomplete`
+ * where characters are missing or too many, `seal-mistyped` where its check does not fit.
  */
 export function parseSeal(text: string): Result<Seal> {
-  const pressed = text.toUpperCase().replaceAll(/[^0-9A-Z]/g, '');
-  if (!pressed.startsWith(BEGINS_PRESSED)) return refuse('not-a-seal');
-  const [version, digits] = [pressed.charAt(BEGINS_PRESSED.length), pressed.slice(BEGINS_PRESSED.length + 1)];
+  const from = text.search(/TRUNNION\W*SEAL/i);
+  if (from < 0) return refuse('not-a-seal');
+  const whole = parsePressed(pressed(text.slice(from)));
+  // Of the right length, or alone: nothing that was copied along stands behind it.
+  if (whole.ok || whole.refusal.code === 'seal-mistyped') return whole;
+  return parsePressed(pressed(text.slice(from).split(/\n\s*\n/)[0] ?? ''));
+}
+
+function pressed(text: string): string {
+  return text.toUpperCase().replaceAll(/[^0-9A-Z]/g, '');
+}
+
+function parsePressed(letters: string): Result<Seal> {
+  const [version, digits] = [letters.charAt(BEGINS_PRESSED.length), letters.slice(BEGINS_PRESSED.length + 1)];
   if (/[2-9]/.test(version)) return refuse('seal-from-newer', { version });
   const wanted = Math.ceil(((BODY_BYTES + CHECK_BYTES) * 8) / 5);
   if (digits.length !== wanted) return refuse('seal-incomplete', { found: digits.length, wanted });

@@ -73,6 +73,15 @@ describe('a seal as text', () => {
   });
 
   test.each([
+    { case: 'with the lines that the program prints about it', given: `Over 23 entries:\n${text}\n\nWhoever holds this seal can later tell.\n` },
+    { case: 'cited in a letter', given: `Dear next keeper\r\n\r\n${text.split('\n').map((line) => `> ${line}`).join('\r\n')}\r\n\r\nKeep it well` },
+    { case: 'with an empty line after each', given: text.replaceAll('\n', '\n\n') },
+  ])('is found $case', ({ given }) => {
+    expect(parseSeal(given)).toEqual(parseSeal(text));
+    expect(parseSeal(given).ok).toBe(true);
+  });
+
+  test.each([
     { text: '', code: 'not-a-seal' },
     { text: 'a letter', code: 'not-a-seal' },
     { text: 'TRUNNION SEAL 2 ABCD', code: 'seal-from-newer' },
@@ -80,6 +89,7 @@ describe('a seal as text', () => {
     { text: `${text}A`, code: 'seal-incomplete' },
     { text: 'TRUNNION SEAL 1', code: 'seal-incomplete' },
     { text: text.replace(/.$/, 'U'), code: 'seal-mistyped' },
+    { text: `Over 23 entries:\n${text.replace(/.$/, 'U')}\n\nWhoever holds this seal`, code: 'seal-mistyped' },
   ])('is refused as $code', ({ text: given, code }) => {
     expect(parseSeal(given)).toMatchObject({ ok: false, refusal: { code } });
   });
