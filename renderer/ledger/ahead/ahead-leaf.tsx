@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { BudgetView } from '../../../shared-core/views/budget-view-schema.ts';
 import { Asked } from '../../ui/asked.tsx';
 import { useWords } from '../../ui/household.tsx';
+import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import { Section } from '../../ui/section.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { useAsk } from '../../ui/use-ask.ts';
@@ -39,7 +40,7 @@ function Ahead({ view }: { readonly view: BudgetView }) {
   const periods = view.quarters.map((one) => ({ name: tell('ahead.from-to', { from: words.monthName(one.from), to: words.month(one.to) }), ...one }));
   return (
     <>
-      <p className={styles.lead}>{view.summary.text}{view.wishes !== null && ` ${wishWords(view.wishes, words)}`}</p>
+      <p className={styles.lead}>{inOwnMoney(view.summary.text, words)}{view.wishes !== null && ` ${wishWords(view.wishes, words)}`}</p>
       <Section title={tell('ahead.quarters')} hint={tell('ahead.quarters-what')}>
         <BandChart bands={view.quarters.map((one, at) => ({ ...one, name: periods.length > 9 && at % 2 === 1 ? '' : words.month(one.from) }))} label={tell('ahead.chart')} />
         <BandTable label={tell('ahead.quarters')} first={tell('ahead.period')} rows={[...periods.map((one) => ({ ...one, key: one.from })), { key: 'all', name: tell('ahead.all'), ...view.total }]} />
@@ -61,7 +62,7 @@ function Ahead({ view }: { readonly view: BudgetView }) {
           <ul className={styles.notes}>{view.missing.map((one) => <li key={`${one.key} ${one.why}`}>{tell('ahead.missing-one', { car: one.carName, name: one.name, why: one.said.text })}</li>)}</ul>
         </Section>
       )}
-      {view.notes.length > 0 && <Section title={tell('ahead.notes')}><ul className={styles.notes}>{view.notes.map((note) => <li key={note.text}>{note.text}</li>)}</ul></Section>}
+      {view.notes.length > 0 && <Section title={tell('ahead.notes')}><ul className={styles.notes}>{view.notes.map((note) => <li key={note.text}>{inOwnMoney(note.text, words)}</li>)}</ul></Section>}
     </>
   );
 }

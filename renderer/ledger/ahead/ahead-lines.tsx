@@ -2,6 +2,7 @@ import { Table } from '@mantine/core';
 import { Fragment } from 'react';
 import type { BudgetView } from '../../../shared-core/views/budget-view-schema.ts';
 import { useWords } from '../../ui/household.tsx';
+import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import { Section } from '../../ui/section.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { tell } from '../../ui/words/tell.ts';
@@ -40,7 +41,7 @@ export function AheadLines({ view }: { readonly view: BudgetView }) {
                       <Table.Td>{line.carName ?? ''}</Table.Td>
                       <Table.Td>{line.name}</Table.Td>
                       <Table.Td className={number}>{words.money(line.amountMinor)}</Table.Td>
-                      <Table.Td className={sectionStyles.small ?? ''}>{line.why.text}</Table.Td>
+                      <Table.Td className={sectionStyles.small ?? ''}>{inOwnMoney(line.why.text, words)}</Table.Td>
                     </Table.Tr>
                   ))}
                 </Fragment>

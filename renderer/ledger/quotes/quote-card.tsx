@@ -1,6 +1,7 @@
 import { Button, Table } from '@mantine/core';
 import type { QuoteView } from '../../../shared-core/views/quotes-view.ts';
 import { useWords } from '../../ui/household.tsx';
+import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import { Section } from '../../ui/section.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { tell } from '../../ui/words/tell.ts';
@@ -28,7 +29,7 @@ export function QuoteCard({ view, onChange, onRecords }: QuoteCardProps) {
   const against = expected ? tell(records.length > 0 ? 'quotes.expected-records' : 'quotes.expected') : tell('quotes.against', { records: held.map((one) => `${one.title}, ${words.date(one.date)}`).join('; ') });
   return (
     <Section title={title} hint={`${until}${against}`}>
-      <p><strong>{view.said.text}</strong></p>
+      <p><strong>{inOwnMoney(view.said.text, words)}</strong></p>
       <div className={sectionStyles.tableFrame} tabIndex={0} role="group" aria-label={title}>
         <Table aria-label={title}>
           <Table.Thead>
@@ -47,7 +48,7 @@ export function QuoteCard({ view, onChange, onRecords }: QuoteCardProps) {
                 <Table.Td className={number}>{one.quotedMinor === null ? tell('quotes.not-known') : words.money(one.quotedMinor)}</Table.Td>
                 <Table.Td>{one.done.join(', ') || tell('quotes.nothing')}</Table.Td>
                 <Table.Td className={number}>{one.done.length === 0 ? '' : <CostTold cost={one.cost} />}</Table.Td>
-                <Table.Td>{one.said.text}</Table.Td>
+                <Table.Td>{inOwnMoney(one.said.text, words)}</Table.Td>
               </Table.Tr>
             ))}
             {unquoted.map((one, at) => (

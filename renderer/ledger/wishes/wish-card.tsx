@@ -4,6 +4,7 @@ import type { WishView } from '../../../shared-core/views/wishes-view-schema.ts'
 import { amountWords } from '../../ui/amount-words.ts';
 import { doChange } from '../../ui/do-change.ts';
 import { useWords } from '../../ui/household.tsx';
+import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import { Section } from '../../ui/section.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { SmallButton } from '../../ui/small-button.tsx';
@@ -41,7 +42,7 @@ export function WishCard({ view, place, onMove, onChange, onAside }: WishCardPro
           <div style={{ width: `${whole}%` }} />
         </div>
       )}
-      {said.map((one) => <p key={one.text}>{one.text}</p>)}
+      {said.map((one) => <p key={one.text}>{inOwnMoney(one.text, words)}</p>)}
       {needs.length > 0 && <p className={sectionStyles.small}>{tell('wishes.takes', { needs: needs.map((need) => `${amountWords(need.quantity, need.unit)} ${need.name}${need.aside > 0 ? ` (${tell('wishes.aside', { amount: amountWords(need.aside, need.unit) })})` : ''}`).join(', ') })}</p>}
       {planned !== null && <p><Link href="/sessions">{tell(planned.kept ? 'wishes.in-session' : 'wishes.in-proposed', { date: words.date(planned.day), place: planned.placeName })}</Link></p>}
       {sessions.length > 0 && planned === null && (
@@ -49,7 +50,7 @@ export function WishCard({ view, place, onMove, onChange, onAside }: WishCardPro
           {sessions.map((one) => (
             <li key={one.session} className={styles.row}>
               <div className={styles.head}>
-                <span>{one.why.text}</span>
+                <span>{inOwnMoney(one.why.text, words)}</span>
                 {one.fits && one.kept && <SmallButton of={`${wish.name}, ${words.date(one.day)}`} onPress={() => void doChange('wish.plan', { wish: wish.id, session: one.session }, tell('wishes.joined', { wish: wish.name, date: words.date(one.day) }))}>{tell('wishes.join')}</SmallButton>}
               </div>
             </li>

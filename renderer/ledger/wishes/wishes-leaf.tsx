@@ -4,6 +4,7 @@ import type { WishesView, WishView } from '../../../shared-core/views/wishes-vie
 import { Asked } from '../../ui/asked.tsx';
 import { doChange } from '../../ui/do-change.ts';
 import { useWords } from '../../ui/household.tsx';
+import { inOwnMoney } from '../../ui/plan/plan-words.ts';
 import { Section } from '../../ui/section.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { SideSheet } from '../../ui/side-sheet.tsx';
@@ -25,6 +26,7 @@ export function WishesLeaf() {
 }
 
 function Wishes({ view }: { readonly view: WishesView }) {
+  const words = useWords();
   const [sheet, setSheet] = useState<Sheet>(null);
   const close = () => setSheet(null);
   const chosen = view.wishes.find((one) => one.wish.id === sheet?.wish) ?? null;
@@ -38,7 +40,7 @@ function Wishes({ view }: { readonly view: WishesView }) {
   };
   return (
     <div className={styles.leaf}>
-      <div className={styles.lead}>{view.said.map((one) => <p key={one.text}>{one.text}</p>)}</div>
+      <div className={styles.lead}>{view.said.map((one) => <p key={one.text}>{inOwnMoney(one.text, words)}</p>)}</div>
       <div className={styles.bar}>
         <Button variant="default" onClick={() => setSheet({ kind: 'wish', wish: null })}>{tell('wishes.add')}</Button>
         <Button variant="default" onClick={() => setSheet({ kind: 'saving', wish: null })}>{tell('wishes.saving')}</Button>

@@ -12,6 +12,7 @@ export interface OrderTerms {
   readonly onlySupplier: string;
   readonly arriveBy: string;
   readonly noLeftovers: boolean;
+  readonly wishes: boolean;
 }
 
 /** Whether an order is being worked out, and the last one that was. It goes on, and stays, while one looks at another screen. */
@@ -31,7 +32,7 @@ export interface Ordering {
   readonly placed: readonly string[];
 }
 
-let current: Ordering = { terms: { horizonDays: 90, onlySupplier: '', arriveBy: '', noLeftovers: false }, running: false, stopping: false, stopped: false, steps: 0, refusal: null, view: null, outdated: false, placed: [] };
+let current: Ordering = { terms: { horizonDays: 90, onlySupplier: '', arriveBy: '', noLeftovers: false, wishes: true }, running: false, stopping: false, stopped: false, steps: 0, refusal: null, view: null, outdated: false, placed: [] };
 let runs = 0;
 let job = '';
 /** Changes that are ours, and leave the rest of the order as it is. */

@@ -12,6 +12,7 @@ import { OrderNeeds } from './order-needs.tsx';
 import { useOrdering } from './ordering.ts';
 import { SupplierSection } from './supplier-section.tsx';
 import styles from '../parts.module.css';
+import sectionStyles from '../../ui/section.module.css';
 import tones from '../../ui/tones.module.css';
 
 interface ProposalProps {
@@ -47,6 +48,13 @@ export function Proposal({ proposal, open }: ProposalProps) {
           <Against proposal={proposal} />
         </div>
       </div>
+      {proposal.wishes.length > 0 && (
+        <Section title={tell('order.wishes')} hint={tell('order.wishes-what')}>
+          <ul className={sectionStyles.list}>
+            {proposal.wishes.map((one) => <li key={one.wish} className={styles.row}><span><strong>{tell('order.wish', { wish: one.name, car: one.carName })}</strong> {inOwnMoney(one.why.text, words)}</span></li>)}
+          </ul>
+        </Section>
+      )}
       <OrderNeeds proposal={proposal} />
     </>
   );

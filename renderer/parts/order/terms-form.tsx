@@ -20,7 +20,7 @@ export function TermsForm({ view }: { readonly view: PartsView }) {
   const suppliers = [...view.suppliers].sort((a, b) => byName(a.name, b.name));
   const workOut = () => {
     const read = new FieldsRead();
-    const whole = read.whole({ horizonDays: terms.horizonDays, onlySupplier: terms.onlySupplier === '' ? null : terms.onlySupplier, arriveBy: read.dateOrNull('arriveBy', terms.arriveBy), noLeftovers: terms.noLeftovers });
+    const whole = read.whole({ horizonDays: terms.horizonDays, onlySupplier: terms.onlySupplier === '' ? null : terms.onlySupplier, arriveBy: read.dateOrNull('arriveBy', terms.arriveBy), noLeftovers: terms.noLeftovers, wishes: terms.wishes });
     setDateFault(whole.ok ? undefined : sayFault(whole.refusal));
     if (!whole.ok) return document.getElementById(`${id}-by`)?.focus();
     void workOutOrder(whole.value);
@@ -32,6 +32,7 @@ export function TermsForm({ view }: { readonly view: PartsView }) {
           <HorizonChoice />
           <NativeSelect label={tell('order.only')} value={terms.onlySupplier} onChange={(event) => setTerms({ onlySupplier: event.currentTarget.value })} data={[{ value: '', label: tell('order.only-any') }, ...suppliers.map((one) => ({ value: one.id, label: one.name }))]} />
           <DateField id={`${id}-by`} error={dateFault} label={tell('order.by')} value={terms.arriveBy} onChange={(arriveBy) => setTerms({ arriveBy })} />
+          <Checkbox label={tell('order.with-wishes')} checked={terms.wishes} onChange={(event) => setTerms({ wishes: event.currentTarget.checked })} />
           <Checkbox label={tell('order.no-leftovers')} checked={terms.noLeftovers} onChange={(event) => setTerms({ noLeftovers: event.currentTarget.checked })} />
         </div>
         <div className={styles.actions}>
