@@ -37,7 +37,7 @@ export function AheadLeaf() {
 
 function Ahead({ view }: { readonly view: BudgetView }) {
   const words = useWords();
-  const periods = view.quarters.map((one) => ({ name: tell('ahead.from-to', { from: words.monthName(one.from), to: words.month(one.to) }), ...one }));
+  const periods = view.quarters.map((one) => ({ name: tell('ahead.from-to', { from: words.nearDate(one.from, one.to), to: words.date(one.to) }), ...one }));
   return (
     <>
       <p className={styles.lead}>{inOwnMoney(view.summary.text, words)}{view.wishes !== null && ` ${wishWords(view.wishes, words)}`}</p>
