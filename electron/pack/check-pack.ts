@@ -7,7 +7,7 @@ import type { CheckReport } from '../../shared-core/handover/check-report.ts';
 import { PREVIOUS } from '../../shared-core/handover/pack-files.ts';
 import type { Seal } from '../../shared-core/journal/seal.ts';
 import { parseSeal } from '../../shared-core/journal/seal-text.ts';
-import { ok, refuse, type Result } from '../../shared-core/result/result.ts';
+import { ok, refuse, type Message, type Result } from '../../shared-core/result/result.ts';
 import { sha256, verifyEd25519 } from '../host/node-digests.ts';
 import { fileSource, type ByteSource } from './byte-source.ts';
 import type { FoundSource } from './found-source.ts';
@@ -17,6 +17,9 @@ import { readZip } from './zip-read.ts';
 
 /** Packs within packs: one for each keeper. */
 const DEEPEST = 20;
+
+/** What is said of a whole pack, as it is said of an earlier keeper's within this one. */
+const OF_EARLIER: Readonly<Record<string, string>> = { 'note-period': 'note-period-earlier', 'note-period-from': 'note-period-from-earlier', 'note-period-to': 'note-period-to-earlier', 'note-sample': 'note-sample-earlier' };
 
 /**
  * Checks a pack, as a ZIP or as the folder it was unpacked into, and every earlier keeper's pack in it. Nothing is written.
@@ -132,7 +135,7 @@ function comparedWithin(outer: CheckReport, at: string, inner: CheckReport): Che
   const compared = inner.notes.flatMap(({ key, values }) => {
     if (key === 'note-given-agrees') return [{ key: 'note-given-agrees-earlier', values: { ...values, path: at } }];
     if (key === 'note-given-newer') return [{ key: 'note-given-newer-earlier', values: { ...values, path: at } }];
-    return key.endsWith('-earlier') ? [{ key, values: { ...values, path: `${at}!/${values['path'] ?? ''}` } }] : [];
+    return [];
   });
   const unproven = whole.notes.some((note) => note.key === 'note-no-given-seal') ? [] : [{ key: 'note-no-given-seal', values: {} }];
   return { ...whole, faults: whole.faults.filter((fault) => !isOtherKey(fault)), notes: [...whole.notes, ...compared, ...unproven] };
@@ -145,5 +148,14 @@ function joined(outer: CheckReport, at: string, inner: CheckReport): CheckReport
     return { ...fault, path, message: { key: fault.message.key, values: { ...fault.message.values, path } } };
   });
   const warnings = inner.warnings.map(({ key, values }) => ({ key, values: { ...values, path: `${at}!/${values['path'] ?? ''}` } }));
-  return { ...outer, faults: [...outer.faults, ...faults], warnings: [...outer.warnings, ...warnings] };
+  const withheld = inner.withheld.map((one) => ({ ...one, path: one.path === undefined ? at : `${at}!/${one.path}` }));
+  return { ...outer, faults: [...outer.faults, ...faults], warnings: [...outer.warnings, ...warnings], notes: [...outer.notes, ...inner.notes.flatMap((note) => noteOfEarlier(note, at))], withheld: [...outer.withheld, ...withheld] };
+}
+
+/** A note of a pack as it is said of one within another; what a given seal came to is told by comparing alone. */
+function noteOfEarlier({ key, values }: Message, at: string): Message[] {
+  const { path } = values;
+  if (path !== undefined) return [{ key, values: { ...values, path: `${at}!/${path ?? ''}` } }];
+  const said = OF_EARLIER[key];
+  return said === undefined ? [] : [{ key: said, values: { ...values, path: at } }];
 }

@@ -2,6 +2,7 @@ import { Button, Textarea } from '@mantine/core';
 import { useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
+import { withheldByPack } from '../../shared-core/handover/withheld-by-pack.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { runLong } from '../ui/run-long.ts';
@@ -82,8 +83,11 @@ export function CheckLeaf() {
 }
 
 function Found({ report }: { readonly report: Report }) {
-  const { sound, faults, warnings, notes, withheld, name, rows } = report;
-  const fields = [...new Set(withheld.map((one) => one.field))];
+  const { sound, faults, warnings, notes, name, rows } = report;
+  const withheld = withheldByPack(report.withheld).map(({ path, fields }) => {
+    const said = fields.map(fieldName).join(', ');
+    return path === null ? tell('handover.fields-withheld', { fields: said }) : tell('handover.fields-withheld-earlier', { path, fields: said });
+  });
   return (
     <Section title={tell(sound ? 'handover.sound' : 'handover.not-sound', { n: faults.length })} {...(name !== null && { hint: tell('handover.pack-named', { name, n: rows }) })}>
       {faults.length > 0 && (
@@ -96,7 +100,7 @@ function Found({ report }: { readonly report: Report }) {
         </div>
       )}
       <ul className={styles.notes}>
-        {[...warnings, ...notes, ...(fields.length === 0 ? [] : [tell('handover.fields-withheld', { fields: fields.map(fieldName).join(', ') })])].map((line, at) => <li key={at}>{line}</li>)}
+        {[...warnings, ...notes, ...withheld].map((line, at) => <li key={at}>{line}</li>)}
       </ul>
     </Section>
   );

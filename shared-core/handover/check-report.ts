@@ -17,6 +17,8 @@ export interface PackToCheck {
 export interface WithheldField {
   readonly row: number;
   readonly field: string;
+  /** Of an earlier keeper's pack within this one: the way to it. */
+  readonly path?: string;
 }
 
 /** The answer about a pack. It is whole where `faults` is empty; `notes` say what was and what was not proven. */

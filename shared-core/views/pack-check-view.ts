@@ -14,7 +14,7 @@ export const packCheckSchema = z.object({
   warnings: z.array(z.string()),
   /** What was and what was not proven. */
   notes: z.array(z.string()),
-  withheld: z.array(z.object({ row: z.int(), field: z.string() })),
+  withheld: z.array(z.object({ row: z.int(), field: z.string(), /** The way to an earlier keeper's pack, where it is that one's. */ path: z.string().optional() })),
 });
 export type PackCheckView = z.infer<typeof packCheckSchema>;
 

@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import { withheldByPack } from '../../../shared-core/handover/withheld-by-pack.ts';
 import { refuse } from '../../../shared-core/result/result.ts';
 import { packCheckView, type PackCheckView } from '../../../shared-core/views/pack-check-view.ts';
 import { checkPackAt } from '../../pack/check-pack.ts';
@@ -29,6 +30,6 @@ function checkText(view: PackCheckView): string {
     ...view.faults.map((fault) => `  ${fault.code}: ${fault.text}`),
     ...view.warnings.map((warning) => `  remark: ${warning}`),
     ...view.notes.map((note) => `  ${note}`),
-    ...(view.withheld.length === 0 ? [] : [`  withheld: ${[...new Set(view.withheld.map((one) => one.field))].join(', ')}`]),
+    ...withheldByPack(view.withheld).map(({ path, fields }) => `  withheld${path === null ? '' : ` in ${path}`}: ${fields.join(', ')}`),
   ].join('\n');
 }

@@ -86,6 +86,7 @@ export const HANDOVER_WORDS = {
   'handover.fault-what': 'What is wrong',
   'handover.whole-pack': 'the whole pack',
   'handover.fields-withheld': 'Withheld by its keeper: {fields}.',
+  'handover.fields-withheld-earlier': 'Withheld in {path} by an earlier keeper: {fields}.',
   'handover.take-in-title': 'Take the car in',
   'handover.take-in-what': 'The car comes into this household with its history as that of its earlier keeper, and the pack is kept byte for byte. Leave this if you only wanted to look.',
   'handover.take-in': 'Take the car in',

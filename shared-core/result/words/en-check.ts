@@ -94,9 +94,13 @@ export const CHECK_WORDS: Readonly<Record<string, string>> = {
   'note-period': 'This pack shows {from} to {to} only: what is dated outside is left out.',
   'note-period-from': 'This pack shows what is dated {from} or later only.',
   'note-period-to': 'This pack shows what is dated up to {to} only.',
+  'note-period-earlier': '{path}, the pack of an earlier keeper, shows {from} to {to} only: what is dated outside is left out.',
+  'note-period-from-earlier': '{path}, the pack of an earlier keeper, shows what is dated {from} or later only.',
+  'note-period-to-earlier': '{path}, the pack of an earlier keeper, shows what is dated up to {to} only.',
   'note-blacked-out': '{path}: the keeper handed over a copy in which parts are blacked out ({parts}).',
   'note-named-withheld': '{path}: what names it (row {rows}) is withheld, so the pack alone does not prove when it was kept. Its keeper can show that later.',
   'note-sample': 'This pack is of the sample household and proves nothing.',
+  'note-sample-earlier': '{path}, the pack of an earlier keeper, is of the sample household and proves nothing.',
 
   'not-a-seal': 'That is not a seal: it does not begin with "TRUNNION SEAL". Copy the whole of it.',
   'seal-from-newer': 'That seal is of a later form ({version}). Check it with a newer Trunnion.',

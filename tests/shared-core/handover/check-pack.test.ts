@@ -165,9 +165,14 @@ describe('a file altered and both manifests made to fit', () => {
     expect(codes(refitted(SIGNATURE, () => 'x'.repeat(64)))).toEqual([`bad-signature ${SIGNED_CONTENTS}`]);
   });
 
-  test('the signed list of a later form is told as such', () => {
-    const report = refitted(SIGNED_CONTENTS, (text) => text.replace('trunnion-pack-1', 'trunnion-pack-2'));
+  test.each(['2', '9', '10', '19', '20', '101'])('the signed list of a later form, %s, is told as such', (form) => {
+    const report = refitted(SIGNED_CONTENTS, (text) => text.replace('trunnion-pack-1', `trunnion-pack-${form}`));
     expect(report.faults).toMatchObject([{ code: 'not-a-pack', path: SIGNED_CONTENTS, message: { key: 'fault-newer-form' } }]);
+  });
+
+  test.each(['0', '01', '02', '1x', '-2'])('the signed list of a form that there is not, %s, is told as another', (form) => {
+    const report = refitted(SIGNED_CONTENTS, (text) => text.replace('trunnion-pack-1', `trunnion-pack-${form}`));
+    expect(report.faults).toMatchObject([{ code: 'not-a-pack', path: SIGNED_CONTENTS, message: { key: 'fault-wrong-form' } }]);
   });
 });
 
