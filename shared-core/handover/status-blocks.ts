@@ -17,7 +17,7 @@ const NAMES: Readonly<Record<StatusElement, string>> = {
 
 const STATES: Readonly<Record<StatusState, string>> = { told: 'told', 'in-part': 'told in part', 'not-known': 'not known', 'none-written': 'none written down' };
 
-const CHANGES = 'A change is told apart from other work only where it was planned as a wish of the keeper who made this pack; other work that changed the car, and what an earlier keeper changed, stands among the records.';
+const CHANGES = 'A change is told apart from other work only where it was planned as a wish or as something done once; other work that changed the car stands among the records.';
 
 /** How the car stands on the day, element by element; one of which nothing can be told is there and says so. */
 export function statusBlocks({ status, period, leftOut, today }: HistoryInput): Block[] {

@@ -1,4 +1,5 @@
 import type { LocalDate } from '../calendar/local-date.ts';
+import { isOnce } from '../care/limit.ts';
 import { measurements } from '../care/measurement.ts';
 import { obligations } from '../care/obligation.ts';
 import { distanceOn } from '../fleet/known-distance.ts';
@@ -36,6 +37,7 @@ export function statusOfCar(facts: Facts, care: CarCare, choice: HistoryChoice, 
     distance: now === null || metres === null ? null : { value: inUnit(Math.max(0, now.metres - metres)), estimated: now.estimated || isEstimated },
   });
   const wished = new Set(facts.all(wishes).filter((wish) => wish.car === car.id).map((wish) => wish.item));
+  const isChange = ({ item }: ItemCare) => wished.has(item.id) || isOnce(item.interval);
   return historyStatus({
     on, hidden, recalls,
     unit: car.unit,
@@ -43,9 +45,9 @@ export function statusOfCar(facts: Facts, care: CarCare, choice: HistoryChoice, 
     likely: now === null ? null : inUnit(now.metres),
     instrumentGuessed: use.instruments.some((one) => one.estimated),
     parts: partsOf(facts, care, choice, wear),
-    items: care.items.filter((one) => !wished.has(one.item.id)).map((one) => itemOf(one, care, period, since)),
+    items: care.items.filter((one) => !isChange(one)).map((one) => itemOf(one, care, period, since)),
     inspections: inspectionsOf(facts, care, choice),
-    changes: changesOf(care, wished, period),
+    changes: changesOf(care, care.items.filter(isChange), period),
   });
 }
 
@@ -92,9 +94,9 @@ function whyNot(history: ItemCare['item']['history'], done: LocalDate | null, ke
   return history === 'from-purchase' ? `no record of it${keptSince === null ? '' : ` since the car came to its keeper on ${sayDate(keptSince)}`}, nor of the time before` : null;
 }
 
-/** What was planned as a wish and done: the latest record of each. */
-function changesOf(care: CarCare, wished: ReadonlySet<string | null>, period: PackPeriod): StatusInput['changes'] {
-  return care.items.filter((one) => wished.has(one.item.id)).flatMap(({ item, completions }) => {
+/** What was planned as a wish, or as something done once, and was done: the latest record of each. */
+function changesOf(care: CarCare, planned: readonly ItemCare[], period: PackPeriod): StatusInput['changes'] {
+  return planned.flatMap(({ item, completions }) => {
     const done = completions.findLast((one) => isWithin(period, one.date));
     if (done === undefined) return [];
     const papers = new Set(care.records.filter((record) => record.date === done.date && record.lines.some((line) => line.item === item.id)).flatMap((record) => record.papers));
