@@ -10,6 +10,11 @@ export function lotsAside(facts: Facts): ReadonlyMap<string, string> {
   return new Map(openWishes(facts).flatMap((wish) => wish.lots.map((lot) => [lot, wish.id] as const)));
 }
 
+/** The lots that nothing else may take: those put aside for a wish that is not planned yet. Once it is, its own task takes them. */
+export function lotsKeptBack(facts: Facts): ReadonlySet<string> {
+  return new Set(openWishes(facts).flatMap((wish) => (wish.item === null ? wish.lots : [])));
+}
+
 /** A need of a wish: what it takes, and how much of that is put aside for it. */
 export interface WishNeed {
   readonly specification: string;

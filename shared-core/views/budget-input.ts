@@ -3,6 +3,7 @@ import { obligations } from '../care/obligation.ts';
 import type { Car } from '../fleet/car.ts';
 import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
+import { lotsKeptBack } from '../ledger/wish-aside.ts';
 import type { BudgetInput, BudgetStock } from '../ledger/budget-input.ts';
 import { priceHabits } from '../ledger/budget-prices.ts';
 import { comingSupply } from '../parts/coming-supply.ts';
@@ -74,7 +75,8 @@ function deliveryShareOf(facts: Facts): number | null {
 }
 
 function shelf(facts: Facts, today: LocalDate): readonly BudgetStock[] {
-  return standingLots(facts).filter(({ left }) => left > 0).map(({ lot, left, goodUntil }) => ({ id: `lot/${lot.id}`, meets: facts.get(parts, lot.part)?.meets ?? [], quantity: left, from: today, goodUntil }));
+  const keptBack = lotsKeptBack(facts);
+  return standingLots(facts).filter(({ lot, left }) => left > 0 && !keptBack.has(lot.id)).map(({ lot, left, goodUntil }) => ({ id: `lot/${lot.id}`, meets: facts.get(parts, lot.part)?.meets ?? [], quantity: left, from: today, goodUntil }));
 }
 
 function coming(facts: Facts, today: LocalDate): readonly BudgetStock[] {

@@ -1,5 +1,6 @@
 import { addDays, later, type LocalDate } from '../calendar/local-date.ts';
 import type { Facts } from '../journal/facts.ts';
+import { lotsKeptBack } from '../ledger/wish-aside.ts';
 import { comingSupply, type ComingLine } from '../parts/coming-supply.ts';
 import { parts } from '../parts/part.ts';
 import { specifications } from '../parts/specification.ts';
@@ -34,10 +35,11 @@ export interface Taken {
   readonly lacking: number;
 }
 
-/** All that stands on the shelf and is on the way, free to be taken. */
+/** All that stands on the shelf and is on the way, free to be taken: not what is put aside for a wish. */
 export function standingSupply(facts: Facts, today: LocalDate): Supply {
   const lines = comingSupply(facts, today);
-  return { shelf: standingLots(facts), lines, coming: new Map(lines.map((one) => [`${one.order} ${one.line.id}`, one.packs * one.line.quantity])) };
+  const keptBack = lotsKeptBack(facts);
+  return { shelf: standingLots(facts).filter(({ lot }) => !keptBack.has(lot.id)), lines, coming: new Map(lines.map((one) => [`${one.order} ${one.line.id}`, one.packs * one.line.quantity])) };
 }
 
 /** Takes what a need can have: first off the shelf what is still good on its day, the rest from what is here in time. What is taken is no longer free. */
