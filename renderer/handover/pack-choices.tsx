@@ -47,7 +47,8 @@ export function PackChoices(props: PackChoicesProps) {
 
 /** The packs of earlier keepers go along whole or are left out: one of two ticks, where anything is withheld. */
 function Previous({ draft, set, previous, refusal }: PackChoicesProps) {
-  const tick = (what: 'whole' | 'left-out') => <Checkbox label={tell(`pack.previous-${what}`)} checked={draft.previous === what} onChange={(event) => set({ previous: event.currentTarget.checked ? what : '' })} error={refusal?.code === 'previous-pack-shows-withheld'} />;
+  const isAsked = refusal?.code === 'previous-pack-shows-withheld';
+  const tick = (what: 'whole' | 'left-out') => <Checkbox label={tell(`pack.previous-${what}`)} checked={draft.previous === what} onChange={(event) => set({ previous: event.currentTarget.checked ? what : '' })} error={isAsked} aria-invalid={isAsked} />;
   return <FieldGroup legend={tell('pack.previous', { names: previous.join(', ') })} hint={tell('pack.previous-what')}>{tick('whole')}{tick('left-out')}</FieldGroup>;
 }
 
