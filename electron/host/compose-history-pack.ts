@@ -167,7 +167,7 @@ function earlierPacks(facts: Facts, car: Car): readonly PreviousPack[] {
 function previousTold(packs: readonly PreviousPack[], paths: readonly string[]): readonly HistoryPrevious[] {
   return packs.flatMap((direct, at) => {
     const path = paths[at] ?? null;
-    const told = (one: Pick<PackBefore, 'name' | 'composedOn' | 'rows' | 'pack'>, where: Pick<HistoryPrevious, 'path' | 'within'>) => ({ name: one.name, composedOn: one.composedOn, rows: one.rows, sha256: one.pack, ...where });
+    const told = (one: Pick<PackBefore, 'name' | 'composedOn' | 'rows' | 'pack' | 'period'>, where: Pick<HistoryPrevious, 'path' | 'within'>) => ({ name: one.name, composedOn: one.composedOn, rows: one.rows, sha256: one.pack, ...where, ...(one.period === undefined ? {} : { period: one.period }) });
     return [...(direct.before ?? []).map((one) => told(one, { path: null, within: one.handedOver ? path : null })), told(direct, { path, within: null })];
   });
 }

@@ -113,6 +113,8 @@ export interface HistoryInput {
   readonly car: Car;
   /** What an earlier keeper withheld of the car, and nobody has entered since. */
   readonly carWithheldBefore: readonly string[];
+  /** What earlier keepers withheld of anything that is told, by what it is called. */
+  readonly withheldBefore: readonly string[];
   readonly odometer: string | null;
   /** How the car stands on the day. */
   readonly status: HistoryStatus;

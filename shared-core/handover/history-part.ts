@@ -40,6 +40,8 @@ export const historyPreviousSchema = z.strictObject({
   sha256: sha256TextSchema,
   path: z.string().nullable(),
   within: z.string().nullable(),
+  /** The days it shows; absent where it shows the whole history. */
+  period: packPeriodSchema.optional(),
 });
 export type HistoryPrevious = z.infer<typeof historyPreviousSchema>;
 

@@ -126,6 +126,15 @@ function withheldLines(input: HistoryInput): string[] {
     ...periodLines(input),
     ...unprintedLines(input),
     ...previousLines(input),
+    ...earlierLines(input),
+  ];
+}
+
+/** What earlier keepers kept back stays so, and is nothing that this keeper could show. */
+function earlierLines({ previous, withheldBefore }: HistoryInput): string[] {
+  return [
+    ...previous.flatMap((one) => (one.period === undefined ? [] : `What an earlier keeper left out: ${sayPeriod(one.period, one.name) ?? ''}`)),
+    ...(withheldBefore.length === 0 ? [] : [`Of what earlier keepers recorded: ${withheldBefore.join(', ')}, withheld by them.`]),
   ];
 }
 

@@ -22,9 +22,9 @@ export function isWithin({ from, to }: PackPeriod, date: LocalDate): boolean {
   return (from === null || date >= from) && (to === null || date <= to);
 }
 
-/** What a pack of less than the whole history says of itself; null of a whole one. @example sayPeriod(period) //=> 'This pack shows 1 Jan 2024 to 25 Nov 2026 only.' */
-export function sayPeriod({ from, to }: PackPeriod): string | null {
-  if (from !== null && to !== null) return `This pack shows ${sayDate(from)} to ${sayDate(to)} only.`;
-  if (from !== null) return `This pack shows what is dated ${sayDate(from)} or later only.`;
-  return to === null ? null : `This pack shows what is dated up to ${sayDate(to)} only.`;
+/** What is said of a pack of less than the whole history; null of a whole one. @example sayPeriod(period) //=> 'This pack shows 1 Jan 2024 to 25 Nov 2026 only.' */
+export function sayPeriod({ from, to }: PackPeriod, pack = 'This pack'): string | null {
+  if (from !== null && to !== null) return `${pack} shows ${sayDate(from)} to ${sayDate(to)} only.`;
+  if (from !== null) return `${pack} shows what is dated ${sayDate(from)} or later only.`;
+  return to === null ? null : `${pack} shows what is dated up to ${sayDate(to)} only.`;
 }

@@ -5,6 +5,7 @@ import { earlierThings, type EarlierThing } from '../records/earlier-things.ts';
 import { packTakenIn, previousPacks, type PackBefore } from '../records/previous-pack.ts';
 import { workAmended } from '../records/work-amended.ts';
 import { workRecorded } from '../records/work-record.ts';
+import type { PackPeriod } from './pack-period.ts';
 import type { ReadPack, TakenEntry } from './pack-to-take-in.ts';
 import { withheldIn } from './take-in-rows.ts';
 
@@ -26,7 +27,7 @@ export function noteOf(read: ReadPack, entries: readonly TakenEntry[], named: (i
     keyFingerprint: seal.seal.keyFingerprint, sealed, carThere: car.id, records,
     others: ids((one) => one.kind !== workRecorded && one.kind !== workAmended && one.kind !== carSet).map(named),
     currency: history.currency ?? null, entries: entries.length,
-    ...(currencies.length === 0 ? {} : { currencies }), ...(withheld.length === 0 ? {} : { withheld }), ...(earlier.length === 0 ? {} : { before: earlier }),
+    ...(currencies.length === 0 ? {} : { currencies }), ...(withheld.length === 0 ? {} : { withheld }), ...(earlier.length === 0 ? {} : { before: earlier }), ...periodOf(history),
   };
   return { entry: newEntry(packTakenIn, note), records: records.length };
 }
@@ -61,6 +62,10 @@ function packsBefore({ pack, there, car }: ReadPack): PackBefore[] {
   return direct.flatMap((one) => {
     const handedOver = !isLeftOut.has(one.pack);
     const { name, composedOn, rows } = one;
-    return [...(one.before ?? []).map((earlier) => ({ ...earlier, handedOver: earlier.handedOver && handedOver })), { name, composedOn, rows, pack: one.pack, handedOver }];
+    return [...(one.before ?? []).map((earlier) => ({ ...earlier, handedOver: earlier.handedOver && handedOver })), { name, composedOn, rows, pack: one.pack, handedOver, ...periodOf(one) }];
   });
+}
+
+function periodOf({ period }: { readonly period?: PackPeriod | undefined }): { readonly period?: PackPeriod } {
+  return period === undefined ? {} : { period };
 }

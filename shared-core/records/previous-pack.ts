@@ -10,6 +10,9 @@ import { currencySchema } from '../units/money.ts';
 
 const momentSchema = z.string().max(40);
 
+/** The days that a pack of less than the whole history shows; null: without an end on that side. */
+const daysShownSchema = z.strictObject({ from: dateSchema.nullable(), to: dateSchema.nullable() });
+
 /** A pack of a keeper before, as the pack that was taken in names it. */
 export const packBeforeSchema = z.strictObject({
   name: plainText(200),
@@ -19,6 +22,8 @@ export const packBeforeSchema = z.strictObject({
   pack: sha256Schema,
   /** It stands in the pack that was taken in; else an earlier keeper left it out. */
   handedOver: z.boolean(),
+  /** Absent: it shows the whole history. */
+  period: daysShownSchema.optional(),
 });
 export type PackBefore = z.infer<typeof packBeforeSchema>;
 
@@ -54,6 +59,8 @@ export const previousPackSchema = z.strictObject({
   withheld: z.array(z.strictObject({ id: idSchema, fields: z.array(plainText(40)).min(1).max(60) })).max(80_000).optional(),
   /** The packs of keepers before its own, the first one first. */
   before: z.array(packBeforeSchema).max(200).optional(),
+  /** Absent: it shows the whole history of its keeper. */
+  period: daysShownSchema.optional(),
   /** How many entries were written with it, this one not counted; absent: one for each thing, and the car's. */
   entries: z.int().min(1).max(200_000).optional(),
 });

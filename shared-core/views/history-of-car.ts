@@ -55,6 +55,7 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     papersLeftOut: choice.papersLeftOut,
     currency: choice.currency,
     carWithheldBefore: care.earlier.get(car.id)?.withheld ?? [],
+    withheldBefore: [...new Set([...care.earlier.values()].flatMap((one) => one.withheld))].sort().map(withheldWords),
     car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
     odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,
     status: statusOfCar(facts, care, choice, { wear, recalls, leftOut, on: nowOf(facts, care, today).date }),
