@@ -54,9 +54,11 @@ export function likeForLike(quote: Pick<HeldQuote, 'lines' | 'totalMinor' | 'thi
   };
 }
 
-/** A sum without lines is one price for all that it was named for. */
+/** A sum without lines is one price for all that it was named for, and a discount that names nothing is one on all of it. */
 function wholeQuote({ lines, totalMinor, things }: Pick<HeldQuote, 'lines' | 'totalMinor' | 'things'>): Pick<HeldQuote, 'lines' | 'totalMinor'> {
-  return lines.length > 0 ? { lines, totalMinor } : { lines: [{ text: '-', covers: things.map((one) => one.id), amountMinor: totalMinor }], totalMinor };
+  const all = things.map((one) => one.id);
+  if (lines.length === 0) return { lines: [{ text: '-', covers: all, amountMinor: totalMinor }], totalMinor };
+  return { lines: lines.map((line) => (line.covers.length === 0 && (line.amountMinor ?? 0) < 0 ? { ...line, covers: all } : line)), totalMinor };
 }
 
 function joinInto(groups: readonly Group[], one: Group): readonly Group[] {

@@ -6,6 +6,7 @@ import { parts } from '../parts/part.ts';
 import { taskTools } from '../parts/tool.ts';
 import type { RecordLine, WorkRecord } from '../records/work-record.ts';
 import type { QuotedThing } from './held-quote.ts';
+import { ownMoney } from './own-money.ts';
 import { timeValue } from './own-time.ts';
 import type { Cost } from './posting.ts';
 
@@ -42,6 +43,7 @@ const NOTHING: CostParts = { partsMinor: 0, consumablesMinor: 0, toolsMinor: 0, 
 /**
  * What records of work at home cost, thing by thing where that is known: a part that only one of the items takes, a line that is said to
  * be for one item, a tool that only one takes, minutes of a line. What is for none by itself is for all that the record did together.
+ * Where a record says nothing of money, what was put in costs what nobody knows, and so does what somebody else paid.
  *
  * @param costs of the whole ledger; those of the records are taken
  */
@@ -73,7 +75,18 @@ function costsOf(facts: Facts, record: WorkRecord, lines: readonly LineOfThing[]
     return lot?.paidMinor == null ? [{ things: of(taking(facts, lines, lot?.part ?? '')), cost: null }] : [];
   });
   const own = record.place === 'home' ? lines.filter(({ line }) => line.minutes !== null).map(({ line, id }): WorkCost => ({ things: [id], cost: { ...NOTHING, timeMinor: timeValue(line.minutes ?? 0, hourMinor) } })) : [];
-  return [...lines.map((one): WorkCost => ({ things: [one.id], cost: NOTHING })), ...paid, ...unknown, ...own];
+  return [...lines.map((one): WorkCost => ({ things: [one.id], cost: isSaid(facts, record, one.line) ? NOTHING : null })), ...paid, ...unknown, ...own];
+}
+
+/** Whether a record says what a line of it cost, be it nothing: by its amounts, by lots for all that the item needs, or as a check that needs nothing. */
+function isSaid(facts: Facts, record: WorkRecord, line: RecordLine): boolean {
+  if (!ownMoney(facts)(record, record.date)) return false;
+  if (record.costs.length > 0 || record.printedTotalMinor !== null) return true;
+  if (record.place === 'garage') return false;
+  const needs = (line.item === null ? null : facts.get(serviceItems, line.item))?.needs ?? [];
+  if (needs.length === 0) return line.work === 'check' || record.lotsUsed.length > 0;
+  const met = new Set(record.lotsUsed.flatMap((use) => facts.get(parts, facts.get(lots, use.lot)?.part ?? '')?.meets ?? []));
+  return needs.every((need) => met.has(need.specification));
 }
 
 function linesOf(facts: Facts, lines: readonly LineOfThing[], cost: Cost): readonly LineOfThing[] {

@@ -54,7 +54,7 @@ export function garagePrice(item: ServiceItem, records: readonly WorkRecord[]): 
 }
 
 /** The cost of the latest record of such a place whose only line is the item: only then is it the item's own. */
-function lastPaid(item: string, records: readonly WorkRecord[], place: 'home' | 'garage'): number | null {
+export function lastPaid(item: string, records: readonly WorkRecord[], place: 'home' | 'garage'): number | null {
   const alone = records.filter((record) => record.place === place && record.lines.length === 1 && record.lines[0]?.item === item && record.costs.length > 0);
   const last = alone.reduce<WorkRecord | null>((best, one) => (best === null || one.date > best.date ? one : best), null);
   if (last === null) return null;

@@ -71,7 +71,7 @@ interface Terms {
 }
 
 function quoteView(facts: Facts, quote: HeldQuote, costs: readonly Cost[], { ownHourMinor, currency, today }: Terms): QuoteView {
-  const held = quote.records.flatMap((id) => facts.get(workRecords, id) ?? []);
+  const held = [...new Set(quote.records)].flatMap((id) => facts.get(workRecords, id) ?? []);
   const expected = held.length === 0;
   const work = expected ? expectedWork(facts, quote, ownHourMinor, today) : doneWork(facts, held, quote.things, costs, ownHourMinor);
   const like = likeForLike(quote, work);
@@ -102,7 +102,7 @@ function groupSaid(one: LikeForLike['groups'][number], name: (id: string) => str
 }
 
 function wholeSaid({ savedMinor, groups }: LikeForLike, expected: boolean, currency: string): Message {
-  if (savedMinor === null) return { key: 'quote-no-sum', values: {} };
+  if (savedMinor === null) return { key: groups.every((one) => one.why === 'no-cost') ? 'quote-no-cost' : 'quote-no-sum', values: {} };
   const whole = sumSaid('whole', savedMinor, expected, currency);
   return groups.every((one) => one.savedMinor !== null) ? whole : { key: `${whole.key}-part`, values: whole.values };
 }

@@ -49,6 +49,7 @@ export const LEDGER_WORDS: Readonly<Record<string, string>> = {
   'quote-whole-costs-expected-part': 'Of what can be compared, like for like, it should cost {sum} more at home. Of the rest nothing is claimed.',
   'quote-whole-same-part': 'Of what can be compared, like for like, it cost the same. Of the rest nothing is claimed.',
   'quote-whole-same-expected-part': 'Of what can be compared, like for like, it should cost the same. Of the rest nothing is claimed.',
+  'quote-no-cost': 'What the work costs at home is not wholly known, so no saving is claimed.',
   'quote-no-sum': 'The price and the work are not for the same things, so no saving is claimed. Both sides stand below.',
 
   'unknown-held-quote': 'There is no such quote. Look at what stands, and choose one of it.',

@@ -45,6 +45,14 @@ describe('a quote held against work, like for like', () => {
     },
     { case: 'a price for nothing that is said', quote: { things: [thing('a')], lines: [price(500), price(5000, 'a')], totalMinor: null }, work: work([{ things: ['a'], cost: parts(100) }]), sums: [null, 4900], why: ['covers-nothing', null], unquoted: [], saved: 4900 },
     {
+      case: 'a discount that names nothing is one on all that was quoted', quote: { things: [thing('a'), thing('b')], lines: [price(5000, 'a'), price(2000, 'b'), price(-1000)], totalMinor: 6000 },
+      work: work([{ things: ['a'], cost: parts(1000) }, { things: ['b'], cost: parts(1000) }]), sums: [4000], why: [null], unquoted: [], saved: 4000,
+    },
+    {
+      case: 'and where not all of that was done there is no sum', quote: { things: [thing('a'), thing('b')], lines: [price(5000, 'a'), price(2000, 'b'), price(-1000)], totalMinor: 6000 },
+      work: work([{ things: ['a'], cost: parts(1000) }]), sums: [null], why: ['not-done'], unquoted: [], saved: null,
+    },
+    {
       case: 'a sum that its lines do not add up to is for all of it', quote: { things: [thing('a'), thing('b')], lines: [price(5000, 'a'), price(2000, 'b')], totalMinor: 6500 },
       work: work([{ things: ['a'], cost: parts(1000) }, { things: ['b'], cost: parts(1000) }]), sums: [4500], why: [null], unquoted: [], saved: 4500,
     },
