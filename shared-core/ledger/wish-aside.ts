@@ -5,9 +5,9 @@ import { lots } from '../parts/lot.ts';
 import type { Wish } from './wish.ts';
 import { openWishes } from './wish-state.ts';
 
-/** The lots that are put aside, each with the wish that it is for. What is left of a lot when its wish has come true is free again. */
+/** The lots that are put aside, each with the one wish that it is for: the one wanted most. What is left of a lot when its wish has come true is free again. */
 export function lotsAside(facts: Facts): ReadonlyMap<string, string> {
-  return new Map(openWishes(facts).flatMap((wish) => wish.lots.map((lot) => [lot, wish.id] as const)));
+  return new Map(openWishes(facts).toReversed().flatMap((wish) => wish.lots.map((lot) => [lot, wish.id] as const)));
 }
 
 /** The lots that nothing else may take: those put aside for a wish that is not planned yet. Once it is, its own task takes them. */
@@ -26,8 +26,10 @@ export interface WishNeed {
 
 /** What of a wish's needs is put aside and what is not; a lot serves the first need that it meets and that still lacks something. */
 export function wishNeeds(facts: Facts, wish: Wish): readonly WishNeed[] {
-  const left = new Map(wish.lots.length === 0 ? [] : leftOfLots(facts));
-  const heaps = wish.lots.map((id) => ({ meets: lotMeets(facts, id), units: thousandths(left.get(id) ?? 0) }));
+  const aside = lotsAside(facts);
+  const own = wish.lots.filter((id) => aside.get(id) === wish.id);
+  const left = new Map(own.length === 0 ? [] : leftOfLots(facts));
+  const heaps = own.map((id) => ({ meets: lotMeets(facts, id), units: thousandths(left.get(id) ?? 0) }));
   return wish.needs.map(({ specification, quantity }) => {
     let lacking = thousandths(quantity);
     for (const heap of heaps.filter(({ meets }) => meets.includes(specification))) {

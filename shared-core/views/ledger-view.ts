@@ -37,7 +37,7 @@ export const showLedger = ask({
       paid: { ...paidFor(account) },
       years: yearsOf(account),
       cars: facts.all(cars).map((car) => carCosts(facts, car, account, settings.ownHourMinor, today)).sort((a, b) => Number(a.left !== null) - Number(b.left !== null)),
-      wishes: facts.all(wishes).map((wish) => ({ wish: wish.id, name: wish.name, car: wish.car, minor: wishSpent(account, wish) })),
+      wishes: facts.all(wishes).map((wish) => ({ wish: wish.id, name: wish.name, car: wish.car, minor: wishSpent(facts, account, wish) })),
       standing: account.balances.map((one) => ({ kind: one.kind, name: balanceName(facts, one), minor: one.minor, source: { ...one.source } })),
       gone: account.costs.flatMap((one) => (one.side.kind === 'gone' ? [{ kind: one.side.why, on: one.on, name: costText(facts, one), minor: one.minor, source: { ...one.source } }] : [])).sort((a, b) => (a.on < b.on ? 1 : -1)),
       waiting: yearOfWaiting(facts, today),

@@ -7,7 +7,7 @@ import { rememberedFacts } from '../journal/remembered-facts.ts';
 import { householdAccount } from '../ledger/household-account.ts';
 import { ledgerSettings } from '../ledger/ledger-settings.ts';
 import { sumOf, type Account } from '../ledger/posting.ts';
-import { wishNeeds } from '../ledger/wish-aside.ts';
+import { lotsAside, wishNeeds } from '../ledger/wish-aside.ts';
 import { wishCost, type WishCost, type WishUnpriced } from '../ledger/wish-cost.ts';
 import { savingsPlan, type SavingsPlan, type WishSaving } from '../ledger/wish-savings.ts';
 import { byPreference, fulfilledOn, openWishes, wishState, WISH_STATES } from '../ledger/wish-state.ts';
@@ -73,7 +73,7 @@ function wishView(sources: WishSessionSources, account: Account, wish: Wish, cos
       return { ...need, name: specification?.name ?? need.specification, unit: specification?.unit ?? '' };
     }),
     cost: cost === null ? null : { ...cost, unpriced: cost.unpriced.map(unpricedName) },
-    spentMinor: wishSpent(account, wish),
+    spentMinor: wishSpent(facts, account, wish),
     savedMinor: saving?.savedMinor ?? 0, lacksMinor: saving?.lacksMinor ?? null, paidForOn: saving?.paidForOn ?? null,
     planned: session === null ? null : { session: session.id, day: session.day, placeName: place?.name ?? session.place, kept: isPinned(session) },
     sessions: cost === null ? [] : wishSessions(sources, wish, saving).map((one) => ({ ...one })),
@@ -82,9 +82,10 @@ function wishView(sources: WishSessionSources, account: Account, wish: Wish, cos
 }
 
 /** What a wish has cost so far: what records say, and what lies aside for it. */
-export function wishSpent(account: Account, wish: Pick<Wish, 'id' | 'lots'>): number {
+export function wishSpent(facts: Facts, account: Account, wish: Pick<Wish, 'id'>): number {
+  const aside = lotsAside(facts);
   const spent = account.costs.filter(({ side }) => side.kind === 'wish' && side.wish === wish.id);
-  return sumOf(spent) + sumOf(account.balances.filter((one) => one.kind === 'for-a-wish' && wish.lots.includes(one.source.id)));
+  return sumOf(spent) + sumOf(account.balances.filter((one) => one.kind === 'for-a-wish' && aside.get(one.source.id) === wish.id));
 }
 
 function unpricedName(one: WishUnpriced): string {

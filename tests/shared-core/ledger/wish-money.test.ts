@@ -71,4 +71,17 @@ describe('cars, shelf and wishes are what was paid', () => {
     household.must('record.add', { car: 'pip', date: today, lines: [{ name: 'springs', item }], lotsUsed: [{ lot: 'washers', quantity: 3 }, { lot: 'springs', quantity: 1 }] });
     expect([paid(household), wishCosts(household, 'b')]).toEqual([{ paidMinor: 11_101, carsMinor: 0, wishesMinor: 11_101, shelfMinor: 0 }, 0]);
   });
+
+  test('what is left of a lot of a wish that came true is of the next wish alone, in whichever order they stand', () => {
+    const { household, item } = withSprings();
+    household.must('wish.put-aside', { wish: 'a', lots: ['springs', 'washers'] });
+    household.must('record.add', { car: 'pip', date: today, lines: [{ name: 'springs', item }], lotsUsed: [{ lot: 'springs', quantity: 1 }, { lot: 'washers', quantity: 1 }] });
+    wishFor(household, 'b', ['washer']);
+    household.must('wish.put-aside', { wish: 'b', lots: ['washers'] });
+    // A third of 1.00 went into the first.
+    expect(household.must('ledger.show', {}).wishes.map((one) => [one.wish, one.minor])).toEqual([['a', 11_034], ['b', 67]]);
+    expect(paid(household).wishesMinor).toBe(11_101);
+    const shown = household.must('wishes.show', {}).wishes;
+    expect(shown.map((one) => [one.wish.id, one.needs.map(({ aside }) => aside)])).toEqual([['b', [1]], ['a', shown.find((one) => one.wish.id === 'a')?.needs.map(() => 0)]]);
+  });
 });
