@@ -99,6 +99,8 @@ export interface BudgetStock {
   readonly quantity: number;
   readonly from: LocalDate;
   readonly goodUntil: LocalDate | null;
+  /** The one task that it is put aside for; left out: it is anybody's. */
+  readonly onlyFor?: string;
 }
 
 /** Something that is thought of, in one of the months ahead (0 is the first): 1 in 10 below `lowMinor`, 1 in 10 above `highMinor`. */

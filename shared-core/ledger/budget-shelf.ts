@@ -10,7 +10,7 @@ const thousandths = (quantity: number) => Math.round(quantity * 1000);
 
 /**
  * What is on the shelf, or paid for and on the way, goes to who needs it first: from what expires first, and never to a day on which it
- * has expired or has not come. It costs nothing again.
+ * has expired or has not come, nor what is put aside to anything else. It costs nothing again.
  */
 export function offShelf(tasks: readonly { readonly task: BudgetTask; readonly times: readonly DueTime[] }[], stock: readonly BudgetStock[]): OffShelf {
   const left = new Map(stock.map((one) => [one.id, thousandths(one.quantity)]));
@@ -20,9 +20,14 @@ export function offShelf(tasks: readonly { readonly task: BudgetTask; readonly t
   for (const { task, day, at } of uses.sort((a, b) => a.day - b.day || compare(a.task.key, b.task.key))) {
     const list = off.get(task.key);
     if (task.price === null || list === undefined || (at === 0 && task.firstInQuote)) continue;
-    for (const goods of task.price.goods) list[at] = (list[at] ?? 0) + goods.minor * shareTaken(goods, inOrder, left, day);
+    for (const goods of task.price.goods) list[at] = (list[at] ?? 0) + goods.minor * shareTaken(goods, heapsFor(task, inOrder), left, day);
   }
   return off;
+}
+
+/** What is put aside for a task, and then what is anybody's. */
+function heapsFor({ key }: BudgetTask, stock: readonly BudgetStock[]): readonly BudgetStock[] {
+  return [...stock.filter((one) => one.onlyFor === key), ...stock.filter((one) => one.onlyFor === undefined)];
 }
 
 function shareTaken({ specification, quantity }: { readonly specification: string; readonly quantity: number }, stock: readonly BudgetStock[], left: Map<string, number>, day: number): number {

@@ -3,9 +3,10 @@ import { obligations } from '../care/obligation.ts';
 import type { Car } from '../fleet/car.ts';
 import { carsHere } from '../fleet/departure.ts';
 import type { Facts } from '../journal/facts.ts';
-import { lotsKeptBack } from '../ledger/wish-aside.ts';
 import type { BudgetInput, BudgetStock } from '../ledger/budget-input.ts';
 import { priceHabits } from '../ledger/budget-prices.ts';
+import { lotsAside } from '../ledger/wish-aside.ts';
+import { wishes } from '../ledger/wish.ts';
 import { comingSupply } from '../parts/coming-supply.ts';
 import { goodsMinor, orders } from '../parts/order.ts';
 import { standingOffers } from '../parts/offer.ts';
@@ -74,9 +75,14 @@ function deliveryShareOf(facts: Facts): number | null {
   return goods === 0 ? null : placed.reduce((sum, order) => sum + order.deliveryMinor, 0) / goods;
 }
 
+/** What is put aside for a wish is its item's alone; while it has none, nothing of it is paid here. */
 function shelf(facts: Facts, today: LocalDate): readonly BudgetStock[] {
-  const keptBack = lotsKeptBack(facts);
-  return standingLots(facts).filter(({ lot, left }) => left > 0 && !keptBack.has(lot.id)).map(({ lot, left, goodUntil }) => ({ id: `lot/${lot.id}`, meets: facts.get(parts, lot.part)?.meets ?? [], quantity: left, from: today, goodUntil }));
+  const aside = lotsAside(facts);
+  return standingLots(facts).filter(({ left }) => left > 0).flatMap(({ lot, left, goodUntil }): BudgetStock[] => {
+    const wish = facts.get(wishes, aside.get(lot.id) ?? '');
+    if (wish?.item === null) return [];
+    return [{ id: `lot/${lot.id}`, meets: facts.get(parts, lot.part)?.meets ?? [], quantity: left, from: today, goodUntil, ...(wish === null ? {} : { onlyFor: taskKey({ kind: 'item', id: wish.item }) }) }];
+  });
 }
 
 function coming(facts: Facts, today: LocalDate): readonly BudgetStock[] {

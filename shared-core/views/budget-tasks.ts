@@ -7,6 +7,7 @@ import { reachedOn } from '../fleet/known-distance.ts';
 import type { Facts } from '../journal/facts.ts';
 import type { BudgetPrice, BudgetTask, NextDue } from '../ledger/budget-input.ts';
 import { asLastTimes } from '../ledger/budget-prices.ts';
+import { wishes, type Wish } from '../ledger/wish.ts';
 import { say } from '../result/words/say.ts';
 import type { Place } from '../sessions/place.ts';
 import { taskKey } from '../sessions/task-ref.ts';
@@ -73,8 +74,23 @@ function kilometresOf({ distance }: Limit): number | null {
   return metres === null || !metres.ok ? null : toKilometres(metres.value);
 }
 
+/** All of a wish that is planned: what it takes, with a specification and without, and the work where a garage does it. Null where some of that has no price. */
+function priceOfWish({ today, unitMinor }: BudgetSources, { needs, others, place }: Wish, work: BudgetPrice | null): BudgetPrice | null {
+  const goods = needs.flatMap(({ specification, quantity }) => {
+    const unit = unitMinor.get(specification);
+    return unit === undefined ? [] : [{ specification, quantity, minor: unit * quantity }];
+  });
+  const named = others.flatMap((one) => one.priceMinor ?? []);
+  if (goods.length < needs.length || named.length < others.length || (place === 'garage' && work === null)) return null;
+  const workMinor = place === 'garage' ? (work?.minor ?? 0) : 0;
+  const minor = [...goods.map((one) => one.minor), ...named, workMinor].reduce((sum, one) => sum + one, 0);
+  return { minor: Math.round(minor), source: goods.length > 0 ? 'offers' : 'entered', known: 1, pricedOn: today, goods };
+}
+
 /** At the place of its session; else where alone it may be done; else where it was last done or, where that has no price, where it is cheaper. */
 function priceOfItem(sources: BudgetSources, care: CarCare, item: ServiceItem, kept: KeptFor | null): BudgetPrice | null {
+  const wish = sources.facts.all(wishes).find((one) => one.item === item.id);
+  if (wish !== undefined) return priceOfWish(sources, wish, garagePriceOf(sources, care, item, kept));
   const [home, garage] = [homePriceOf(sources, care, item), garagePriceOf(sources, care, item, kept)];
   const only = kept?.place?.kind ?? (item.place === 'either' ? null : item.place);
   if (only !== null) return only === 'home' ? home : garage;

@@ -28,7 +28,7 @@ export const showBudget = ask({
     const without = budgetAhead(composed.input);
     const telling = { composed, names, only: only.value, currency: household.value.currency };
     if (!wishes) return ok(budgetView(without, telling));
-    const extra = wishExtras(facts, today, months, new Set(without.lines.map((line) => line.key)));
+    const extra = wishExtras(facts, today, months, new Set(composed.input.tasks.filter((task) => task.sessionOn !== null).map((task) => task.key)));
     const budget = budgetAhead({ ...composed.input, extra });
     const added = extra.filter(({ month, car }) => month < months && (only.value === null || car === only.value.id)).map(({ id, name, month, likelyMinor }) => ({ wish: id, name, month, minor: likelyMinor }));
     return ok({ ...budgetView(budget, telling), wishes: { without: without.total, added } });

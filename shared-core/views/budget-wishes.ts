@@ -9,7 +9,7 @@ import { openCosts, wishSavings } from './wishes-view.ts';
 
 /**
  * What the wishes add to a budget: each in the month in which it is paid for by what is put by, at what it costs yet. One without a price, or
- * that is never paid for, adds nothing, and one in a kept session stands in the budget already.
+ * that is never paid for, adds nothing, and one in a kept session stands in the budget already, on its day or in what the garage asks for the visit.
  */
 export function wishExtras(facts: Facts, today: LocalDate, months: number, inBudget: ReadonlySet<string>): readonly BudgetExtra[] {
   const costs = openCosts(facts, today);
