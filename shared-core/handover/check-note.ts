@@ -64,9 +64,13 @@ What this proves, and what it does not
 It proves that the entries were written down no later than the seal, in this order, and were not altered since. It does not prove
 that what was written down is true, nor that nothing was left out: a keeper can leave out whole entries and papers.
 
+Nor does it prove that the PDF and the tables say what the entries say: whoever holds the key made them and signed the list that
+they are in. What matters can be looked up in ${ROWS}, where each value is proven.
+
 Whoever has this pack could build another one, with another key, that also passes every check here. That can be told only
-against a seal that was given to you before: compare its fingerprint and root with ${SEAL_TEXT}, or let Trunnion
-check it with "check PACK --seal TEXT".
+against a seal that was given to you before. ${SEAL_TEXT} must be that seal, or a later one with the same fingerprint; let
+Trunnion check it with "check PACK --seal TEXT", or read it: behind its first line a seal is base 32 (digits and capital letters
+without I, L, O and U, spaces left out) of 6 bytes of tree size, 32 of root, 32 of fingerprint and 64 of signature.
 
 This note is ${CHECK_NOTE} in the pack.
 `;
