@@ -1,7 +1,7 @@
 import { constants } from 'node:fs';
 import { open, readdir, stat, type FileHandle } from 'node:fs/promises';
 import { join } from 'node:path';
-import { isLeftBySystem, type Fault, type FoundFile } from '../../shared-core/handover/check-fault.ts';
+import { fileFault, isLeftBySystem, type Fault, type FoundFile } from '../../shared-core/handover/check-fault.ts';
 import { checkPack } from '../../shared-core/handover/check-pack.ts';
 import type { CheckReport } from '../../shared-core/handover/check-report.ts';
 import { PREVIOUS } from '../../shared-core/handover/pack-files.ts';
@@ -15,7 +15,7 @@ import { readFolder } from './read-folder.ts';
 import { readFound } from './read-found.ts';
 import { readZip } from './zip-read.ts';
 
-/** Packs within packs: one for each keeper. */
+/** Packs within packs: one for each keeper. What lies deeper cannot be vouched for, and is a fault. */
 const DEEPEST = 20;
 
 /** What is said of a whole pack, as it is said of an earlier keeper's within this one. */
@@ -116,7 +116,11 @@ async function withPrevious(report: CheckReport, { found, depth, seal }: Within,
   const given = report.faults.some(isOtherKey) ? seal : null;
   let whole = report;
   for (const { path } of found.filter((file) => file.path.startsWith(PREVIOUS) && file.path.endsWith('.zip'))) {
-    const inner = depth < DEEPEST ? await openPrevious(path, (source) => checkZip(source, given, depth + 1)) : null;
+    if (depth >= DEEPEST) {
+      whole = { ...whole, faults: [...whole.faults, fileFault('container', path, 'fault-previous-too-deep', { most: DEEPEST })] };
+      continue;
+    }
+    const inner = await openPrevious(path, (source) => checkZip(source, given, depth + 1));
     if (inner === null) whole = { ...whole, warnings: [...whole.warnings, { key: 'warning-previous-unchecked', values: { path } }] };
     else whole = given === null ? joined(whole, path, inner) : comparedWithin(whole, path, inner);
   }

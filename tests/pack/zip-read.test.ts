@@ -2,7 +2,7 @@ import { open, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { deflateRawSync, crc32 } from 'node:zlib';
+import { crc32 } from 'node:zlib';
 import { ZipFile } from 'yazl';
 import { fileSource } from '../../electron/pack/byte-source.ts';
 import { measureBytes } from '../../electron/pack/measure-bytes.ts';
@@ -10,6 +10,7 @@ import { CENTRAL_SIGNATURE, centralRecord, endRecord, LOCAL_SIGNATURE, localHead
 import { readZip, type ZipPack } from '../../electron/pack/zip-read.ts';
 import { textFile } from '../../shared-core/handover/pack-files.ts';
 import { DIGESTS } from '../shared-core/handover/pack-fixture.ts';
+import { rawZip, type RawEntry } from './raw-zip.ts';
 import { zipOf } from './unpack.ts';
 
 const FILES = [textFile('bagit.txt', 'abc', DIGESTS), textFile('data/é.txt', '', DIGESTS), textFile('data/x.bin', 'PK\u0003\u0004 inside', DIGESTS)];
@@ -59,41 +60,6 @@ function structure(zip: Buffer): number[] {
   }
   for (; at < zip.length; at += 1) positions.push(at);
   return positions;
-}
-
-interface RawEntry {
-  readonly name: string | Buffer;
-  readonly text?: string;
-  readonly localName?: string;
-  readonly mode?: number;
-  readonly flags?: number;
-  readonly method?: number;
-  readonly size?: number;
-}
-
-/** A ZIP written by hand, with whatever an honest writer would not write. */
-function rawZip(entries: readonly RawEntry[]): Buffer {
-  const [bodies, records]: [Buffer[], Buffer[]] = [[], []];
-  let offset = 0;
-  for (const entry of entries) {
-    const plain = Buffer.from(entry.text ?? '');
-    const data = entry.method === 8 ? deflateRawSync(plain) : plain;
-    const name = Buffer.from(entry.name as string);
-    const facts = { size: entry.size ?? plain.length, crc32: crc32(plain) };
-    const local = localHeader({ name: Buffer.from(entry.localName ?? name), ...facts });
-    const central = centralRecord({ name, ...facts }, offset);
-    local.writeUInt16LE(entry.method ?? 0, 8);
-    local.writeUInt32LE(data.length, 18);
-    central.writeUInt16LE(entry.flags ?? 0x800, 8);
-    central.writeUInt16LE(entry.method ?? 0, 10);
-    central.writeUInt32LE(data.length, 20);
-    central.writeUInt32LE(((entry.mode ?? 0o100644) << 16) >>> 0, 38);
-    bodies.push(local, data);
-    records.push(central);
-    offset += local.length + data.length;
-  }
-  const directory = Buffer.concat(records);
-  return Buffer.concat([...bodies, directory, endRecord(entries.length, directory.length, offset)]);
 }
 
 describe('a ZIP of ours', () => {

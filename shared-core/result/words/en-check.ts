@@ -50,6 +50,7 @@ export const CHECK_WORDS: Readonly<Record<string, string>> = {
   'fault-previous-changed': '{path} is not the pack of an earlier keeper that the history names.',
   'fault-previous-unnamed': 'No entry says that the car came with {name}: it is not the pack of an earlier keeper of this history.',
   'fault-previous-missing': 'Entry {row}: the car came with the pack of an earlier keeper that is neither in this pack nor named as left out.',
+  'fault-previous-too-deep': '{path} lies within {most} packs. No deeper one is looked into, so nothing says that it is sound.',
   'fault-pack-date': 'The history is dated {shown}, the pack {other}.',
 
   'fault-given-other-key': 'The seal you gave was made with another key. This pack was rebuilt with a new key, or it is of another household.',
