@@ -60,6 +60,8 @@ export const LEDGER_WORDS: Readonly<Record<string, string>> = {
   'quote-covers-strange': '{text} is said to cover something that does not stand in the quote. Add it, or leave it out.',
 
   'cost-of-no-line': '{text} is said to be for an item that was not done here. Choose one that was, or none.',
+  'fuel-before-car': '{car} has been here since {date} only: fuel of {year} was not paid here.',
+  'fuel-after-car': '{car} left on {date}: fuel of {year} was not paid here.',
   'year-not-begun': '{year} has not begun. Enter what has been paid.',
   'unknown-yearly-fuel': 'There is no such figure. Look at what stands, and choose one of it.',
   'saving-since-when': 'Say since when that is put by each month.',

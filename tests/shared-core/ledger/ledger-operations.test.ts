@@ -56,6 +56,19 @@ describe('what is refused of the ledger', () => {
   });
 });
 
+describe('fuel of a year', () => {
+  test('is of the years that the car was here, the first and the last among them', () => {
+    const made = memoryHousehold();
+    made.must('car.add', { id: 'heron', name: 'Heron', keptSince: day('2021-12-31') });
+    made.must('car.leave', { car: 'heron', on: day('2024-01-01'), how: 'sold' });
+    const entered = (year: number) => {
+      const set = made.call('fuel.set', { car: 'heron', year, paidMinor: 100 });
+      return set.ok ? 'entered' : set.refusal.code;
+    };
+    expect([2020, 2021, 2024, 2025].map(entered)).toEqual(['fuel-before-car', 'entered', 'entered', 'fuel-after-car']);
+  });
+});
+
 describe('what the ledger does not hold is said', () => {
   test('a garage without a cost, a lot without a price that was used, a tool without uses, and a part that seems counted twice', () => {
     const made = household();
