@@ -2,7 +2,6 @@ import { Button, Textarea } from '@mantine/core';
 import { useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
-import { withheldByPack } from '../../shared-core/handover/withheld-by-pack.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { runLong } from '../ui/run-long.ts';
@@ -84,7 +83,7 @@ export function CheckLeaf() {
 
 function Found({ report }: { readonly report: Report }) {
   const { sound, faults, warnings, notes, name, rows } = report;
-  const withheld = withheldByPack(report.withheld).map(({ path, fields }) => {
+  const withheld = report.withheldIn.map(({ path, fields }) => {
     const said = fields.map(fieldName).join(', ');
     return path === null ? tell('handover.fields-withheld', { fields: said }) : tell('handover.fields-withheld-earlier', { path, fields: said });
   });

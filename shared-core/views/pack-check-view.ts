@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { CheckReport } from '../handover/check-report.ts';
+import { withheldByPack } from '../handover/withheld-by-pack.ts';
 import { say } from '../result/words/say.ts';
 
 const faultSchema = z.object({ code: z.string(), path: z.string().nullable(), row: z.number().nullable(), text: z.string() });
@@ -15,6 +16,8 @@ export const packCheckSchema = z.object({
   /** What was and what was not proven. */
   notes: z.array(z.string()),
   withheld: z.array(z.object({ row: z.int(), field: z.string(), /** The way to an earlier keeper's pack, where it is that one's. */ path: z.string().optional() })),
+  /** The same by pack, each field once; the pack itself has no path. */
+  withheldIn: z.array(z.object({ path: z.string().nullable(), fields: z.array(z.string()) })),
 });
 export type PackCheckView = z.infer<typeof packCheckSchema>;
 
@@ -29,5 +32,6 @@ export function packCheckView(report: CheckReport): PackCheckView {
     warnings: report.warnings.map(say),
     notes: report.notes.map(say),
     withheld: report.withheld.map((one) => ({ ...one })),
+    withheldIn: withheldByPack(report.withheld).map(({ path, fields }) => ({ path, fields: [...fields] })),
   };
 }

@@ -1,5 +1,4 @@
 import { resolve } from 'node:path';
-import { withheldByPack } from '../../../shared-core/handover/withheld-by-pack.ts';
 import { refuse } from '../../../shared-core/result/result.ts';
 import { packCheckView, type PackCheckView } from '../../../shared-core/views/pack-check-view.ts';
 import { checkPackAt } from '../../pack/check-pack.ts';
@@ -30,6 +29,6 @@ function checkText(view: PackCheckView): string {
     ...view.faults.map((fault) => `  ${fault.code}: ${fault.text}`),
     ...view.warnings.map((warning) => `  remark: ${warning}`),
     ...view.notes.map((note) => `  ${note}`),
-    ...withheldByPack(view.withheld).map(({ path, fields }) => `  withheld${path === null ? '' : ` in ${path}`}: ${fields.join(', ')}`),
+    ...view.withheldIn.map(({ path, fields }) => `  withheld${path === null ? '' : ` in ${path}`}: ${fields.join(', ')}`),
   ].join('\n');
 }
