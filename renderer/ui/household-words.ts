@@ -19,6 +19,8 @@ export interface HouseholdWords {
   monthName(date: string): string;
   /** '£12.50' from minor units. */
   money(minor: number): string;
+  /** '£12' for whole pounds, beside a line of a chart. */
+  roundMoney(minor: number): string;
   /** An amount of an earlier keeper: in that one's currency by its code, or in smallest units where nobody said in which. */
   moneyOf(minor: number, earlier: { readonly currency: string | null } | null): string;
   /** '38 250 mi' */
@@ -36,7 +38,8 @@ export interface HouseholdWords {
 export function householdWords(locale: string, currency: string): HouseholdWords {
   const format = dateFormats(locale);
   const digits = minorDigits(currency) ?? 2;
-  const money = new Intl.NumberFormat(locale, { style: 'currency', currency, currencyDisplay: 'narrowSymbol', minimumFractionDigits: digits, maximumFractionDigits: digits });
+  const options = { style: 'currency', currency, currencyDisplay: 'narrowSymbol', minimumFractionDigits: digits, maximumFractionDigits: digits } as const;
+  const [money, round] = [new Intl.NumberFormat(locale, options), new Intl.NumberFormat(locale, { ...options, trailingZeroDisplay: 'stripIfInteger' })];
   return {
     locale,
     currency,
@@ -44,6 +47,7 @@ export function householdWords(locale: string, currency: string): HouseholdWords
     nearDate: (date, today) => (date.slice(0, 4) === today.slice(0, 4) ? format.dayMonth(date) : format.date(date)),
     // An amount goes in as decimal text: exact, whatever its size.
     money: (minor) => money.format(amountText(minor, currency) as unknown as number),
+    roundMoney: (minor) => round.format(amountText(minor, currency) as unknown as number),
     moneyOf: (minor, earlier) => {
       if (earlier === null || earlier.currency === currency) return money.format(amountText(minor, currency) as unknown as number);
       return earlier.currency === null ? tell('earlier.no-currency', { n: minor }) : `${earlier.currency} ${amountText(minor, earlier.currency)}`;

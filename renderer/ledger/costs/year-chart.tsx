@@ -11,7 +11,7 @@ export interface DrawnYear {
   readonly whole: boolean;
 }
 
-const [WIDTH, HEIGHT, LEFT, TOP, BOTTOM] = [760, 240, 64, 22, 26];
+const [WIDTH, HEIGHT, TOP, BOTTOM] = [760, 240, 22, 26];
 
 /** Columns of years, what they are made of one above the other; the numbers stand in the table below. */
 export function YearChart({ years, label }: { readonly years: readonly DrawnYear[]; readonly label: string }) {
@@ -21,21 +21,23 @@ export function YearChart({ years, label }: { readonly years: readonly DrawnYear
   const step = gridStep(Math.max(1, ...tops));
   const lines = Math.max(1, Math.ceil(Math.max(1, ...tops) / step));
   const height = (minor: number) => ((HEIGHT - TOP - BOTTOM) * minor) / (step * lines);
-  const slot = (WIDTH - LEFT) / Math.max(1, years.length);
+  const amounts = Array.from({ length: lines + 1 }, (_, at) => words.roundMoney(step * at));
+  const left = leftOf(amounts);
+  const slot = (WIDTH - left) / Math.max(1, years.length);
   const bar = Math.min(64, slot * 0.6);
   const base = HEIGHT - BOTTOM;
   return (
     <figure className={styles.figure}>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className={styles.chart} role="img" aria-label={label}>
         <defs>{KIND_GROUPS.map((group) => <Hatch key={group} id={`${pattern}-${group}`} group={group} />)}</defs>
-        {Array.from({ length: lines + 1 }, (_, at) => (
+        {amounts.map((amount, at) => (
           <g key={at}>
-            <line className={at === 0 ? styles.base : styles.grid} x1={LEFT} x2={WIDTH} y1={base - height(step * at)} y2={base - height(step * at)} />
-            <text x={LEFT - 8} y={base - height(step * at) + 4} textAnchor="end">{words.money(step * at).replace(/[.,]0+$/, '')}</text>
+            <line className={at === 0 ? styles.base : styles.grid} x1={left} x2={WIDTH} y1={base - height(step * at)} y2={base - height(step * at)} />
+            <text x={left - 8} y={base - height(step * at) + 4} textAnchor="end">{amount}</text>
           </g>
         ))}
         {years.map(({ year, sums, whole }, at) => {
-          const x = LEFT + slot * at + (slot - bar) / 2;
+          const x = left + slot * at + (slot - bar) / 2;
           let below = base;
           return (
             <g key={year}>
@@ -77,4 +79,9 @@ function Hatch({ id, group }: { readonly id: string; readonly group: KindGroup }
 export function gridStep(top: number): number {
   const ten = 10 ** Math.floor(Math.log10(Math.max(1, top / 5)));
   return [1, 2, 2.5, 5, 10].map((factor) => factor * ten).find((one) => Number.isInteger(one) && one * 5 >= top) ?? 10 * ten;
+}
+
+/** Room for the amounts beside the lines, the longest too. */
+export function leftOf(amounts: readonly string[]): number {
+  return Math.max(64, 16 + 7 * Math.max(...amounts.map((amount) => amount.length)));
 }

@@ -12,6 +12,17 @@ describe('an amount', () => {
   ])('in %s, %s, %i', (locale, currency, minor, says) => expect(householdWords(locale, currency).money(minor)).toBe(says));
 });
 
+describe('an amount beside a line of a chart', () => {
+  test.each([
+    ['en-GB', 'GBP', 2_500_000, '£25,000'],
+    ['en-GB', 'GBP', 250, '£2.50'],
+    ['en-US', 'JPY', 25_000, '¥25,000'],
+    ['en-US', 'JPY', 1_000_000, '¥1,000,000'],
+    ['en-GB', 'KWD', 25_000_000, 'KWD\u00a025,000'],
+    ['de-DE', 'EUR', 100_000, '1.000\u00a0€'],
+  ])('in %s, %s, %i', (locale, currency, minor, says) => expect(householdWords(locale, currency).roundMoney(minor)).toBe(says));
+});
+
 describe('a date', () => {
   const words = householdWords('en-GB', 'GBP');
   test('has three letters for every month', () => {
