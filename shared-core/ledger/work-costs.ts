@@ -74,7 +74,8 @@ function costsOf(facts: Facts, record: WorkRecord, lines: readonly LineOfThing[]
     const lot = facts.get(lots, use.lot);
     return lot?.paidMinor == null ? [{ things: of(taking(facts, lines, lot?.part ?? '')), cost: null }] : [];
   });
-  const own = record.place === 'home' ? lines.filter(({ line }) => line.minutes !== null).map(({ line, id }): WorkCost => ({ things: [id], cost: { ...NOTHING, timeMinor: timeValue(line.minutes ?? 0, hourMinor) } })) : [];
+  // Where an hour counts something, minutes that nobody wrote down are a cost that nobody knows.
+  const own = record.place === 'home' && hourMinor > 0 ? lines.map(({ line, id }): WorkCost => ({ things: [id], cost: line.minutes === null ? null : { ...NOTHING, timeMinor: timeValue(line.minutes, hourMinor) } })) : [];
   return [...lines.map((one): WorkCost => ({ things: [one.id], cost: isSaid(facts, record, one.line) ? NOTHING : null })), ...paid, ...unknown, ...own];
 }
 

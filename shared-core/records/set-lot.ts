@@ -26,7 +26,7 @@ export const setLot = setWhole(
     order: shape.order.default(null),
   }),
   lotSchema,
-  (facts, lot, moment) => allOf(() => known(facts, parts, lot.part, 'part'), () => checkDays(lot, moment), () => checkPart(facts, lot), () => checkUsed(facts, lot)),
+  (facts, lot, moment) => allOf(() => known(facts, parts, lot.part, 'part'), () => checkDays(lot, moment), () => checkPart(facts, lot), () => checkOrder(facts, lot), () => checkUsed(facts, lot)),
 );
 
 function checkDays({ receivedOn, openedOn }: Lot, { today }: Pick<Moment, 'today'>): Result<unknown> {
@@ -46,6 +46,13 @@ function checkPart(facts: Facts, { part: id, quantity }: Lot): Result<unknown> {
 function isCounted(facts: Facts, part: Part): boolean {
   const units = part.meets.map((id) => facts.get(specifications, id)?.unit);
   return units.some((unit) => unit === 'each' || unit === 'set');
+}
+
+/** What a lot of an order cost is its share of the order, and only a delivery makes one: else money would come or go that nobody paid. */
+function checkOrder(facts: Facts, lot: Lot): Result<unknown> {
+  const before = facts.get(lots, lot.id);
+  if ((before?.order ?? null) !== lot.order) return refuse('lot-of-an-order', { part: facts.get(parts, lot.part)?.name ?? lot.part }, ['order']);
+  return lot.order !== null && before?.paidMinor !== lot.paidMinor ? refuse('lot-paid-with-order', { part: facts.get(parts, lot.part)?.name ?? lot.part }, ['paidMinor']) : ok(null);
 }
 
 function checkUsed(facts: Facts, lot: Lot): Result<unknown> {

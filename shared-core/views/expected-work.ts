@@ -23,8 +23,8 @@ export function expectedWork(facts: Facts, quote: HeldQuote, hourMinor: number, 
     done: atHome.map(({ thing }) => ({ id: thing.id, text: thing.text })),
     costs: atHome.map(({ thing, item }): WorkCost => {
       const price = expectedPrice(book, item, records);
-      const minutes = ownMinutes(item, records)?.minutes ?? 0;
-      return { things: [thing.id], cost: price.missing ? null : { partsMinor: price.minor, consumablesMinor: 0, toolsMinor: 0, otherMinor: 0, timeMinor: timeValue(minutes, hourMinor) } };
+      const minutes = ownMinutes(item, records)?.minutes ?? (hourMinor === 0 ? 0 : null);
+      return { things: [thing.id], cost: price.missing || minutes === null ? null : { partsMinor: price.minor, consumablesMinor: 0, toolsMinor: 0, otherMinor: 0, timeMinor: timeValue(minutes, hourMinor) } };
     }),
   };
 }

@@ -59,6 +59,8 @@ export const LEDGER_WORDS: Readonly<Record<string, string>> = {
   'quote-without-price': 'Enter the price that was named, for each thing or for all of it.',
   'quote-covers-strange': '{text} is said to cover something that does not stand in the quote. Add it, or leave it out.',
 
+  'lot-of-an-order': 'Which order {part} came with is told by its delivery alone. Leave it as it is, or take in what came.',
+  'lot-paid-with-order': 'What {part} cost is its share of the order that brought it. Leave it as it is, or change the order.',
   'cost-of-no-line': '{text} is said to be for an item that was not done here. Choose one that was, or none.',
   'fuel-before-car': '{car} has been here since {date} only: fuel of {year} was not paid here.',
   'fuel-after-car': '{car} left on {date}: fuel of {year} was not paid here.',

@@ -48,4 +48,18 @@ describe("an order's money", () => {
     for (const one of account.balances) kinds[one.kind] = (kinds[one.kind] ?? 0) + one.minor;
     expect([sumOf(account.payments), kinds, sumOf(account.costs), unaccounted(account)]).toEqual([paid, balances, gone, 0]);
   });
+
+  // What a lot of an order cost is its share, and no other lot comes with it.
+  test.each([
+    { case: 'its price', change: { paidMinor: 1 }, code: 'lot-paid-with-order' },
+    { case: 'its order', change: { order: null }, code: 'lot-of-an-order' },
+    { case: 'another lot of it', change: { id: 'more' }, code: 'lot-of-an-order' },
+    { case: 'its place alone', change: { where: 'the bench' }, code: 'taken' },
+  ])('a lot that came with it keeps what it cost: $case', ({ change, code }) => {
+    const made = ordered();
+    receive(made, 10);
+    const lot = made.must('parts.show', {}).shelf[0]?.lot;
+    const reply = made.call('lot.set', { ...lot, ...change } as never);
+    expect(reply.ok ? 'taken' : reply.refusal.code).toBe(code);
+  });
 });
