@@ -30,7 +30,8 @@ export function packCheckView(report: CheckReport): PackCheckView {
     rows: report.rows,
     faults: report.faults.map((fault) => ({ code: fault.code, path: fault.path, row: fault.row, text: say(fault.message) })),
     warnings: report.warnings.map(say),
-    notes: report.notes.map(say),
+    // The document and the tables are proven to be the keeper's, not to say what the rows say.
+    notes: [...report.notes.map(say), ...(report.faults.length === 0 ? [say({ key: 'check-drawn', values: {} })] : [])],
     withheld: report.withheld.map((one) => ({ ...one })),
     withheldIn: withheldByPack(report.withheld).map(({ path, fields }) => ({ path, fields: [...fields] })),
   };
