@@ -16,19 +16,19 @@ export function HeldAgainstForm({ view, onClose }: { readonly view: QuoteView; r
     start: { records: view.quote.records },
     send: ({ records }) => change('quote.set', { ...view.quote, records: [...records] }),
     onDone: ({ undo }) => {
-      note(tell('quotes.records-done'), undo);
+      note(tell('held-quote.records-done'), undo);
       onClose();
     },
   });
   const { records } = entry.draft;
   return (
     <EntryForm entry={entry} submit={tell('parts.save')} onCancel={onClose}>
-      <p>{tell('quotes.records-what')}</p>
-      <FieldGroup legend={tell('quotes.records-of', { car: view.carName })} place={entry.atGroup('records')}>
+      <p>{tell('held-quote.records-what')}</p>
+      <FieldGroup legend={tell('held-quote.records-of', { car: view.carName })} place={entry.atGroup('records')}>
         {view.records.map((one) => (
           <Checkbox
             key={one.record}
-            label={tell('quotes.record', { title: one.title, date: words.date(one.date) })}
+            label={tell('held-quote.record', { title: one.title, date: words.date(one.date) })}
             checked={records.includes(one.record)}
             onChange={(event) => entry.set({ records: event.currentTarget.checked ? [...records, one.record] : records.filter((id) => id !== one.record) })}
           />

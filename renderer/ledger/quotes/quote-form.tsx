@@ -34,7 +34,7 @@ export function QuoteForm({ view, now, onClose }: QuoteFormProps) {
       return whole.ok ? change('quote.set', whole.value) : whole;
     },
     onDone: ({ set, undo }) => {
-      note(tell('quotes.done', { by: set.by }), undo);
+      note(tell('held-quote.done', { by: set.by }), undo);
       onClose();
     },
   });
@@ -44,19 +44,19 @@ export function QuoteForm({ view, now, onClose }: QuoteFormProps) {
     <EntryForm entry={entry} submit={tell('parts.save')} onCancel={onClose}>
       <FieldRow>
         <NativeSelect {...entry.at('car')} label={tell('ledger.car')} value={draft.car} onChange={(event) => entry.set({ car: event.currentTarget.value, items: [] })} data={cars.map((one) => ({ value: one.car, label: one.name }))} disabled={now !== null} />
-        <TextInput {...bindText(entry, 'by')} data-autofocus label={tell('quotes.by')} autoComplete="off" />
+        <TextInput {...bindText(entry, 'by')} data-autofocus label={tell('held-quote.by')} autoComplete="off" />
       </FieldRow>
       <FieldRow>
-        <DateField {...bindDate(entry, 'on')} label={tell('quotes.on')} />
-        <DateField {...bindDate(entry, 'validUntil')} label={tell('quotes.until')} />
+        <DateField {...bindDate(entry, 'on')} label={tell('held-quote.on')} />
+        <DateField {...bindDate(entry, 'validUntil')} label={tell('held-quote.until')} />
       </FieldRow>
-      <FieldGroup legend={tell('quotes.things')} hint={tell('quotes.things-what')} place={entry.atGroup('things')}>
+      <FieldGroup legend={tell('held-quote.things')} hint={tell('held-quote.things-what')} place={entry.atGroup('things')}>
         {items.map((one) => <Checkbox key={one.item} label={one.name} checked={draft.items.includes(one.item)} onChange={(event) => entry.set({ items: event.currentTarget.checked ? [...draft.items, one.item] : draft.items.filter((id) => id !== one.item) })} />)}
-        <Textarea {...bindText(entry, 'others')} label={tell('quotes.others')} description={tell('quotes.others-what')} autosize minRows={1} />
+        <Textarea {...bindText(entry, 'others')} label={tell('held-quote.others')} description={tell('held-quote.others-what')} autosize minRows={1} />
       </FieldGroup>
-      <NativeSelect {...bindText(entry, 'way')} label={tell('quotes.way')} data={choices('quotes.way-', ['whole', 'lines'])} />
+      <NativeSelect {...bindText(entry, 'way')} label={tell('held-quote.way')} data={choices('held-quote.way-', ['whole', 'lines'])} />
       {draft.way === 'lines' && <Prices entry={entry} things={thingsOf(draft, nameOf(draft.car))} currency={currency} />}
-      <TextInput {...bindText(entry, 'total', 'totalMinor')} label={tell(draft.way === 'whole' ? 'quotes.total' : 'quotes.total-too', { currency })} inputMode="decimal" autoComplete="off" />
+      <TextInput {...bindText(entry, 'total', 'totalMinor')} label={tell(draft.way === 'whole' ? 'held-quote.total' : 'held-quote.total-too', { currency })} inputMode="decimal" autoComplete="off" />
       <TextInput {...bindText(entry, 'note')} label={tell('parts.note')} autoComplete="off" />
     </EntryForm>
   );
@@ -75,13 +75,13 @@ function Prices({ entry, things, currency }: PricesProps) {
   return (
     <>
       {prices.map((one, at) => (
-        <FieldGroup key={at} legend={tell('quotes.price-n', { n: at + 1 })} place={entry.atGroup(`lines.${at}.covers`)}>
-          <TextInput {...entry.at(`lines.${at}.amountMinor`)} label={tell('quotes.price', { currency })} value={one.amount} inputMode="decimal" autoComplete="off" autoFocus onChange={(event) => replace(at, { amount: event.currentTarget.value })} />
+        <FieldGroup key={at} legend={tell('held-quote.price-n', { n: at + 1 })} place={entry.atGroup(`lines.${at}.covers`)}>
+          <TextInput {...entry.at(`lines.${at}.amountMinor`)} label={tell('held-quote.price', { currency })} value={one.amount} inputMode="decimal" autoComplete="off" autoFocus onChange={(event) => replace(at, { amount: event.currentTarget.value })} />
           {things.map((thing) => <Checkbox key={thing.id} label={thing.text} checked={one.covers.includes(thing.id)} onChange={(event) => replace(at, { covers: event.currentTarget.checked ? [...one.covers, thing.id] : one.covers.filter((id) => id !== thing.id) })} />)}
-          <CloseButton aria-label={tell('quotes.remove-price', { n: at + 1 })} onClick={() => entry.set({ prices: prices.filter((_, index) => index !== at) })} />
+          <CloseButton aria-label={tell('held-quote.remove-price', { n: at + 1 })} onClick={() => entry.set({ prices: prices.filter((_, index) => index !== at) })} />
         </FieldGroup>
       ))}
-      <Button variant="default" size="compact-md" onClick={() => entry.set({ prices: [...prices, { text: '', covers: [], amount: '' }] })}>{tell('quotes.add-price')}</Button>
+      <Button variant="default" size="compact-md" onClick={() => entry.set({ prices: [...prices, { text: '', covers: [], amount: '' }] })}>{tell('held-quote.add-price')}</Button>
     </>
   );
 }

@@ -25,11 +25,11 @@ function QuotesBody({ view }: { readonly view: Quotes }) {
   const close = () => setSheet(null);
   return (
     <div className={styles.leaf}>
-      <p className={styles.lead}>{tell('quotes.what')}</p>
-      <div className={styles.bar}><Button variant="default" onClick={() => setSheet({ kind: 'quote', quote: null })}>{tell('quotes.add')}</Button></div>
-      {view.quotes.length === 0 && <p>{tell('quotes.none')}</p>}
+      <p className={styles.lead}>{tell('held-quote.what')}</p>
+      <div className={styles.bar}><Button variant="default" onClick={() => setSheet({ kind: 'quote', quote: null })}>{tell('held-quote.add')}</Button></div>
+      {view.quotes.length === 0 && <p>{tell('held-quote.none')}</p>}
       {view.quotes.map((one) => <QuoteCard key={one.quote.id} view={one} onChange={() => setSheet({ kind: 'quote', quote: one.quote.id })} onRecords={() => setSheet({ kind: 'records', quote: one.quote.id })} />)}
-      <SideSheet title={tell(sheet?.kind === 'records' ? 'quotes.records' : chosen === null ? 'quotes.add' : 'quotes.change')} opened={sheet !== null} onClose={close}>
+      <SideSheet title={tell(sheet?.kind === 'records' ? 'held-quote.records' : chosen === null ? 'held-quote.add' : 'held-quote.change')} opened={sheet !== null} onClose={close}>
         {sheet?.kind === 'quote' && <QuoteForm key={sheet.quote ?? ''} view={view} now={chosen?.quote ?? null} onClose={close} />}
         {sheet?.kind === 'records' && chosen !== null && <HeldAgainstForm view={chosen} onClose={close} />}
       </SideSheet>

@@ -30,7 +30,7 @@ export function OrderCost({ proposal }: { readonly proposal: OrderView }) {
         <>
           <h3>{tell('cost.shares')}</h3>
           <Table aria-label={tell('cost.shares')} verticalSpacing={4}>
-            <Table.Tbody>{shares.map(({ carName, minor }) => row(carName ?? tell('cost.shelf'), minor))}</Table.Tbody>
+            <Table.Tbody>{shares.map(({ carName, minor }) => row(carName ?? tell('order-cost.shelf'), minor))}</Table.Tbody>
           </Table>
         </>
       )}

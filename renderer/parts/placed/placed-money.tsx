@@ -25,7 +25,7 @@ export function PlacedMoney({ order, view, open }: PlacedMoneyProps) {
   const papers = deliveries.flatMap((one) => one.papers.map((paper) => ({ paper, on: one.on })));
   return (
     <>
-      <p>{costs.join(' · ')}{shares.length > 0 && <>. {tell('placed.shares', { shares: shares.map((one) => tell('placed.share', { car: one.carName ?? tell('cost.shelf'), amount: words.money(one.minor) })).join(', ') })}</>}</p>
+      <p>{costs.join(' · ')}{shares.length > 0 && <>. {tell('placed.shares', { shares: shares.map((one) => tell('placed.share', { car: one.carName ?? tell('order-cost.shelf'), amount: words.money(one.minor) })).join(', ') })}</>}</p>
       {order.depositsMinor > 0 && <p>{tell(order.depositsOpenMinor > 0 ? 'placed.deposits-open' : 'placed.deposits', { amount: words.money(order.depositsMinor), open: words.money(order.depositsOpenMinor) })}</p>}
       {returns.map((back) => {
         const came = back.refunds.reduce((sum, one) => sum + one.minor, 0);

@@ -137,7 +137,7 @@ export const PARTS_WORDS = {
 
   'cost.title': 'What it costs',
   'cost.shares': 'On whom it falls, delivery included',
-  'cost.shelf': 'the shelf',
+  'order-cost.shelf': 'the shelf',
   'against.title': 'Held against',
   'against.what': 'The same needs bought in other ways.',
   'against.way': 'Way',

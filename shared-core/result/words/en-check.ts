@@ -1,6 +1,5 @@
 /** What checking a history pack says, and why a pack cannot be written or read. */
 export const CHECK_WORDS: Readonly<Record<string, string>> = {
-  'check-drawn': 'The PDF and the tables are as their keeper drew them; only the rows in data/journal are proven. Where something matters, compare the two.',
   'fault-not-a-pack': 'This is not a history pack: it holds no bagit.txt, no manifest and no signed list.',
   'fault-file-missing': '{path} is missing.',
   'fault-file-added': '{path} was added after the pack was made.',

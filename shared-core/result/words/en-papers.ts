@@ -1,5 +1,6 @@
 /** What the program says of papers, what they belong to, and what they may belong to. */
 export const PAPER_WORDS: Readonly<Record<string, string>> = {
+  'check-drawn': 'The PDF and the tables are as their keeper drew them; only the rows in data/journal are proven. Where something matters, compare the two.',
   'paper-tied-there': 'It has that paper already.',
   'paper-is-tied': '{name} belongs to something: untie it first, or leave it.',
   'papers-none-kept': 'Nothing was kept: {list}.',
