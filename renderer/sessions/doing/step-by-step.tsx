@@ -29,6 +29,8 @@ export function StepByStep({ doing }: { readonly doing: Doing }) {
   const card = useRef<HTMLElement>(null);
   const words = useRef<HTMLDivElement>(null);
   const sending = useRef(false);
+  // Ticked or left out here, though what stands may not have been asked for anew yet.
+  const done = useRef(new Set<string>());
   const step = doing.steps.find((one) => one.key === at) ?? null;
   const session = doing.session.id;
 
@@ -52,14 +54,23 @@ export function StepByStep({ doing }: { readonly doing: Doing }) {
     setFault(reply.ok ? null : tell('doing.not-written', { why: sayFault(reply.refusal) }));
     if (reply.ok) then();
   };
-  const tick = () => step !== null && void send(() => change('work.tick', { session, of: step.of }), () => show(openStepAfter(doing, step.key)));
-  const untick = () => step !== null && void send(() => change('work.untick', { session, of: step.of }), () => card.current?.focus());
+  const goOn = (key: string) => {
+    // What the host's answer tells by now needs no remembering: undone later, it is open again.
+    for (const one of doing.steps) if (one.tick !== null) done.current.delete(one.key);
+    done.current.add(key);
+    show(openStepAfter(doing, key, done.current));
+  };
+  const tick = () => step !== null && void send(() => change('work.tick', { session, of: step.of }), () => goOn(step.key));
+  const untick = () => step !== null && void send(() => change('work.untick', { session, of: step.of }), () => {
+    done.current.delete(step.key);
+    card.current?.focus();
+  });
   const beside = (by: 1 | -1) => {
     if (step === null) return by === -1 ? show(doing.steps.at(-1) ?? null) : undefined;
     const next = stepBeside(doing, step.key, by);
     // Past the last one: to what is still open, else to the record.
     if (next !== null || by === -1) return next === null ? undefined : show(next);
-    if (step.tick !== null || openStepAfter(doing, step.key) !== null) show(openStepAfter(doing, step.key));
+    if (step.tick !== null || openStepAfter(doing, step.key, done.current) !== null) show(openStepAfter(doing, step.key, done.current));
   };
   const tickOrGoOn = () => {
     if (!readOn(words.current)) (step?.tick === null ? tick : () => beside(1))();
@@ -86,7 +97,7 @@ export function StepByStep({ doing }: { readonly doing: Doing }) {
             </div>
           )}
           {panel === 'found' && <FoundPanel session={session} step={step} onEnd={() => { setPanel(null); card.current?.focus(); }} />}
-          {panel === 'left-out' && <LeftOutPanel session={session} step={step} onDone={() => show(openStepAfter(doing, step.key))} onEnd={() => { setPanel(null); card.current?.focus(); }} />}
+          {panel === 'left-out' && <LeftOutPanel session={session} step={step} onDone={() => goOn(step.key)} onEnd={() => { setPanel(null); card.current?.focus(); }} />}
         </StepCard>
       )}
       <StepList doing={doing} at={at} onGo={show} onClose={() => go(`/sessions/${session}/close`)} />
