@@ -1,4 +1,4 @@
-import { yearOf, type LocalDate } from '../calendar/local-date.ts';
+import { yearOf } from '../calendar/local-date.ts';
 import type { WorkRecord } from '../records/work-record.ts';
 
 /** One's own time of a year: what was written down of it, in minutes, and what it counts at a rate of one's own, in minor units. */
@@ -38,9 +38,4 @@ export function halfEven(numerator: number, denominator: number): number {
   const twice = (n - whole * d) * 2n;
   const up = twice > d || (twice === d && whole % 2n !== 0n);
   return Number(whole + (up ? 1n : 0n));
-}
-
-/** The first day on which something was done or paid. */
-export function firstDay(days: readonly LocalDate[]): LocalDate | null {
-  return days.reduce<LocalDate | null>((first, day) => (first === null || day < first ? day : first), null);
 }

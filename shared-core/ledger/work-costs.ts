@@ -48,12 +48,13 @@ const NOTHING: CostParts = { partsMinor: 0, consumablesMinor: 0, toolsMinor: 0, 
  * @param costs of the whole ledger; those of the records are taken
  */
 export function doneWork(facts: Facts, records: readonly WorkRecord[], things: readonly QuotedThing[], costs: readonly Cost[], hourMinor: number): DoneWork {
+  const own = ownMoney(facts);
   const worked = records.map((record) => {
     const lines = record.lines.map((line, at) => ({ line, id: thingOf(line, things) ?? `${record.id}/${at}` })).filter(({ line }) => line.outcome !== 'not-done');
     return { record, lines };
   });
   const done = new Map(worked.flatMap(({ lines }) => lines.map(({ line, id }) => [id, { id, text: line.name }] as const)));
-  return { done: [...done.values()], costs: worked.flatMap(({ record, lines }) => (lines.length === 0 ? [] : costsOf(facts, record, lines, costs, hourMinor))) };
+  return { done: [...done.values()], costs: worked.flatMap(({ record, lines }) => (lines.length === 0 ? [] : costsOf(facts, record, lines, costs, hourMinor, own(record, record.date)))) };
 }
 
 interface LineOfThing {
@@ -66,7 +67,7 @@ function thingOf(line: RecordLine, things: readonly QuotedThing[]): string | nul
   return same?.id ?? null;
 }
 
-function costsOf(facts: Facts, record: WorkRecord, lines: readonly LineOfThing[], costs: readonly Cost[], hourMinor: number): readonly WorkCost[] {
+function costsOf(facts: Facts, record: WorkRecord, lines: readonly LineOfThing[], costs: readonly Cost[], hourMinor: number, isOwn: boolean): readonly WorkCost[] {
   const all = lines.map((one) => one.id);
   const of = (found: readonly LineOfThing[]) => (found.length === 0 ? all : found.map((one) => one.id));
   const paid = costs.filter((cost) => cost.source.kind === 'record' && cost.source.id === record.id).map((cost): WorkCost => ({ things: of(linesOf(facts, lines, cost)), cost: asParts(cost) }));
@@ -76,12 +77,11 @@ function costsOf(facts: Facts, record: WorkRecord, lines: readonly LineOfThing[]
   });
   // Where an hour counts something, minutes that nobody wrote down are a cost that nobody knows.
   const own = record.place === 'home' && hourMinor > 0 ? lines.map(({ line, id }): WorkCost => ({ things: [id], cost: line.minutes === null ? null : { ...NOTHING, timeMinor: timeValue(line.minutes, hourMinor) } })) : [];
-  return [...lines.map((one): WorkCost => ({ things: [one.id], cost: isSaid(facts, record, one.line) ? NOTHING : null })), ...paid, ...unknown, ...own];
+  return [...lines.map((one): WorkCost => ({ things: [one.id], cost: isOwn && isSaid(facts, record, one.line) ? NOTHING : null })), ...paid, ...unknown, ...own];
 }
 
 /** Whether a record says what a line of it cost, be it nothing: by its amounts, by lots for all that the item needs, or as a check that needs nothing. */
 function isSaid(facts: Facts, record: WorkRecord, line: RecordLine): boolean {
-  if (!ownMoney(facts)(record, record.date)) return false;
   if (record.costs.length > 0 || record.printedTotalMinor !== null) return true;
   if (record.place === 'garage') return false;
   const needs = (line.item === null ? null : facts.get(serviceItems, line.item))?.needs ?? [];
