@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { yearOf, type LocalDate } from '../calendar/local-date.ts';
 import { cars } from '../fleet/car.ts';
-import { findHousehold } from '../fleet/find-car.ts';
+import { findCar, findHousehold } from '../fleet/find-car.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { rememberedFacts } from '../journal/remembered-facts.ts';
@@ -51,10 +51,13 @@ export const showLedger = ask({
 export const listLedger = ask({
   request: z.strictObject({ car: z.string().min(1).max(80).nullable().default(null), year: z.int().min(1900).max(2199).nullable().default(null) }),
   reply: z.object({ currency: z.string(), lines: z.array(ledgerLineSchema), totalMinor: z.int(), /** The same as a table to be saved. */ csv: z.string() }),
-  answer: (standing, { car, year }, { today }) => {
+  answer: (standing, { car: wanted, year }, { today }) => {
     const facts = rememberedFacts(standing);
     const household = findHousehold(facts);
     if (!household.ok) return household;
+    const found = wanted === null ? ok(null) : findCar(facts, wanted);
+    if (!found.ok) return found;
+    const car = found.value?.id ?? null;
     const costs = householdAccount(facts, today).costs.filter((cost) => (car === null || (cost.side.kind === 'car' && cost.side.car === car)) && (year === null || yearOf(cost.on) === year));
     const lines = ledgerLines(facts, costs);
     return ok({ currency: household.value.currency, lines, totalMinor: sumOf(costs), csv: ledgerCsv(lines, household.value.currency) });

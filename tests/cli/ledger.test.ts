@@ -44,6 +44,12 @@ describe('the ledger in the terminal', () => {
     expect(jsonOf(await on('ledger', '--lines', '--year', '2024', '--json'))).toMatchObject({ lines: [], totalMinor: 0 });
   });
 
+  test('a car is found by its name as well, and one that is not there is refused', async () => {
+    expect(jsonOf(await on('ledger', '--lines', '--car', 'Pip', '--json'))).toMatchObject({ totalMinor: 512_000 });
+    const none = await on('ledger', '--lines', '--car', 'nobody');
+    expect([none.status, none.said]).toEqual([1, expect.stringContaining('There is no car nobody here.')]);
+  });
+
   test.each([
     [['ledger', 'pip'], 2, 'ledger takes no further words.'],
     [['ledger', '--year', '2025'], 2, '--csv, --car and --year go with --lines.'],
