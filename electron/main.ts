@@ -15,7 +15,7 @@ import { openWindow } from './shell/open-window.ts';
 import { remindDaily } from './shell/remind-daily.ts';
 import { PRIVILEGED_SCHEME, servePage } from './shell/serve-page.ts';
 import { REFUSED_STATUS } from './start/window-status.ts';
-import { readStartOptions } from './start/start-options.ts';
+import { readWindowOptions } from './start/start-options.ts';
 
 // Both files lie beside this one's own folder once they are bundled.
 const PRELOAD = fileURLToPath(new URL('../preload/preload.cjs', import.meta.url));
@@ -45,10 +45,14 @@ async function start(): Promise<void> {
 /** The household's host; where it cannot be opened, the reason is shown and the program ends. */
 function openHost(): ComposedHost | null {
   sweepHandedFolders();
-  const options = readStartOptions(process.argv.slice(app.isPackaged ? 1 : 2));
-  const opened = composeHost((options.ok ? options.value.household : null) ?? ownFolder(), realWorld());
-  if (opened.ok) return opened.value;
-  dialog.showErrorBox('Trunnion', sayRefusal(opened.refusal));
+  const options = readWindowOptions(process.argv.slice(app.isPackaged ? 1 : 2));
+  if (!options.ok) return refuseToOpen(options.why);
+  const opened = composeHost(options.value.household ?? ownFolder(), realWorld(options.value.on));
+  return opened.ok ? opened.value : refuseToOpen(sayRefusal(opened.refusal));
+}
+
+function refuseToOpen(why: string): null {
+  dialog.showErrorBox('Trunnion', why);
   app.exit(REFUSED_STATUS);
   return null;
 }

@@ -38,8 +38,8 @@ async function tryWindow(words: readonly string[], { window: insist }: StartOpti
   return openElectron({ project: PROJECT, package: path.join(PROJECT, 'node_modules', 'electron'), env, platform, args: words, insist }, say);
 }
 
-async function serve({ household }: StartOptions): Promise<number> {
-  const host = composeHost(household ?? ownFolder(), realWorld());
+async function serve({ household, on }: StartOptions): Promise<number> {
+  const host = composeHost(household ?? ownFolder(), realWorld(on));
   if (!host.ok) {
     say(sayRefusal(host.refusal));
     return 1;

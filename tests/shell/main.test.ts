@@ -16,6 +16,7 @@ let contents: Contents;
 
 beforeAll(async () => {
   vi.stubEnv('TRUNNION_HOUSEHOLD', path.join(folder, 'household'));
+  process.argv = ['electron', '.', '--no-sandbox', '--on', '2031-01-02'];
   await import('../../electron/main.ts');
   await vi.waitFor(() => expect(StandInWindow.opened[0]?.loadURL.calls).toEqual([['trunnion://app/']]));
   window = StandInWindow.opened[0] as StandInWindow;
@@ -107,6 +108,10 @@ describe('operations', () => {
     const started = await ask('household.start', { name: 'Ours', currency: 'GBP' });
     expect(started).toMatchObject({ ok: true });
     expect(contents.send.calls).toContainEqual(['push', expect.objectContaining({ kind: 'changed' })]);
+  });
+
+  test('the day named at the start is today', async () => {
+    expect(await ask('due.show', {})).toMatchObject({ ok: true, value: { today: '2031-01-02' } });
   });
 });
 
