@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { app, dialog, protocol, session } from 'electron';
+import { app, dialog, protocol, screen, session, type BrowserWindow } from 'electron';
 import { operationNames } from '../shared-core/contract/contract.ts';
 import { sayRefusal } from '../shared-core/result/words/say.ts';
 import { ownFolder } from './cli/command-host.ts';
@@ -10,44 +10,84 @@ import { realWorld } from './host/real-world.ts';
 import { serveContract } from './host/serve-contract.ts';
 import { tellReminders } from './host/tell-reminders.ts';
 import { pageFiles } from './loopback/page-files.ts';
+import { faultEnds, hearFaults } from './shell/end-on-fault.ts';
 import { denyAll, guardContents } from './shell/guard-contents.ts';
-import { openWindow } from './shell/open-window.ts';
+import { guardDownloads } from './shell/guard-downloads.ts';
+import { keepPlace, placeFile, readPlace } from './shell/kept-place.ts';
+import { noteFault, noteLine } from './shell/note-fault.ts';
+import { openOtherHousehold } from './shell/open-other-household.ts';
+import { bringToFront, openWindow } from './shell/open-window.ts';
+import { emptyProgram, letGo, type Program } from './shell/program.ts';
+import { quitInOrder, type Quitting } from './shell/quit-in-order.ts';
+import { relaunchFor } from './shell/relaunch.ts';
 import { remindDaily } from './shell/remind-daily.ts';
+import { askedAtStart, hearSecondStart } from './shell/second-start.ts';
 import { PRIVILEGED_SCHEME, servePage } from './shell/serve-page.ts';
-import { REFUSED_STATUS } from './start/window-status.ts';
+import { licencesPlace, setMenu } from './shell/set-menu.ts';
+import { noteChildren, tellPageFaults } from './shell/tell-page-faults.ts';
+import { placeInView } from './shell/window-place.ts';
 import { readWindowOptions } from './start/start-options.ts';
+import { REFUSED_STATUS } from './start/window-status.ts';
 
 // Both files lie beside this one's own folder once they are bundled.
 const PRELOAD = fileURLToPath(new URL('../preload/preload.cjs', import.meta.url));
 const PAGE = fileURLToPath(new URL('../renderer/', import.meta.url));
 
-async function start(): Promise<void> {
+const options = readWindowOptions(process.argv.slice(app.isPackaged ? 1 : 2));
+const world = realWorld(options.ok ? options.value.on : null);
+
+function run(): void {
+  const program = emptyProgram();
+  const quitting = quitInOrder(app, () => letGo(program), noteFault);
+  const onFault = faultEnds(quitting.endWith);
+  hearFaults(onFault);
+  noteChildren(app, noteLine);
+  hearSecondStart(app, { window: () => program.window, home: () => program.host?.context.home ?? null });
+  // Not awaited: the program counts as ready only once this file has run to its end.
+  void start(program, quitting).catch(onFault);
+}
+
+async function start(program: Program, quitting: Quitting): Promise<void> {
   await app.whenReady();
-  const host = openHost();
+  const host = (program.host = openHost());
   if (host === null) return;
   denyAll(session.defaultSession);
+  guardDownloads(session.defaultSession, () => app.getPath('downloads'));
   servePage(protocol, pageFiles(PAGE), paperFinder(host));
-  const windows = serveContract(host, operationNames);
-  app.on('will-quit', () => {
-    windows.close();
-    void host.close();
+  const served = (program.served = serveContract(host, operationNames));
+  const kept = readPlace(placeFile(app.getPath('userData')));
+  const opened = await openWindow({
+    preload: PRELOAD,
+    place: kept === null ? null : placeInView(kept, screen.getAllDisplays().map(({ workArea }) => workArea)),
+    beforeLoading: (window) => {
+      program.window = window;
+      served.add(window.webContents);
+      furnish(window, host, quitting);
+    },
   });
-  const window = await openWindow(PRELOAD, ({ webContents }) => windows.add(webContents));
-  const toFront = () => {
-    if (window.isMinimized()) window.restore();
-    window.focus();
-  };
-  app.on('second-instance', toFront);
-  const stopReminding = remindDaily({ next: () => tellReminders(host.context), onClick: toFront, onFault: report });
-  app.on('will-quit', stopReminding);
+  if (!opened.isDestroyed()) program.stopReminding = remindDaily({ next: () => tellReminders(host.context), onClick: () => bringToFront(program.window), onFault: noteFault });
+}
+
+/** What the window has around its page: its place, its menu, and words for a page that fails. */
+function furnish(window: BrowserWindow, host: ComposedHost, { quit, stay }: Quitting): void {
+  keepPlace(window, placeFile(app.getPath('userData')), noteFault);
+  tellPageFaults(window, { quit: () => quit(), stay, note: noteLine });
+  const goTo = (folder: string) => quit(() => relaunchFor(app, folder));
+  setMenu({
+    app,
+    window,
+    folder: () => host.context.household().folder,
+    openOther: () => void openOtherHousehold({ window, home: host.context.home, world, goTo }).catch(noteFault),
+    quit: () => quit(),
+    licencesFile: licencesPlace(app),
+  });
 }
 
 /** The household's host; where it cannot be opened, the reason is shown and the program ends. */
 function openHost(): ComposedHost | null {
-  sweepHandedFolders();
-  const options = readWindowOptions(process.argv.slice(app.isPackaged ? 1 : 2));
   if (!options.ok) return refuseToOpen(options.why);
-  const opened = composeHost(options.value.household ?? ownFolder(), realWorld(options.value.on));
+  sweepHandedFolders();
+  const opened = composeHost(options.value.household ?? ownFolder(), world);
   return opened.ok ? opened.value : refuseToOpen(sayRefusal(opened.refusal));
 }
 
@@ -57,21 +97,9 @@ function refuseToOpen(why: string): null {
   return null;
 }
 
-/** What went wrong beside the work in hand. */
-function report(error: unknown): void {
-  process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
-}
-
-/** What went wrong before there was a window to show it in. */
-function fail(error: unknown): void {
-  report(error);
-  app.exit(1);
-}
-
 app.enableSandbox();
 protocol.registerSchemesAsPrivileged([PRIVILEGED_SCHEME]);
 guardContents(app);
 app.on('window-all-closed', () => app.quit());
-// Not awaited: the program counts as ready only once this file has run to its end.
-if (app.requestSingleInstanceLock()) void start().catch(fail);
+if (app.requestSingleInstanceLock(askedAtStart(options))) run();
 else app.quit();

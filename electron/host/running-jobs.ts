@@ -39,3 +39,8 @@ export function stopJob(context: HostContext, name: string): boolean {
   job?.throw();
   return job !== undefined;
 }
+
+/** Asks all work under way to stop: the program is ending. */
+export function stopJobs(context: HostContext): void {
+  running.get(context)?.forEach((job) => job.throw());
+}

@@ -11,8 +11,8 @@ const PUSHES = 'push';
 export interface ServedWindows {
   /** Lets a window ask and hear; from its closing on it may no longer. */
   add(contents: WebContents): void;
-  /** Stops serving. */
-  close(): void;
+  /** Stops serving; resolves when what was asked before has been answered. */
+  close(): Promise<void>;
 }
 
 /**
@@ -24,9 +24,17 @@ export interface ServedWindows {
 export function serveContract(host: Host, operations: readonly string[]): ServedWindows {
   const windows = new Set<WebContents>();
   const asPage = pageHost(host);
+  const running = new Set<Promise<unknown>>();
+  const answer = (operation: string, request: unknown): Promise<Result<unknown>> => {
+    const reply = asPage.call(operation, request);
+    running.add(reply);
+    // A reply that fails goes to whoever asked; here it is only no longer running.
+    void reply.catch(() => undefined).then(() => running.delete(reply));
+    return reply;
+  };
   for (const operation of operations) {
     ipcMain.handle(channelOf(operation), (event, request: unknown): Promise<Result<unknown>> => {
-      return isOurs(windows, event) ? asPage.call(operation, request) : Promise.resolve(refuse('not-our-page'));
+      return isOurs(windows, event) ? answer(operation, request) : Promise.resolve(refuse('not-our-page'));
     });
   }
   const stopHearing = host.onPush((push) => windows.forEach((contents) => contents.send(PUSHES, push)));
@@ -35,10 +43,11 @@ export function serveContract(host: Host, operations: readonly string[]): Served
       windows.add(contents);
       contents.once('destroyed', () => windows.delete(contents));
     },
-    close() {
+    async close() {
       stopHearing();
       for (const operation of operations) ipcMain.removeHandler(channelOf(operation));
       windows.clear();
+      await Promise.allSettled(running);
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { App, Session, WebContents } from 'electron';
-import { isOwnPage } from './page-address.ts';
+import { maySave } from './guard-downloads.ts';
+import { isOwnBlob, isOwnPage } from './page-address.ts';
 
 /**
  * Keeps every page of the program where it is: no navigation or redirection to another address, no new window, no page within a page
@@ -16,7 +17,11 @@ function guardOne(contents: WebContents): void {
   contents.on('will-frame-navigate', (event) => stopForeign(event, event.url));
   contents.on('will-redirect', (event) => stopForeign(event, event.url));
   contents.on('will-attach-webview', (event) => event.preventDefault());
-  contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+  contents.setWindowOpenHandler(({ url }) => {
+    // A link to a paper, which a browser would show in a page of its own, offers it to be saved.
+    if (isOwnPage(url) && maySave(url)) contents.downloadURL(url);
+    return { action: 'deny' };
+  });
 }
 
 function stopForeign(event: { preventDefault(): void }, address: string): void {
@@ -32,5 +37,5 @@ export function denyAll(session: Session): void {
 }
 
 function isLocal(address: string): boolean {
-  return isOwnPage(address) || /^(data|blob|devtools):/i.test(address);
+  return isOwnPage(address) || isOwnBlob(address) || /^(data|devtools):/i.test(address);
 }

@@ -14,3 +14,12 @@ export function isOwnPage(address: string): boolean {
   const { protocol, host, username, password } = new URL(address);
   return protocol === `${PAGE_SCHEME}:` && host === PAGE_HOST && username === '' && password === '';
 }
+
+/**
+ * Whether an address is of a file that our own page made in its memory: what stands within it is read by a parser as well.
+ *
+ * @example isOwnBlob('blob:trunnion://app/0b9e') //=> true
+ */
+export function isOwnBlob(address: string): boolean {
+  return URL.canParse(address) && new URL(address).protocol === 'blob:' && isOwnPage(new URL(address).pathname);
+}

@@ -7,11 +7,13 @@ import { standIn, StandInWindow } from './electron-stand-in.ts';
 
 vi.mock('electron', async () => (await import('./electron-stand-in.ts')).standIn);
 
+const heardBefore = { uncaughtException: process.listenerCount('uncaughtException'), unhandledRejection: process.listenerCount('unhandledRejection') };
 const folder = mkdtempSync(path.join(os.tmpdir(), 'main-refused-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 afterEach(() => {
   vi.resetModules();
   standIn.app.removeAllListeners();
+  for (const name of ['uncaughtException', 'unhandledRejection'] as const) process.listeners(name as 'uncaughtException').slice(heardBefore[name]).forEach((listener) => process.off(name, listener));
   for (const { calls } of [standIn.app.exit, standIn.dialog.showErrorBox]) calls.length = 0;
 });
 

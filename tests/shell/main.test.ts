@@ -1,7 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { placeFile, writePlace } from '../../electron/shell/kept-place.ts';
 import { handlers, order, standIn, StandInWindow, type Contents } from './electron-stand-in.ts';
 
 vi.mock('electron', async () => (await import('./electron-stand-in.ts')).standIn);
@@ -11,23 +12,25 @@ vi.mock('../../electron/loopback/page-files.ts', () => ({
 }));
 
 const folder = mkdtempSync(path.join(os.tmpdir(), 'main-'));
+const heardBefore = (['uncaughtException', 'unhandledRejection'] as const).map((name) => [name as 'uncaughtException', process.listeners(name as 'uncaughtException')] as const);
 let window: StandInWindow;
 let contents: Contents;
 
 beforeAll(async () => {
   vi.stubEnv('TRUNNION_HOUSEHOLD', path.join(folder, 'household'));
   process.argv = ['electron', '.', '--no-sandbox', '--on', '2031-01-02'];
+  writePlace(placeFile(standIn.app.getPath('userData')), { x: 2500, y: 30, width: 1000, height: 700, maximised: false, fullScreen: false });
   await import('../../electron/main.ts');
   await vi.waitFor(() => expect(StandInWindow.opened[0]?.loadURL.calls).toEqual([['trunnion://app/']]));
   window = StandInWindow.opened[0] as StandInWindow;
   contents = window.webContents;
 });
-afterAll(async () => {
-  standIn.app.emit('will-quit');
-  await new Promise((resolve) => setTimeout(resolve, 50));
+afterAll(() => {
+  for (const [name, listeners] of heardBefore) for (const listener of process.listeners(name)) if (!listeners.includes(listener)) process.off(name, listener);
   rmSync(folder, { recursive: true });
 });
 
+const PAPER = `trunnion://app/papers/${'a'.repeat(64)}`;
 const frame = (url: string, parent: unknown = null) => ({ url, parent });
 const ask = (operation: string, request: unknown, event: unknown = { sender: contents, senderFrame: frame('trunnion://app/') }) => handlers.get(`operation:${operation}`)?.(event, request);
 
@@ -58,7 +61,10 @@ describe('what the page may not do', () => {
 
   test('open a window, or a page within the page', () => {
     const mayOpen = contents.setWindowOpenHandler.calls[0]?.[0] as (details: { url: string }) => unknown;
-    expect(mayOpen({ url: 'trunnion://app/' })).toEqual({ action: 'deny' });
+    const asked = ['trunnion://app/', 'https://evil.example/', PAPER, `${PAPER}/../../`, `https://evil.example/?${PAPER}`];
+    expect(asked.map((url) => mayOpen({ url }))).toEqual(asked.map(() => ({ action: 'deny' })));
+    // A paper is offered to be saved, and nothing else is.
+    expect(contents.downloadURL.calls).toEqual([[PAPER]]);
     const event = { preventDefault: vi.fn() };
     contents.emit('will-attach-webview', event);
     expect(event.preventDefault).toHaveBeenCalled();
@@ -75,7 +81,7 @@ describe('what the page may not do', () => {
 
   test.each([
     ['trunnion://app/assets/a.js', false], ['data:image/png;base64,', false], ['blob:trunnion://app/1', false],
-    ['https://evil.example/', true], ['http://127.0.0.1:3000/', true], ['file:///etc/passwd', true], ['ws://evil.example/', true],
+    ['https://evil.example/', true], ['http://127.0.0.1:3000/', true], ['file:///etc/passwd', true], ['blob:https://evil.example/1', true], ['ws://evil.example/', true],
   ])('ask the network for %s: cancelled %s', (url, cancel) => {
     const answer = vi.fn();
     const [before] = standIn.session.defaultSession.webRequest.onBeforeRequest.calls[0] as [(details: { url: string }, a: typeof answer) => void];
@@ -141,13 +147,100 @@ describe('the protocol', () => {
 });
 
 describe('one program', () => {
+  const press = (menu: string, entry: string) => {
+    const items = standIn.Menu.setApplicationMenu.calls[0]?.[0] as { id?: string; submenu: { id?: string; click: () => void }[] }[];
+    items.find(({ id }) => id === menu)?.submenu.find(({ id }) => id === entry)?.click();
+  };
+
   test('a second start brings the window to the front', () => {
-    standIn.app.emit('second-instance');
+    standIn.app.emit('second-instance', {}, [], '/', { household: null, why: null });
     expect([window.restore.calls.length, window.focus.calls.length]).toEqual([1, 1]);
+    expect(standIn.app.requestSingleInstanceLock.calls).toEqual([[{ household: path.join(folder, 'household'), why: null }]]);
+  });
+
+  test('a file dropped on the window leads nowhere', () => {
+    expect(window.options.webPreferences['navigateOnDragDrop']).toBe(false);
+    for (const name of ['will-navigate', 'will-frame-navigate']) {
+      const event = { url: 'file:///home/me/receipt.pdf', preventDefault: vi.fn() };
+      contents.emit(name, event);
+      expect(event.preventDefault).toHaveBeenCalledTimes(1);
+    }
+  });
+
+  test('prints the page as it is shown; a person who cancels is told nothing, a failure is said', () => {
+    press('menu-household', 'menu-print');
+    const [options, printed] = contents.print.calls[0] as [unknown, (printed: boolean, why: string) => void];
+    expect(options).toEqual({ silent: false, printBackground: true });
+    printed(true, '');
+    printed(false, 'Print job canceled');
+    expect(standIn.dialog.showMessageBox.calls).toEqual([]);
+    printed(false, 'Print job failed');
+    expect(standIn.dialog.showMessageBox.calls.splice(0)).toMatchObject([[window, { message: 'The page was not printed.' }]]);
+  });
+
+  test('shows the folder of the household, or says where it is', async () => {
+    press('menu-household', 'menu-show-folder');
+    expect(standIn.shell.openPath.calls).toEqual([[path.join(folder, 'household')]]);
+    standIn.shell.openPath.willAnswer(Promise.resolve('no program for it'));
+    press('menu-household', 'menu-show-folder');
+    await vi.waitFor(() => expect(standIn.dialog.showMessageBox.calls.splice(0)).toMatchObject([[window, { detail: `It is at ${path.join(folder, 'household')}.` }]]));
+  });
+
+  test('tells its version', async () => {
+    press('menu-help', 'menu-about');
+    await vi.waitFor(() => expect(standIn.dialog.showMessageBox.calls.splice(0)).toMatchObject([[window, { message: 'Trunnion 0.1.0' }]]));
+  });
+
+  test('the window is where it was left, brought into view', () => {
+    expect(window.options).toMatchObject({ x: 920, y: 30, width: 1000, height: 700 });
+  });
+
+  test('only what is the page’s own is saved', () => {
+    const cancelled = (url: string) => {
+      const event = { preventDefault: vi.fn() };
+      const item = { getURL: () => url, getURLChain: () => [url], getFilename: () => 'a.csv', setSaveDialogOptions: vi.fn() };
+      standIn.session.defaultSession.emit('will-download', event, item);
+      return [event.preventDefault.mock.calls.length, (item.setSaveDialogOptions.mock.calls[0] as [{ defaultPath: string }] | undefined)?.[0].defaultPath];
+    };
+    expect([cancelled('blob:trunnion://app/1'), cancelled('https://evil.example/a.csv')]).toEqual([[0, path.join(standIn.app.getPath('downloads'), 'a.csv')], [1, undefined]]);
+  });
+
+  test('a page that ends is shown anew, or the program quits in order', async () => {
+    standIn.dialog.showMessageBox.willAnswer(Promise.resolve({ response: 1 }));
+    contents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 5 });
+    await vi.waitFor(() => expect(standIn.app.quit.calls.splice(0)).toEqual([[]]));
+    expect(standIn.dialog.showMessageBox.calls.splice(0).length).toBe(1);
+    standIn.dialog.showMessageBox.willAnswer(Promise.resolve({ response: 0 }));
+  });
+
+  test('keeps the window’s place in its own folder', () => {
+    window.emit('close');
+    expect(JSON.parse(readFileSync(path.join(standIn.app.getPath('userData'), 'window-place.json'), 'utf8'))).toEqual({ ...window.bounds, maximised: false, fullScreen: false });
+    rmSync(standIn.app.getPath('userData'), { recursive: true });
   });
 
   test('the last window closed ends it', () => {
     standIn.app.emit('window-all-closed');
     expect(standIn.app.quit.calls).toEqual([[]]);
+  });
+
+  test('goes over to another household only when this one is closed', async () => {
+    const other = path.join(folder, 'other');
+    mkdirSync(other);
+    standIn.dialog.showOpenDialog.willAnswer(Promise.resolve({ canceled: false, filePaths: [other] }));
+    standIn.app.quit.calls.length = 0;
+    press('menu-household', 'menu-open-other');
+    await vi.waitFor(() => expect(standIn.app.quit.calls).toEqual([[]]));
+    expect([standIn.app.relaunch.calls, standIn.app.exit.calls]).toEqual([[], []]);
+    const reply = ask('paper.keep', { name: 'last.txt', base64: 'bGFzdA==' });
+    const event = { preventDefault: vi.fn() };
+    standIn.app.emit('will-quit', event);
+    expect(event.preventDefault).toHaveBeenCalledTimes(1);
+    await vi.waitFor(() => expect(standIn.app.exit.calls).toEqual([[0]]));
+    expect(standIn.app.relaunch.calls).toEqual([[{ args: ['.', '--no-sandbox', '--on', '2031-01-02', `--household=${other}`] }]]);
+    // What was asked before the end was answered, and the household let go.
+    expect(await reply).toMatchObject({ ok: true });
+    expect(existsSync(path.join(folder, 'household', 'household.sqlite-wal'))).toBe(false);
+    expect(handlers.size).toBe(0);
   });
 });

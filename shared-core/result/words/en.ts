@@ -26,6 +26,7 @@ import { SHELF_WORDS } from './en-shelf.ts';
 import { SHELL_WORDS } from './en-shell.ts';
 import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
+import { WINDOW_WORDS } from './en-window.ts';
 
 /** English sentences by key. `{name}` is filled with the message's value of that name. */
 export const EN: Readonly<Record<string, string>> = {
@@ -58,5 +59,6 @@ export const EN: Readonly<Record<string, string>> = {
   ...USAGE_REFUSALS,
   ...USAGE_WORDS,
   ...WEAR_REFUSALS,
+  ...WINDOW_WORDS,
   ...WEAR_WORDS,
 };
