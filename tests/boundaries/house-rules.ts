@@ -5,6 +5,7 @@ import { fileNames, folders } from './names.ts';
 import { noCycle } from './no-cycle.ts';
 import { oneDoor, sqlInStore } from './one-door.ts';
 import { pureCore } from './pure-core.ts';
+import { shutHatches } from './shut-hatches.ts';
 import type { Rule } from './source.ts';
 import { verifiersApart } from './verifiers-apart.ts';
 
@@ -21,5 +22,6 @@ export const HOUSE_RULES = {
   'no folder outside the plan': folders,
   'one door to the page, the database and the solver': oneDoor,
   'SQL only in the store': sqlInStore,
+  'no way round the window’s guards': shutHatches,
   'a verifier shares no code with its solver': verifiersApart,
 } as const satisfies Record<string, Rule>;

@@ -64,6 +64,11 @@ const broken: Row[] = [
   ...["'SELECT * FROM car'", '`\n    INSERT INTO reading (car) VALUES (?)`', '`UPDATE car SET name = ${name}`', "'PRAGMA user_version'", '`-- why\n  CREATE TABLE car (id TEXT)`', "'WITH late AS (SELECT 1) SELECT * FROM late'"].map(
     (sql): Row => ({ rule: 'SQL only in the store', case: sql, files: { 'electron/host/a.ts': `const a = 1;\nconst sql = ${sql};` }, at: 'electron/host/a.ts:2' }),
   ),
+  ...["shell.openExternal(url)", "const { openExternal: go } = shell", "shell['openExternal'](url)", "contents.executeJavaScript('1')", "const w = { enableBlinkFeatures: 'A' }", "document.createElement('webview')", 'const w = { nodeIntegration: true }', 'const w = { sandbox: on }', "const w = { 'contextIsolation': false }", 'const w = { navigateOnDragDrop: true }', "app.commandLine.appendSwitch('no-sandbox')"].map(
+    (code): Row => ({ rule: 'no way round the window’s guards', case: code, files: { 'electron/shell/window.ts': `const a = 1;\n${code};` }, at: 'electron/shell/window.ts:2' }),
+  ),
+  { rule: 'no way round the window’s guards', case: 'a page within the page', files: { 'renderer/yard/a.tsx': 'const a = <webview src="a" />;' }, at: 'renderer/yard/a.tsx:1' },
+  { rule: 'no way round the window’s guards', case: 'a page within the page, as a file', files: { 'renderer/index.html': '<body><WebView src="a"></body>' }, at: 'renderer/index.html:1' },
   { rule: 'a verifier shares no code with its solver', case: 'the verifier asks the solver', files: { 'shared-core/sessions/plan-verify.ts': "\nimport { solvePlan } from './plan-solve.ts';", 'shared-core/sessions/plan-solve.ts': '' }, at: 'shared-core/sessions/plan-verify.ts:2' },
   { rule: 'a verifier shares no code with its solver', case: 'both reckon with one file, each from afar', files: { 'shared-core/sessions/plan-verify.ts': "import './plan-verify-money.ts';", 'shared-core/sessions/plan-verify-money.ts': "export { price } from './plan-price.ts';", 'shared-core/sessions/plan-solve.ts': "import './plan-model.ts';", 'shared-core/sessions/plan-model.ts': "const p = await import('./plan-price.ts');", 'shared-core/sessions/plan-price.ts': '' }, at: 'shared-core/sessions/plan-verify-money.ts:1' },
 ];
@@ -84,6 +89,7 @@ const kept: Omit<Row, 'at'>[] = [
   { rule: 'no folder outside the plan', case: 'planned folders', files: { 'shared-core/result/words/en.ts': '', 'tests/shared-core/care/a.test.ts': '', 'tests/loopback/a.test.ts': '', 'electron/main.ts': '', '.ci/run': '' } },
   { rule: 'one door to the page, the database and the solver', case: 'each at its own door', files: { 'electron/host/serve-contract.ts': "import { ipcMain } from 'electron';", 'electron/preload.ts': "import { contextBridge, ipcRenderer } from 'electron';", 'electron/store/open.ts': "import Database from 'better-sqlite3';", 'electron/solver/s.ts': "import highs from 'highs';" } },
   { rule: 'SQL only in the store', case: 'in the store, and English elsewhere', files: { 'electron/store/a.ts': "const s = 'SELECT 1';", 'renderer/yard/a.tsx': "const s = 'Select a car from the list';\nconst t = 'Update the reading';" } },
+  { rule: 'no way round the window’s guards', case: 'the settings as they are, and a test that tries them', files: { 'electron/shell/open-window.ts': 'const w = { sandbox: true, nodeIntegration: false, webviewTag: false };', 'tests/shell/a.test.ts': "shell.openExternal('a');" } },
   { rule: 'a verifier shares no code with its solver', case: 'types, sentences and the form of the question', files: { 'shared-core/sessions/plan-verify.ts': "import type { Quest } from './plan-quest.ts';\nimport { must } from '../result/assert.ts';\nimport { schema } from './plan-instance.ts';", 'shared-core/sessions/plan-solve.ts': "import './plan-quest.ts';\nimport '../result/assert.ts';\nimport './plan-instance.ts';", 'shared-core/sessions/plan-quest.ts': '', 'shared-core/result/assert.ts': '', 'shared-core/sessions/plan-instance.ts': '' } },
 ];
 
