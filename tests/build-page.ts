@@ -1,8 +1,8 @@
 import { buildWhenStale } from '../electron/start/build-when-stale.ts';
 import { PROJECT } from '../electron/start/bundle.ts';
-import { PAGE_BUILD } from '../electron/start/what-is-built.ts';
+import { PAGE_BUILD, WINDOW_BUILD } from '../electron/start/what-is-built.ts';
 
-/** Builds the page once, before any test: one that is built while another serves it would be gone for a moment. */
+/** Builds the page and the window once, before any test: one that is built while another uses it would be gone for a moment. */
 export async function setup(): Promise<void> {
-  await buildWhenStale(PROJECT, PAGE_BUILD, (line) => void process.stderr.write(`${line}\n`));
+  for (const built of [PAGE_BUILD, WINDOW_BUILD]) await buildWhenStale(PROJECT, built, (line) => void process.stderr.write(`${line}\n`));
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import ICAL from 'ical.js';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { mustAsk } from './ask-host.ts';
 import { chromiumHere } from './launch-chromium.ts';
 import { openServedPage, startHousehold, type ServedPage } from './served-page.ts';
 
@@ -15,11 +16,8 @@ describe.skipIf(chromiumHere === null)('the calendar file of the settings', () =
 
   test('is saved with the button, and another program reads it', async () => {
     const { page } = served;
-    await page.evaluate(async () => {
-      const enter = (operation: string, request: object) => fetch(`/operations/${operation}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(request) });
-      await enter('car.add', { id: 'pip', name: 'Pip' });
-      await enter('obligation.add', { id: 'tax', car: 'pip', kind: 'road-tax', lastValidDay: '2027-03-31' });
-    });
+    await mustAsk(page, 'car.add', { id: 'pip', name: 'Pip' });
+    await mustAsk(page, 'obligation.add', { id: 'tax', car: 'pip', kind: 'road-tax', lastValidDay: '2027-03-31' as never });
     await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Settings' }).click();
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save a calendar file' }).press('Enter');

@@ -22,10 +22,9 @@ describe.skipIf(chromiumHere === null)('the minutes of a session that is closed'
   test('are asked about where they are far off what is usual, and taken as they are; what ran on is said', async () => {
     const { page } = sample;
     // The host goes by the hour of the machine, so that a night is told to the page by its answer alone.
-    await page.route('**/operations/work.closing', async (route) => {
-      const answer = await route.fetch();
-      const reply = (await answer.json()) as Result<ReplyOf<'work.closing'>>;
-      await route.fulfill({ response: answer, json: reply.ok ? ok({ ...reply.value, ranOn: { name: 'The polish', after: `${reply.value.today}T20:40:00.000Z`, minutes: 1460 } }) : reply });
+    await sample.alter('work.closing', (raw) => {
+      const reply = raw as Result<ReplyOf<'work.closing'>>;
+      return reply.ok ? ok({ ...reply.value, ranOn: { name: 'The polish', after: `${reply.value.today}T20:40:00.000Z`, minutes: 1460 } }) : reply;
     });
     await page.evaluate((path) => {
       history.pushState(null, '', path);

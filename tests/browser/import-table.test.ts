@@ -5,6 +5,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { composeHost } from '../../electron/host/compose-host.ts';
 import { realWorld } from '../../electron/host/real-world.ts';
 import { day } from '../shared-core/calendar/day.ts';
+import type { OperationName, RequestOf } from '../../shared-core/contract/contract.ts';
+import { mustAsk } from './ask-host.ts';
 import { Keyboard } from './keyboard.ts';
 import { chromiumHere } from './launch-chromium.ts';
 import { openServedPage, type ServedPage } from './served-page.ts';
@@ -72,13 +74,9 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
   const title = () => page.getByRole('heading', { name: 'Take in a table', level: 1 }).waitFor();
   const focused = () => page.evaluate(() => document.activeElement?.id ?? '');
   /** What the host itself answers, past the page. */
-  const host = <Reply>(operation: string, request: unknown): Promise<Reply> =>
-    page.evaluate(async ([name, body]) => {
-      const reply = await fetch(`/operations/${name}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body });
-      return ((await reply.json()) as { value: Reply }).value;
-    }, [operation, JSON.stringify(request)] as const) as Promise<Reply>;
-  const entries = async () => (await host<{ entries: number }>('household.examine', {})).entries;
-  const readingsOfPip = async () => (await host<{ readings: { id: string; typed: { value: number }; standing: string }[] }>('car.show', { car: 'pip' })).readings;
+  const host = <Name extends OperationName>(name: Name, request: RequestOf<Name>) => mustAsk(page, name, request);
+  const entries = async () => (await host('household.examine', {})).entries;
+  const readingsOfPip = async () => (await host('car.show', { car: 'pip' })).readings;
 
   async function openFrom(car: string, leaf: 'Care' | 'Distance and use'): Promise<void> {
     await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: 'Car' }).click();
@@ -193,7 +191,7 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
     await page.getByRole('heading', { name: 'Pip', level: 1 }).waitFor();
     await region('Work records').getByRole('link', { name: 'Take in a table' }).click();
     await outcome().getByText('2 readings of Pip will be taken in.').waitFor();
-    await host('reading.record', { car: 'pip', value: 10_100, date: '2019-03-04' });
+    await host('reading.record', { car: 'pip', value: 10_100, date: day('2019-03-04') });
     await outcome().getByText('1 reading of Pip will be taken in.').waitFor();
     await outcome().getByRole('link', { name: '2 rows are there already' }).waitFor();
     await button('Put it away').click();
@@ -230,17 +228,17 @@ describe.skipIf(chromiumHere === null)('a table taken in', () => {
 
   test('upon which something stands says so in the list, and may be withdrawn once that is gone', async () => {
     const doubtful = (await readingsOfPip()).find(({ standing }) => standing === 'set-aside');
-    const { undo } = await host<{ undo: number[] }>('reading.settle', { reading: doubtful?.id, verdict: 'wrong' });
+    const { undo } = await host('reading.settle', { reading: doubtful?.id ?? '', verdict: 'wrong' });
     await region('Work records').getByRole('link', { name: 'Take in a table' }).click();
     const before = region('Taken in before').getByRole('listitem').filter({ hasText: 'history.csv' });
     await before.getByText(`stands upon it (entry ${undo[0] ?? ''})`).waitFor();
     expect(await before.getByRole('button').count()).toBe(0);
-    await host('entry.withdraw', { entries: undo });
+    await host('entry.withdraw', { entries: [...undo] });
     await before.getByRole('button', { name: 'Withdraw history.csv' }).click();
     await button('Withdraw all of it').click();
     await said('history.csv is withdrawn');
     await region('Taken in before').getByText('No table was taken in yet.').waitFor();
-    expect((await host<{ records: unknown[] }>('car.show', { car: 'pip' })).records).toEqual([]);
+    expect((await host('car.show', { car: 'pip' })).records).toEqual([]);
   });
 
   test.each([

@@ -12,9 +12,9 @@ if (chromiumHere === null) console.warn('No Chromium for this kind of machine: t
  *
  * @example const browser = await launchChromium();
  */
-export async function launchChromium(found: FoundChromium | null = chromiumHere): Promise<Browser> {
+export async function launchChromium(found: FoundChromium | null = chromiumHere, flags: readonly string[] = []): Promise<Browser> {
   if (found === null) throw new Error('no Chromium here: guard the test with describe.skipIf(chromiumHere === null)');
-  return chromium.launch({ executablePath: found.program, args: FLAGS, env: { ...definedEnv(), LANGUAGE: 'en_US', ...found.env } });
+  return chromium.launch({ executablePath: found.program, args: [...FLAGS, ...flags], env: { ...definedEnv(), LANGUAGE: 'en_US', ...found.env } });
 }
 
 function definedEnv(): Record<string, string> {

@@ -1,14 +1,15 @@
 import type { Page } from 'playwright-core';
 import type { OperationName, ReplyOf, RequestOf } from '../../shared-core/contract/contract.ts';
-import type { Result } from '../../shared-core/result/result.ts';
-import { openSample, openServedPage } from './served-page.ts';
+import { mustAsk } from './ask-host.ts';
+import { openSample, openServedPage, type ServedPage } from './served-page.ts';
 import { soundAtEverySize } from './sound-at-every-size.ts';
 
-/** The sample household in a real Chromium, served by the real command. */
+/** The sample household in a real Chromium, through one of the shells. */
 export interface SamplePage {
   readonly page: Page;
   /** What the page complained of; to be empty at the end. */
   readonly complaints: readonly string[];
+  readonly alter: ServedPage['alter'];
   /** Asks the host as the page does; a refusal fails the test. */
   must<Name extends OperationName>(name: Name, request: RequestOf<Name>): Promise<ReplyOf<Name>>;
   /** Goes to a leaf of a car by pressing what leads there. */
@@ -18,21 +19,15 @@ export interface SamplePage {
   close(): Promise<void>;
 }
 
-/** Serves a fresh household on a fixed day and opens its sample. */
+/** Opens a fresh household on a fixed day, and its sample. */
 export async function openSamplePage(): Promise<SamplePage> {
-  const { page, complaints, close } = await openServedPage();
+  const { page, complaints, alter, close } = await openServedPage();
   await openSample(page);
   return {
     page,
     complaints,
-    must: async (name, request) => {
-      const result = await page.evaluate(async ([operation, body]) => {
-        const reply = await fetch(`/operations/${operation}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body });
-        return (await reply.json()) as Result<unknown>;
-      }, [name, JSON.stringify(request)] as const);
-      if (!result.ok) throw new Error(`refused ${name}: ${JSON.stringify(result.refusal)}`);
-      return result.value as never;
-    },
+    alter,
+    must: (name, request) => mustAsk(page, name, request),
     goTo: async (car, leaf) => {
       await page.getByRole('navigation').getByRole('link', { name: 'Car', exact: true }).click();
       await page.getByRole('link', { name: car, exact: true }).click();

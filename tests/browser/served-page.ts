@@ -2,16 +2,17 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { launchChromium } from './launch-chromium.ts';
-import { serveHousehold } from './serve-household.ts';
+import { openShell, type Shell } from './shells/shell.ts';
 
-/** A household in a real Chromium, served by the real command. */
+/** A household in a real Chromium, through one of the shells. */
 export interface ServedPage {
   readonly page: Page;
   /** What the page complained of; to be empty at the end. */
   readonly complaints: readonly string[];
   /** The household's folder. */
   readonly household: string;
+  /** Stands between host and page for one operation; the answer ends it. */
+  readonly alter: Shell['alter'];
   close(): Promise<void>;
 }
 
@@ -21,29 +22,35 @@ interface ServedPageOptions {
   readonly fill?: (household: string) => Promise<void>;
 }
 
-/** Serves a fresh household on 25 November 2026, and opens it. */
+/** Opens a fresh household on 25 November 2026. */
 export async function openServedPage({ context, fill }: ServedPageOptions = {}): Promise<ServedPage> {
   const folder = mkdtempSync(join(tmpdir(), 'served-page-'));
   const household = join(folder, 'household');
   await fill?.(household);
-  const served = await serveHousehold(household, '2026-11-25');
-  const browser = await launchChromium();
-  const page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 }, ...context })).newPage();
-  page.setDefaultTimeout(25_000);
   const complaints: string[] = [];
-  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  await page.goto(served.link);
+  const shell = await openShell({
+    household,
+    on: '2026-11-25',
+    context: { locale: 'en-GB', viewport: { width: 1280, height: 800 }, ...context },
+    onPage: (page) => hearComplaints(page, complaints),
+  });
   return {
-    page,
+    page: shell.page,
     complaints,
     household,
+    alter: shell.alter,
     close: async () => {
-      await browser.close();
-      await served.stop();
+      await shell.stop();
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** Notes what a page complains of from here on. */
+export function hearComplaints(page: Page, complaints: string[]): void {
+  page.setDefaultTimeout(25_000);
+  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
 }
 
 /** Starts a household from the first start, and goes to its yard. */
