@@ -38,7 +38,7 @@ const tasks = {
   bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of orders', 'tests/bench/order-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts'), ...script('bench of papers', 'tests/bench/paper-times.ts')],
   storm: [
     { ...tests('storm of readings', 'tests/shared-core/fleet/reading-injection.test.ts')[0], env: { STORM_INJECTIONS: '20' } },
-    { ...tests('storm', 'tests/loopback/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },
+    { ...tests('storm of calls', 'tests/loopback/hostile-calls.test.ts', 'tests/shell/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },
     { ...tests('storm of kills', 'tests/store/killed.test.ts')[0], env: { STORM_KILLS: '200' } },
     { ...tests('storm of plans', 'tests/shared-core/sessions/plan-storm.test.ts')[0], env: { STORM_HOUSEHOLDS: '500' } },
     { ...tests('storm of bare plans', 'tests/shared-core/sessions/plan-brute-force.test.ts', 'tests/shared-core/sessions/plan-second-solver.test.ts')[0], env: { STORM_SMALL_PLANS: '2000', STORM_PLANS: '200' } },

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import type { OperationName, ReplyOf, RequestOf } from '../../shared-core/contract/contract.ts';
 import { mustAsk } from './ask-host.ts';
-import { openSample, openServedPage, type ServedPage } from './served-page.ts';
+import { laySample } from '../sample-build.ts';
+import { openServedPage, type ServedPage } from './served-page.ts';
 import { soundAtEverySize } from './sound-at-every-size.ts';
 
 /** The sample household in a real Chromium, through one of the shells. */
@@ -19,10 +20,10 @@ export interface SamplePage {
   close(): Promise<void>;
 }
 
-/** Opens a fresh household on a fixed day, and its sample. */
+/** Opens the sample on a fixed day, as it stands after its button was pressed. */
 export async function openSamplePage(): Promise<SamplePage> {
-  const { page, complaints, alter, close } = await openServedPage();
-  await openSample(page);
+  const { page, complaints, alter, close } = await openServedPage({ fill: laySample });
+  await page.getByRole('heading', { name: 'The yard' }).waitFor({ timeout: 50_000 });
   return {
     page,
     complaints,

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFaults } from './axe-faults.ts';
 import { Keyboard } from './keyboard.ts';
 import { chromiumHere } from './launch-chromium.ts';
-import { openSample, openServedPage, type ServedPage } from './served-page.ts';
+import { laySample } from '../sample-build.ts';
+import { openServedPage, type ServedPage } from './served-page.ts';
 import { soundAtEverySize } from './sound-at-every-size.ts';
 
 const THIN = '\u202f';
@@ -15,9 +16,8 @@ describe.skipIf(chromiumHere === null)('the leaf of wear and wheels', () => {
   let keys: Keyboard;
 
   beforeAll(async () => {
-    served = await openServedPage();
+    served = await openServedPage({ fill: laySample });
     page = served.page;
-    await openSample(page);
     keys = new Keyboard(page);
   });
   afterAll(() => served.close());

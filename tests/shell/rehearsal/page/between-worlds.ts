@@ -85,6 +85,8 @@ function isPlain(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && [Object.prototype, null].includes(Object.getPrototypeOf(value) as object | null);
 }
 
-function holdsFunction(value: Record<string, unknown>): boolean {
-  return Object.values(value).some((field) => typeof field === 'function' || (isPlain(field) && holdsFunction(field)));
+/** A value that holds itself cannot be taken apart; it is copied whole, or not at all. */
+function holdsFunction(value: Record<string, unknown>, above: readonly unknown[] = []): boolean {
+  if (above.includes(value)) return false;
+  return Object.values(value).some((field) => typeof field === 'function' || (isPlain(field) && holdsFunction(field, [...above, value])));
 }

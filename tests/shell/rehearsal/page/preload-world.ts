@@ -1,4 +1,4 @@
-import { parse, stringify } from 'devalue';
+import { copiedText, copiedValue } from '../copied-values.ts';
 import { openSide, type Said } from './between-worlds.ts';
 
 declare const PAGE_SIDE: string;
@@ -32,7 +32,7 @@ const ipcRenderer = {
   invoke: (channel: string, ...given: unknown[]): Promise<unknown> => new Promise((resolve, reject) => {
     const id = (asked += 1);
     waiting.set(id, { resolve, reject });
-    toMain(stringify({ id, channel, given }));
+    toMain(copiedText({ id, channel, given }));
   }),
   on: (channel: string, listener: Listener) => void (listeners.get(channel) ?? listeners.set(channel, new Set()).get(channel))?.add(listener),
   off: (channel: string, listener: Listener) => void listeners.get(channel)?.delete(listener),
@@ -40,7 +40,7 @@ const ipcRenderer = {
 
 /** What comes from the program: an answer to what was invoked, or something sent by itself. */
 function deliver(text: string): void {
-  const told = parse(text) as { readonly id: number; readonly value?: unknown; readonly fault?: string } | { readonly channel: string; readonly given: readonly unknown[] };
+  const told = copiedValue(text) as { readonly id: number; readonly value?: unknown; readonly fault?: string } | { readonly channel: string; readonly given: readonly unknown[] };
   if ('channel' in told) return listeners.get(told.channel)?.forEach((hear) => hear({}, ...told.given));
   const question = waiting.get(told.id);
   waiting.delete(told.id);

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { parse, stringify } from 'devalue';
+import { copiedText, copiedValue } from '../copied-values.ts';
 import type { Browser, BrowserContext, BrowserContextOptions, CDPSession, Download, Frame, Page, Request, Route } from 'playwright-core';
 import type { WindowOptions } from '../program/browser-window.ts';
 import type { AskingFrame } from '../program/ipc-main.ts';
@@ -59,7 +59,7 @@ export async function openWindowPage(setting: WindowSetting): Promise<WindowPage
       loading.byProgram = true;
       await page.goto(addresses.onStage(address)).finally(() => (loading.byProgram = false));
     },
-    send: (channel, given) => worlds.deliver(worlds.ofMainFrame(), stringify({ channel, given })),
+    send: (channel, given) => worlds.deliver(worlds.ofMainFrame(), copiedText({ channel, given })),
     close: () => context.close(),
   };
 }
@@ -127,9 +127,9 @@ const same = (reply: unknown) => reply;
 /** A question of the preload script goes to the program with the frame it came from; the answer goes back to the same world. */
 async function passOn({ program, window, alterations }: WindowSetting, worlds: PreloadWorlds, { payload, executionContextId }: { readonly payload: string; readonly executionContextId: number }): Promise<void> {
   const frame = worlds.frameOf(executionContextId);
-  const { id, channel, given } = parse(payload) as { readonly id: number; readonly channel: string; readonly given: readonly unknown[] };
+  const { id, channel, given } = copiedValue(payload) as { readonly id: number; readonly channel: string; readonly given: readonly unknown[] };
   const told = await program.ask('invoke', window, frame, channel, given).then(async (value) => ({ id, value: await (alterations.get(channel) ?? same)(value) }), (error: unknown) => ({ id, fault: `Error invoking remote method '${channel}': ${String(error)}` }));
-  await worlds.deliver(executionContextId, stringify(told));
+  await worlds.deliver(executionContextId, copiedText(told));
 }
 
 /** Answers one request of the page as the program says; nothing at all goes out to the network. */
