@@ -206,11 +206,19 @@ describe.skipIf(chromiumHere === null)('without the page’s own policy the main
     }
   });
 
-  test('refuses the call of a frame within the page, even one that has the preload script’s own way out', async () => {
+  test.each([
+    { case: 'one with its own text', html: '<iframe id="caller" srcdoc="<title>inner</title>"></iframe>', opened: false, address: /^about:srcdoc$/ },
+    { case: 'one that bears our page’s very address', html: '<iframe id="caller"></iframe>', opened: true, address: /^http:.*\/$/ },
+  ])('refuses the call of a frame within the page, even one that has the preload script’s own way out: $case', async ({ html, opened: written, address }) => {
+    await page.evaluate((text) => document.body.insertAdjacentHTML('beforeend', text), html);
+    // A document that another opens takes over its address.
+    if (written) await page.locator('#caller').evaluate((frame: HTMLIFrameElement) => frame.contentDocument?.open().close());
     const cdp = await page.context().newCDPSession(page);
     await cdp.send('Runtime.enable');
     await cdp.send('Runtime.addBinding', { name: 'toMain', executionContextName: 'preload' });
-    const inner = (await cdp.send('Page.getFrameTree')).frameTree.childFrames?.find(({ frame }) => frame.url === 'about:srcdoc')?.frame.id ?? '';
+    const found = async () => (await cdp.send('Page.getFrameTree')).frameTree.childFrames?.find(({ frame }) => address.test(frame.url))?.frame.id;
+    await expect.poll(found).toBeDefined();
+    const inner = (await found()) ?? '';
     const { executionContextId } = await cdp.send('Page.createIsolatedWorld', { frameId: inner, worldName: 'preload' });
     const call = copiedText({ id: 1, channel: 'operation:household.state', given: [{}] });
     const answer = await cdp.send('Runtime.evaluate', {
@@ -219,5 +227,6 @@ describe.skipIf(chromiumHere === null)('without the page’s own policy the main
     });
     expect(copiedValue(answer.result.value as string)).toEqual({ id: 1, value: { ok: false, refusal: { code: 'not-our-page', values: {} } } });
     expect(await page.evaluate(() => window.trunnion?.operations['household.state']?.({}))).toMatchObject({ ok: true });
+    await page.evaluate(() => document.getElementById('caller')?.remove());
   });
 });

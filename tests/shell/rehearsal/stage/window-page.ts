@@ -100,6 +100,7 @@ function watchWorlds(cdp: CDPSession, addresses: Addresses): PreloadWorlds & { r
     if (frame.parentId === undefined) main = frame.id;
   };
   cdp.on('Page.frameNavigated', ({ frame }) => noteFrame(frame));
+  cdp.on('Page.documentOpened', ({ frame }) => noteFrame(frame));
   cdp.on('Page.navigatedWithinDocument', ({ frameId, url }) => noteFrame({ id: frameId, url, parentId: frames.get(frameId)?.parent ?? undefined }));
   cdp.on('Runtime.executionContextCreated', ({ context }) => {
     if (context.name === PRELOAD_WORLD) worlds.set(context.id, String((context.auxData as { readonly frameId?: string } | undefined)?.frameId));
