@@ -1,7 +1,6 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import Database from 'better-sqlite3';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { composeHost, type ComposedHost } from '../../electron/host/compose-host.ts';
 import { paperFinder } from '../../electron/host/find-paper.ts';
@@ -10,6 +9,7 @@ import { operationNames } from '../../shared-core/contract/contract.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import { hasWords } from '../../shared-core/result/words/say.ts';
 import { diceOf } from '../shared-core/parts/order-seeds.ts';
+import { databaseState, type DatabaseState } from './database-state.ts';
 import { hostileCall } from './hostile-requests.ts';
 import { startServing, type Serving } from './serving.ts';
 
@@ -19,7 +19,7 @@ const SEED = Number(process.env['STORM_SEED'] ?? 20_261_125);
 const folder = mkdtempSync(path.join(os.tmpdir(), 'storm-'));
 let host: ComposedHost;
 let serving: Serving;
-let beside: Database.Database;
+let state: DatabaseState;
 
 beforeAll(async () => {
   const opened = composeHost(path.join(folder, 'household'), realWorld());
@@ -33,24 +33,21 @@ beforeAll(async () => {
   ] as const) {
     expect(await host.call(operation, request)).toMatchObject({ ok: true });
   }
-  beside = new Database(path.join(folder, 'household', 'household.sqlite'), { readonly: true });
+  state = databaseState(path.join(folder, 'household', 'household.sqlite'));
 });
 afterAll(async () => {
-  beside.close();
+  state.close();
   await serving.end();
   await host.close();
   rmSync(folder, { recursive: true });
 });
-
-/** Moves whenever anything at all was written to the database by the program. */
-const version = () => beside.pragma('data_version', { simple: true }) as number;
 
 test(`${CALLS} hostile calls from seed ${SEED}: each answered in good form, none that is refused changes anything`, { timeout: 600_000 }, async () => {
   const dice = diceOf(SEED);
   const answered = { ok: 0, refused: 0 };
   for (let at = 0; at < CALLS; at += 1) {
     const { operation, body } = hostileCall(dice);
-    const before = version();
+    const before = state.digest();
     const reply = await serving.post(operation, body);
     const told = `call ${at} of seed ${SEED}: ${operation} ${body.slice(0, 300)} -> ${reply.status} ${reply.body.slice(0, 300)}`;
     expect([200, 400], told).toContain(reply.status);
@@ -59,7 +56,7 @@ test(`${CALLS} hostile calls from seed ${SEED}: each answered in good form, none
     if (reply.status !== 200) expect(result.ok, told).toBe(false);
     if (!result.ok) {
       expect(hasWords(result.refusal.code), told).toBe(true);
-      expect(version(), told).toBe(before);
+      expect(state.digest(), told).toBe(before);
     }
     answered[result.ok ? 'ok' : 'refused'] += 1;
   }

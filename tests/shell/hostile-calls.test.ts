@@ -1,13 +1,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import Database from 'better-sqlite3';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Result } from '../../shared-core/result/result.ts';
 import { hasWords } from '../../shared-core/result/words/say.ts';
 import { mustAsk } from '../browser/ask-host.ts';
 import { chromiumHere } from '../browser/launch-chromium.ts';
+import { databaseState, type DatabaseState } from '../loopback/database-state.ts';
 import { hostileCall } from '../loopback/hostile-requests.ts';
 import { diceOf, type Dice } from '../shared-core/parts/order-seeds.ts';
 import { EXOTIC_VALUES, exoticValue } from './exotic-values.ts';
@@ -39,7 +39,7 @@ describe.skipIf(chromiumHere === null)('hostile calls from a window', () => {
   let browser: Browser;
   let rehearsal: Rehearsal;
   let page: Page;
-  let beside: Database.Database;
+  let state: DatabaseState;
 
   beforeAll(async () => {
     browser = await launchStage();
@@ -48,18 +48,16 @@ describe.skipIf(chromiumHere === null)('hostile calls from a window', () => {
     await mustAsk(page, 'household.start', { name: 'Storm', unit: 'mi' });
     await mustAsk(page, 'car.add', { id: 'pip', name: 'Pip', firstRegistered: '2022-11-25' as never, keptSince: '2022-11-25' as never });
     await mustAsk(page, 'reading.record', { id: 'r1', car: 'pip', value: 9000, date: '2024-01-10' as never });
-    beside = new Database(path.join(household, 'household.sqlite'), { readonly: true });
+    state = databaseState(path.join(household, 'household.sqlite'));
     await page.evaluate((source) => void Object.assign(window, { exoticValue: Reflect.apply(Reflect.get(window, 'eval') as (text: string) => unknown, null, [`(${source})`]) }), exoticValue.toString());
   });
   afterAll(async () => {
-    beside.close();
+    state.close();
     await rehearsal.stop();
     await browser.close();
     rmSync(folder, { recursive: true, force: true });
   });
 
-  /** Moves whenever anything at all was written to the database by the program. */
-  const version = () => beside.pragma('data_version', { simple: true }) as number;
   const call = (given: WindowCall): Promise<Came> =>
     page.evaluate(async ({ operation, body, exotic, field }) => {
       const revive = (): unknown => {
@@ -90,13 +88,13 @@ describe.skipIf(chromiumHere === null)('hostile calls from a window', () => {
     const counts = { ok: 0, refused: 0, notSent: 0 };
     for (let at = 0; at < CALLS; at += 1) {
       const given = windowCall(dice);
-      const before = version();
+      const before = state.digest();
       const came = await call(given);
       const told = `call ${at} of seed ${SEED}: ${JSON.stringify({ ...given, body: given.body.slice(0, 300) })} -> ${JSON.stringify(came).slice(0, 400)}`;
       if (came.kind === 'not-sent') {
         expect(given.exotic, told).not.toBeNull();
         expect(came.why, told).toMatch(/could not be cloned|DataCloneError|Cannot stringify|^Error: read$/);
-        expect(version(), told).toBe(before);
+        expect(state.digest(), told).toBe(before);
         counts.notSent += 1;
         continue;
       }
@@ -107,7 +105,7 @@ describe.skipIf(chromiumHere === null)('hostile calls from a window', () => {
       }
       expect(came.result.refusal.code, told).not.toBe('internal');
       expect(hasWords(came.result.refusal.code), told).toBe(true);
-      expect(version(), told).toBe(before);
+      expect(state.digest(), told).toBe(before);
       counts.refused += 1;
     }
     console.log(`${CALLS} hostile calls from a window, seed ${SEED}: ${counts.ok} done, ${counts.refused} refused, ${counts.notSent} that could not be sent`);
