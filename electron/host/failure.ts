@@ -14,6 +14,11 @@ export function failure(error: unknown, operation: string, file: string): Result
       // Not of this sort.
     }
   }
+  return bug(error, operation);
+}
+
+/** Our own bug: noted for whoever looks into it, and refused under the note's number. */
+export function bug(error: unknown, operation: string): Result<never> {
   const ref = Math.random().toString(36).slice(2, 8);
   console.error(`[${ref}] ${operation}:`, error);
   return refuse('internal', { ref });

@@ -3,6 +3,7 @@ import type { Host } from '../../shared-core/contract/host.ts';
 import { refuse, type Result } from '../../shared-core/result/result.ts';
 import { pageHost } from '../loopback/page-host.ts';
 import { isOwnPage } from '../shell/page-address.ts';
+import { bug } from './failure.ts';
 
 /** The channel of an operation, and the one on which the host tells by itself; preload.ts uses the same. */
 const channelOf = (operation: string) => `operation:${operation}`;
@@ -26,10 +27,9 @@ export function serveContract(host: Host, operations: readonly string[]): Served
   const asPage = pageHost(host);
   const running = new Set<Promise<unknown>>();
   const answer = (operation: string, request: unknown): Promise<Result<unknown>> => {
-    const reply = asPage.call(operation, request);
+    const reply = asPage.call(operation, request).catch((error: unknown) => bug(error, operation));
     running.add(reply);
-    // A reply that fails goes to whoever asked; here it is only no longer running.
-    void reply.catch(() => undefined).then(() => running.delete(reply));
+    void reply.then(() => running.delete(reply));
     return reply;
   };
   for (const operation of operations) {
