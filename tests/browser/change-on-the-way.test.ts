@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { chromiumHere } from './launch-chromium.ts';
 import { openSamplePage, type SamplePage } from './sample-page.ts';
-import { SHELL } from './shells/shell.ts';
+import { SHELL } from './shells/open-shell.ts';
 
 /** A change that falls between a question of the page and its answer, or before the page hears what changes. */
 describe.skipIf(chromiumHere === null)('a change while the page is asking', { timeout: 90_000 }, () => {

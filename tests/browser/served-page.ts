@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { openShell, type Shell } from './shells/shell.ts';
+import { openShell } from './shells/open-shell.ts';
+import type { Shell } from './shells/shell.ts';
 
 /** A household in a real Chromium, through one of the shells. */
 export interface ServedPage {

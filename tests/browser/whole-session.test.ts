@@ -8,7 +8,8 @@ import { mustAsk } from './ask-host.ts';
 import { Keyboard } from './keyboard.ts';
 import { chromiumHere } from './launch-chromium.ts';
 import { hearComplaints, startHousehold } from './served-page.ts';
-import { openShell, type Shell } from './shells/shell.ts';
+import { openShell } from './shells/open-shell.ts';
+import type { Shell } from './shells/shell.ts';
 import { soundAtEverySize } from './sound-at-every-size.ts';
 
 const DAY = '2026-11-25';

@@ -12,5 +12,5 @@ test('our own bug reaches the page as a note’s number, and nothing of it more'
   const reply = await handlers.get('operation:yard.show')?.({ sender: contents, senderFrame: { url: 'trunnion://app/', parent: null } }, {});
   expect(reply).toEqual({ ok: false, refusal: { code: 'internal', values: { ref: expect.stringMatching(/^[a-z0-9]{6}$/) as string } } });
   expect(noted).toHaveBeenCalledOnce();
-  served.close();
+  await served.close();
 });

@@ -1,7 +1,4 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { electronShell } from './electron-shell.ts';
-import { loopbackShell } from './loopback-shell.ts';
-import { rehearsalShell } from './rehearsal-shell.ts';
 
 /** What a shell is opened with. */
 export interface ShellOptions {
@@ -26,20 +23,4 @@ export interface Shell {
   /** Ends the program at once, as when the power fails: nothing of it can tidy up. A browser's page stays; a window is gone with its program. */
   kill(): Promise<void>;
   readonly pageOutlivesProgram: boolean;
-}
-
-const SHELLS = { loopback: loopbackShell, rehearsal: rehearsalShell, electron: electronShell } as const;
-export type ShellName = keyof typeof SHELLS;
-
-/** Through which shell the specs run: a browser served on loopback; the window's program rehearsed; or the true window, where its program is to be had. */
-export const SHELL: ShellName = nameOf(process.env['TRUNNION_SHELL'] ?? 'loopback');
-
-function nameOf(name: string): ShellName {
-  if (!Object.hasOwn(SHELLS, name)) throw new Error(`TRUNNION_SHELL is one of ${Object.keys(SHELLS).join(', ')}`);
-  return name as ShellName;
-}
-
-/** Opens a household's dashboard in the shell that the specs run through. */
-export function openShell(options: ShellOptions): Promise<Shell> {
-  return SHELLS[SHELL](options);
 }

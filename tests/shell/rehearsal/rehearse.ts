@@ -8,7 +8,8 @@ import type { WindowOptions } from './program/browser-window.ts';
 import type { SeenItem } from './program/menu.ts';
 import { serveSchemes } from './stage/scheme-server.ts';
 import { emptyNotes, type StageNotes } from './stage/stage-notes.ts';
-import { openWindowPage, type Alterations, type WindowPage } from './stage/window-page.ts';
+import { openWindowPage, type WindowPage } from './stage/window-page.ts';
+import type { Alterations } from './stage/window-setting.ts';
 import { twoWay, type TwoWay } from './two-way.ts';
 
 const MAIN = new URL('../../../dist/main/main.js', import.meta.url).pathname;

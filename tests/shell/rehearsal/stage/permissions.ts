@@ -1,5 +1,5 @@
 import type { CDPSession } from 'playwright-core';
-import type { WindowSetting } from './window-page.ts';
+import type { WindowSetting } from './window-setting.ts';
 
 /** What a page may ask for, by the name the program knows it by and the one Chromium does. */
 const PERMISSIONS = { geolocation: 'geolocation', notifications: 'notifications', 'clipboard-read': 'clipboard-read', midi: 'midi', 'idle-detection': 'idle-detection', media: 'camera' } as const;
