@@ -23,7 +23,7 @@ export function pngBytes({ width, height, pixels }: Picture, exif: Uint8Array | 
   header.writeUInt32BE(height, 4);
   // 8 bits, true colour, deflate, the one filter method, not interlaced.
   header.set([8, 2, 0, 0, 0], 8);
-  const data = deflateSync(withFilterBytes(width, height, pixels), { level: 9 });
+  const data = deflateSync(withFilterBytes(width, height, pixels), { level: 6 });
   return Buffer.concat([SIGNATURE, chunk('IHDR', header), ...(exif === null ? [] : [chunk('eXIf', exif)]), chunk('IDAT', data), chunk('IEND', Buffer.alloc(0))]);
 }
 

@@ -1,14 +1,11 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
 import PDFDocument from 'pdfkit';
 import { sayDate } from '../../shared-core/result/words/say.ts';
 import type { CertificateDrawing, ReceiptDrawing } from '../../shared-core/sample/sample-drawing.ts';
 import { amountText } from '../../shared-core/units/money.ts';
 
-const FONTS = dirname(createRequire(import.meta.url).resolve('@expo-google-fonts/source-sans-3/package.json'));
-/** Read at the first sheet and kept: the sample has many. */
-const fontBytes = new Map<string, Uint8Array>();
+/** Two of the fonts that every reader of PDF has: the sample has many sheets, and a font of its own in each would be read and cut anew. */
+const PLAIN = 'Helvetica';
+const STRONG = 'Helvetica-Bold';
 
 const MARGIN = 40;
 const INK = '#1f2a30';
@@ -20,14 +17,13 @@ export async function drawSheet(drawing: ReceiptDrawing | CertificateDrawing): P
   const at = new Date(`${drawing.date}T12:00:00Z`);
   const title = `${drawing.kind === 'receipt' ? 'Receipt' : 'Certificate'} ${drawing.number}`;
   const pdf = new PDFDocument({
-    size: 'A5', margin: MARGIN, lang: 'en-GB', displayTitle: true, font: '',
+    size: 'A5', margin: MARGIN, lang: 'en-GB', displayTitle: true, font: PLAIN,
     info: { Title: `${title} (${MARK})`, Author: 'Trunnion sample household', CreationDate: at, ModDate: at },
   });
   const pieces: Buffer[] = [];
   const ended = new Promise<void>((resolve, reject) => {
     pdf.on('data', (piece: Buffer) => pieces.push(piece)).on('end', resolve).on('error', reject);
   });
-  pdf.registerFont('plain', font('400Regular')).registerFont('strong', font('700Bold'));
   drawHead(pdf, drawing, title);
   if (drawing.kind === 'receipt') drawLines(pdf, drawing);
   else drawStatements(pdf, drawing);
@@ -37,17 +33,11 @@ export async function drawSheet(drawing: ReceiptDrawing | CertificateDrawing): P
   return Buffer.concat(pieces);
 }
 
-function font(weight: string): Uint8Array {
-  const bytes = fontBytes.get(weight) ?? readFileSync(join(FONTS, weight, `SourceSans3_${weight}.ttf`));
-  fontBytes.set(weight, bytes);
-  return bytes;
-}
-
 function drawHead(pdf: PDFKit.PDFDocument, drawing: ReceiptDrawing | CertificateDrawing, title: string): void {
-  pdf.fillColor(INK).font('strong').fontSize(16).text(drawing.heading);
-  pdf.font('plain').fontSize(9).fillColor(QUIET).text('an invented business').moveDown(1);
-  pdf.fillColor(INK).font('strong').fontSize(11).text(title);
-  pdf.font('plain').fontSize(10).text(`Date: ${drawing.printedDate ?? sayDate(drawing.date)}`).text(`Car: ${drawing.car}`);
+  pdf.fillColor(INK).font(STRONG).fontSize(16).text(drawing.heading);
+  pdf.font(PLAIN).fontSize(9).fillColor(QUIET).text('an invented business').moveDown(1);
+  pdf.fillColor(INK).font(STRONG).fontSize(11).text(title);
+  pdf.font(PLAIN).fontSize(10).text(`Date: ${drawing.printedDate ?? sayDate(drawing.date)}`).text(`Car: ${drawing.car}`);
   if (drawing.odometer !== null) pdf.text(`Odometer: ${drawing.odometer}`);
   pdf.moveDown(1);
 }
@@ -57,7 +47,7 @@ function drawLines(pdf: PDFKit.PDFDocument, receipt: ReceiptDrawing): void {
   pdf.moveDown(0.4);
   const y = pdf.y;
   pdf.moveTo(MARGIN, y).lineTo(pdf.page.width - MARGIN, y).lineWidth(0.6).strokeColor(INK).stroke();
-  pdf.moveDown(0.4).font('strong');
+  pdf.moveDown(0.4).font(STRONG);
   drawLine(pdf, `Total, ${receipt.currency}`, amountText(receipt.totalMinor, receipt.currency));
 }
 
@@ -79,5 +69,5 @@ function drawStatements(pdf: PDFKit.PDFDocument, certificate: CertificateDrawing
 function drawMark(pdf: PDFKit.PDFDocument): void {
   const y = pdf.page.height - MARGIN - 28;
   pdf.rect(MARGIN, y, pdf.page.width - 2 * MARGIN, 24).lineWidth(1).strokeColor(QUIET).stroke();
-  pdf.font('strong').fontSize(12).fillColor(QUIET).text(MARK, MARGIN, y + 5, { width: pdf.page.width - 2 * MARGIN, align: 'center', lineBreak: false });
+  pdf.font(STRONG).fontSize(12).fillColor(QUIET).text(MARK, MARGIN, y + 5, { width: pdf.page.width - 2 * MARGIN, align: 'center', lineBreak: false });
 }
