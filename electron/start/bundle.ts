@@ -36,11 +36,14 @@ function bundleOf(source: string, outDir: string, more: InlineConfig['build'] = 
   return { configFile: false, root: at('electron'), logLevel: 'warn', build: { ssr: true, target: 'node24', outDir, emptyOutDir: true, rolldownOptions, ...more } };
 }
 
-/** A thread's file goes by its source's name when run directly, and by its bundle's name here. */
+/**
+ * A thread's file goes by its source's name when run directly, and by its bundle's name here. In a package it lies beside the archive: a thread
+ * reads plain files alone.
+ */
 const workersAsBundled: Plugin = {
   name: 'workers-as-bundled',
   enforce: 'pre',
-  transform: (code) => code.replaceAll(/new URL\('\.\/([a-z-]+-worker)\.ts', import\.meta\.url\)/g, "new URL('./$1.js', import.meta.url)"),
+  transform: (code) => code.replaceAll(/new URL\('\.\/([a-z-]+-worker)\.ts', import\.meta\.url\)/g, "new URL('./$1.js', import.meta.url.replace('/app.asar/', '/app.asar.unpacked/'))"),
 };
 
 /** One file of CommonJS: a sandboxed preload script can load nothing else. The names of the operations are written into it. */

@@ -23,11 +23,13 @@ test('the preload script is one file that needs nothing but electron, with every
 
 test('the main program starts its threads from the bundles beside it', async () => {
   const main = readdirSync(path.join(out, 'main')).map((file) => read(`main/${file}`)).join('\n');
-  const threads = [...main.matchAll(/new URL\(["']\.\/([a-z-]+-worker\.[a-z]+)["'], import\.meta\.url\)/g)].map((found) => found[1] ?? '');
+  const threads = [...main.matchAll(/new URL\(["']\.\/([a-z-]+-worker\.[a-z]+)["'], import\.meta\.url\.replace\(/g)].map((found) => found[1] ?? '');
   expect(threads.length).toBeGreaterThan(0);
   for (const thread of threads) {
     expect(readdirSync(path.join(out, 'main'))).toContain(thread);
     expect(read(`main/${thread}`)).not.toContain('main.js');
+    // In a package a thread's file is looked for beside the archive.
+    expect(main).toContain(`new URL("./${thread}", import.meta.url.replace("/app.asar/", "/app.asar.unpacked/"))`);
     const worker = new Worker(path.join(out, 'main', thread));
     await new Promise<void>((resolve, reject) => {
       worker.once('online', resolve);

@@ -1,0 +1,91 @@
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { extractAll, listPackage } from '@electron/asar';
+import { FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { bundleWindow, PROJECT } from '../../electron/start/bundle.ts';
+import { makePackage } from '../../electron/start/make-package.ts';
+import { FUSES } from '../../electron/start/package-config.ts';
+import { layOutElectron, layOutGzip } from './electron-distribution.ts';
+
+const folder = mkdtempSync(path.join(os.tmpdir(), 'package-'));
+const made = path.join(folder, 'out', 'made');
+const program = path.join(made, 'linux-unpacked');
+const archive = path.join(program, 'resources', 'app.asar');
+const beside = path.join(program, 'resources', 'app.asar.unpacked');
+let files: string[] = [];
+let inside: string[] = [];
+
+// With a stand-in for Electron's distribution: it shows what the packager makes of this program, and nothing of how Electron runs it.
+beforeAll(async () => {
+  const built = path.join(folder, 'dist');
+  await bundleWindow(built);
+  cpSync(path.join(PROJECT, 'dist', 'renderer'), path.join(built, 'renderer'), { recursive: true });
+  mkdirSync(path.join(folder, 'electron'));
+  layOutElectron(path.join(folder, 'electron'));
+  vi.stubEnv('ELECTRON_BUILDER_7ZIP_PATH', layOutGzip(path.join(folder, '7za')));
+  files = await makePackage({ project: PROJECT, built, out: path.join(folder, 'out'), electronDist: path.join(folder, 'electron'), kinds: ['dir', 'tar.gz'] });
+  inside = listPackage(archive, { isPack: false }).map((file) => file.replace(/^\//, ''));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe('the packages', () => {
+  test('the archive holds what the folder holds, under one name', () => {
+    expect(files.map((file) => path.basename(file))).toEqual([expect.stringMatching(/^trunnion-[\d.]+-linux-x64\.tar\.gz$/)]);
+    // Files begin with a dash; a folder of a long name may end without its slash.
+    const listed = execFileSync('tar', ['-tvzf', files[0] ?? ''], { encoding: 'utf8', maxBuffer: 1e8 }).split('\n').filter((line) => line.startsWith('-'));
+    const top = path.basename(files[0] ?? '', '.tar.gz');
+    const inFolder = readdirSync(program, { recursive: true, withFileTypes: true }).filter((one) => one.isFile()).map((one) => path.join(top, path.relative(program, path.join(one.parentPath, one.name))));
+    expect(listed.map((line) => line.slice(line.indexOf(`${top}/`))).sort()).toEqual(inFolder.sort());
+  });
+
+  test('the program has our name and the licences beside it', () => {
+    expect(readdirSync(program)).toEqual(expect.arrayContaining(['trunnion', 'LICENSE.electron.txt', 'LICENSES.chromium.html', 'licences.txt']));
+    expect(readFileSync(path.join(program, 'licences.txt'), 'utf8')).toMatch(/^Trunnion holds the parts named below/);
+    expect(readdirSync(path.join(program, 'locales')).sort()).toEqual(['en-GB.pak', 'en-US.pak']);
+  });
+});
+
+describe('inside the archive', () => {
+  test('there is what the program needs', () => {
+    for (const file of ['package.json', 'dist/main/main.js', 'dist/preload/preload.cjs', 'dist/renderer/index.html', 'migrations/0010_keep_the_journal_and_what_stands.sql']) expect(inside).toContain(file);
+    expect(new Set(inside.map((file) => file.split('/')[0]))).toEqual(new Set(['package.json', 'dist', 'migrations', 'node_modules']));
+  });
+
+  test.each([
+    ['tests', /(^|\/)tests?(\/|$)/], ['sources and maps', /\.(tsx?|map)$/], ['data of a household', /\.(sqlite(-wal|-shm)?|db)$|(^|\/)(household|papers|backups)(\/|$)/],
+    ['what is for developing', /^node_modules\/(electron|electron-builder|vite|vitest|typescript|eslint|@types|playwright-core|spdx-license-list|node)(\/|$)/],
+    ['what is in the page already', /^node_modules\/(react|react-dom|@mantine|@tanstack|@fontsource|wouter)(\/|$)/],
+    ['sources in C', /\.(c|cc|cpp|hpp|gyp)$/],
+  ])('there are no %s', (_what, pattern) => {
+    expect(inside.filter((file) => pattern.test(file))).toEqual([]);
+  });
+
+  test('what the system and the threads load lies beside it', () => {
+    const native = readdirSync(beside, { recursive: true, encoding: 'utf8' });
+    expect(native.filter((file) => /\.wasm$/.test(file)).map((file) => path.basename(file)).sort()).toEqual(['highs.wasm', 'pdfium.wasm']);
+    expect(native.filter((file) => /-worker\.js$/.test(file)).sort()).toEqual(inside.filter((file) => /-worker\.js$/.test(file)).sort());
+    expect(native.filter((file) => file.endsWith('.node')).sort()).toEqual(inside.filter((file) => file.endsWith('.node')).sort());
+    expect(native.some((file) => file.endsWith('linux-x64.node')) && native.some((file) => file.includes('libvips-cpp.so'))).toBe(true);
+    expect(native.filter((file) => /(darwin|win32|arm64)/.test(path.basename(file)))).toEqual([]);
+  });
+});
+
+test('the fuses are those of the settings', async () => {
+  const { version: _version, ...wire } = (await getCurrentFuseWire(path.join(program, 'trunnion'))) as unknown as Record<string, number>;
+  const names = { RunAsNode: 'runAsNode', EnableCookieEncryption: 'enableCookieEncryption', EnableNodeOptionsEnvironmentVariable: 'enableNodeOptionsEnvironmentVariable', EnableNodeCliInspectArguments: 'enableNodeCliInspectArguments', EnableEmbeddedAsarIntegrityValidation: 'enableEmbeddedAsarIntegrityValidation', OnlyLoadAppFromAsar: 'onlyLoadAppFromAsar', LoadBrowserProcessSpecificV8Snapshot: 'loadBrowserProcessSpecificV8Snapshot', GrantFileProtocolExtraPrivileges: 'grantFileProtocolExtraPrivileges' } as const;
+  for (const [name, setting] of Object.entries(names)) expect([name, String.fromCharCode(wire[FuseV1Options[name as keyof typeof names]] ?? 0)]).toEqual([name, FUSES[setting] ? '1' : '0']);
+});
+
+test('the packaged program starts with nothing but what is in it, and its database, threads, drawing and pictures work', () => {
+  // Outside the project, so that no library of the project's can be found; threads have the files beside the archive alone.
+  const unpacked = path.join(folder, 'run', 'app.asar');
+  extractAll(archive, unpacked);
+  cpSync(beside, `${unpacked}.unpacked`, { recursive: true });
+  for (const gone of ['node_modules/highs', 'node_modules/@hyzyla', 'dist/main/highs-worker.js', 'dist/main/pdf-worker.js', 'dist/main/plan-worker.js']) rmSync(path.join(unpacked, gone), { recursive: true });
+  const said = execFileSync(process.execPath, [path.join(PROJECT, 'tests/start/run-packaged-main.ts'), unpacked, path.join(folder, 'household')], { encoding: 'utf8', cwd: folder, env: { PATH: '/usr/bin', HOME: folder } });
+  const asked = ['sample.open', 'order.propose', 'plan.propose', 'calendar.write', 'pack.preview', 'pack.preview-page', 'webp', 'sample.leave'];
+  expect(JSON.parse(said)).toEqual(Object.fromEntries(asked.map((name) => [name, true])));
+});
