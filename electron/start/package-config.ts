@@ -31,6 +31,17 @@ export const FUSES = {
   grantFileProtocolExtraPrivileges: false,
 } as const satisfies NonNullable<Configuration['electronFuses']>;
 
+/**
+ * What packages say of the program. A `deb` must name a page and somebody to write to: there are none, so both are names that are reserved for
+ * nobody. Whoever gives packages out puts their own here.
+ */
+export const ABOUT = {
+  description: 'Keeps a household’s cars going',
+  homepage: 'https://trunnion.invalid/',
+  desktopName: 'trunnion.desktop',
+  author: { name: 'The Trunnion authors', email: 'authors@trunnion.invalid' },
+} as const;
+
 /** What must lie outside the archive: programs the system loads itself, and what threads run, with the packages they ask for. */
 export const UNPACKED = ['**/*.node', 'node_modules/@img/**', 'dist/main/*-worker.js', 'node_modules/highs/**', 'node_modules/@hyzyla/pdfium/**', 'package.json'];
 
@@ -56,7 +67,10 @@ export function packageConfig({ app, out, icons, electronDist, electronVersion }
     publish: null,
     artifactName: 'trunnion-${version}-${os}-${arch}.${ext}',
     electronLanguages: ['en-GB', 'en-US'],
-    linux: { target: ['dir', 'tar.gz', 'AppImage', 'deb'], category: 'Utility', icon: icons, executableName: 'trunnion', synopsis: 'Keeps a household’s cars going', maintainer: 'The Trunnion authors <trunnion@localhost>' },
+    // Static, without the FUSE library of old; the older tools would start every AppImage without its sandbox.
+    toolsets: { appimage: '1.0.3' },
+    appImage: { executableArgs: [] },
+    linux: { target: ['dir', 'tar.gz', 'AppImage', 'deb'], category: 'Utility', icon: icons, executableName: 'trunnion', syncDesktopName: true },
     mac: { target: ['dmg'], category: 'public.app-category.productivity', icon: path.join(icons, '512x512.png'), hardenedRuntime: true, gatekeeperAssess: false, notarize: false },
     win: { target: ['nsis'], icon: path.join(icons, '512x512.png') },
     nsis: { oneClick: false, perMachine: false, deleteAppDataOnUninstall: false },

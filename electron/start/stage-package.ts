@@ -1,5 +1,6 @@
 import { cpSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { ABOUT } from './package-config.ts';
 import type { ShippedPackage } from './shipped-packages.ts';
 
 /** What a machine's prebuilt parts are called by. */
@@ -53,7 +54,7 @@ function stageOne(project: string, app: string, { name, folder }: ShippedPackage
 /** What the program and the packager read of the manifest; scripts and development are left behind. */
 function manifest(project: string, packages: readonly ShippedPackage[]): string {
   const whole = JSON.parse(readFileSync(path.join(project, 'package.json'), 'utf8')) as Record<string, unknown>;
-  const kept = ['name', 'version', 'description', 'author', 'license', 'type', 'main'].filter((key) => whole[key] !== undefined).map((key) => [key, whole[key]] as const);
+  const kept = ['name', 'version', 'license', 'type', 'main'].filter((key) => whole[key] !== undefined).map((key) => [key, whole[key]] as const);
   const top = packages.filter(({ folder, name }) => folder === path.join('node_modules', name)).map(({ name, version }) => [name, version] as const);
-  return `${JSON.stringify({ ...Object.fromEntries(kept), dependencies: Object.fromEntries(top) }, null, 2)}\n`;
+  return `${JSON.stringify({ ...Object.fromEntries(kept), ...ABOUT, dependencies: Object.fromEntries(top) }, null, 2)}\n`;
 }

@@ -25,3 +25,18 @@ export function layOutGzip(file: string): string {
   writeFileSync(file, '#!/bin/sh\nfor word; do out=$tar; tar=$word; done\ncase "$out" in *.tar.gz) exec gzip -n -6 <"$tar" >"$out";; *) echo "not asked for: $*" >&2; exit 2;; esac\n', { mode: 0o755 });
   return file;
 }
+
+/** Lays out a stand-in for `fpm`, which makes a `deb`: it notes in a file, word by word, what it was asked for. */
+export function layOutFpm(file: string, notes: string): string {
+  writeFileSync(file, `#!/bin/sh\nprintf '%s\\n' "$@" >'${notes}'\nfor word; do [ "$before" = --package ] && echo stand-in >"$word"; before=$word; done\nexit 0\n`, { mode: 0o755 });
+  return file;
+}
+
+/** Lays out stand-ins for the tools that make an AppImage: what is put into one is copied into a folder. */
+export function layOutAppImageTools(folder: string, copy: string): string {
+  for (const place of ['runtimes', 'lib/x64']) mkdirSync(path.join(folder, place), { recursive: true });
+  writeFileSync(path.join(folder, 'mksquashfs'), `#!/bin/sh\ncp -a "$1" '${copy}' && echo stand-in >"$2"\n`, { mode: 0o755 });
+  writeFileSync(path.join(folder, 'desktop-file-validate'), '#!/bin/sh\nexit 0\n', { mode: 0o755 });
+  writeFileSync(path.join(folder, 'runtimes', 'runtime-x64'), 'stand-in');
+  return folder;
+}

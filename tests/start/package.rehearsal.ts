@@ -7,8 +7,8 @@ import { FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { bundleWindow, PROJECT } from '../../electron/start/bundle.ts';
 import { makePackage } from '../../electron/start/make-package.ts';
-import { FUSES } from '../../electron/start/package-config.ts';
-import { layOutElectron, layOutGzip } from './electron-distribution.ts';
+import { ABOUT, FUSES } from '../../electron/start/package-config.ts';
+import { layOutAppImageTools, layOutElectron, layOutFpm, layOutGzip } from './electron-distribution.ts';
 
 const folder = mkdtempSync(path.join(os.tmpdir(), 'package-'));
 const made = path.join(folder, 'out', 'made');
@@ -26,18 +26,38 @@ beforeAll(async () => {
   mkdirSync(path.join(folder, 'electron'));
   layOutElectron(path.join(folder, 'electron'));
   vi.stubEnv('ELECTRON_BUILDER_7ZIP_PATH', layOutGzip(path.join(folder, '7za')));
-  files = await makePackage({ project: PROJECT, built, out: path.join(folder, 'out'), electronDist: path.join(folder, 'electron'), kinds: ['dir', 'tar.gz'] });
+  vi.stubEnv('CUSTOM_FPM_PATH', layOutFpm(path.join(folder, 'fpm'), path.join(folder, 'fpm-asked')));
+  vi.stubEnv('APPIMAGE_TOOLS_PATH', layOutAppImageTools(path.join(folder, 'tools'), path.join(folder, 'appimage')));
+  files = await makePackage({ project: PROJECT, built, out: path.join(folder, 'out'), electronDist: path.join(folder, 'electron'), kinds: [] });
   inside = listPackage(archive, { isPack: false }).map((file) => file.replace(/^\//, ''));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('the packages', () => {
+  test('are of the kinds that the settings name', () => {
+    expect(files.map((file) => path.basename(file).replace(/^trunnion-\d+\.\d+\.\d+-/, '')).sort()).toEqual(['linux-amd64.deb', 'linux-x64.tar.gz', 'linux-x86_64.AppImage']);
+  });
+
+  test('a deb is asked for with our name, somebody to write to and the whole folder', () => {
+    const asked = readFileSync(path.join(folder, 'fpm-asked'), 'utf8').split('\n');
+    const after = (word: string) => asked[asked.indexOf(word) + 1];
+    expect([after('-t'), after('--name'), after('--license'), after('--maintainer'), after('--architecture')]).toEqual(['deb', 'trunnion', 'MIT', `${ABOUT.author.name} <${ABOUT.author.email}>`, 'amd64']);
+    expect(asked).toContain(`${program}/=/opt/Trunnion`);
+    expect(asked.filter((word) => /^.*\.desktop=\/usr\/share\/applications\/trunnion\.desktop$/.test(word)).length).toBe(1);
+  });
+
+  test('an AppImage holds the same program, and its entry in the menu does not ask to leave out the sandbox', () => {
+    const image = path.join(folder, 'appimage');
+    expect(readFileSync(path.join(image, 'resources', 'app.asar')).equals(readFileSync(archive))).toBe(true);
+    expect(readFileSync(path.join(image, 'trunnion.desktop'), 'utf8')).toMatch(/^Exec=AppRun(?!.*no-sandbox).*$/m);
+  });
+
   test('the archive holds what the folder holds, under one name', () => {
-    expect(files.map((file) => path.basename(file))).toEqual([expect.stringMatching(/^trunnion-[\d.]+-linux-x64\.tar\.gz$/)]);
-    // Files begin with a dash; a folder of a long name may end without its slash.
-    const listed = execFileSync('tar', ['-tvzf', files[0] ?? ''], { encoding: 'utf8', maxBuffer: 1e8 }).split('\n').filter((line) => line.startsWith('-'));
-    const top = path.basename(files[0] ?? '', '.tar.gz');
-    const inFolder = readdirSync(program, { recursive: true, withFileTypes: true }).filter((one) => one.isFile()).map((one) => path.join(top, path.relative(program, path.join(one.parentPath, one.name))));
+    const file = files.find((one) => one.endsWith('.tar.gz')) ?? '';
+    // A deb's own profile came into the folder afterwards. Files begin with a dash; a folder of a long name may end without its slash.
+    const listed = execFileSync('tar', ['-tvzf', file], { encoding: 'utf8', maxBuffer: 1e8 }).split('\n').filter((line) => line.startsWith('-'));
+    const top = path.basename(file, '.tar.gz');
+    const inFolder = readdirSync(program, { recursive: true, withFileTypes: true }).filter((one) => one.isFile()).map((one) => path.join(top, path.relative(program, path.join(one.parentPath, one.name)))).filter((one) => !one.endsWith('/apparmor-profile'));
     expect(listed.map((line) => line.slice(line.indexOf(`${top}/`))).sort()).toEqual(inFolder.sort());
   });
 
