@@ -61,7 +61,7 @@ export function packageConfig({ app, out, icons, electronDist, electronVersion }
     asar: true,
     asarUnpack: UNPACKED,
     files: ['**/*', { from: path.join(app, 'node_modules'), to: 'node_modules', filter: ['**/*'] }],
-    extraFiles: [{ from: path.join(app, '..', 'licences.txt'), to: 'licences.txt' }],
+    extraResources: [{ from: path.join(app, '..', 'licences.txt'), to: 'licences.txt' }],
     // Answering no tells that the packages are here already.
     beforeBuild: () => Promise.resolve(false),
     publish: null,

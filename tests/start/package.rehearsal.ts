@@ -61,9 +61,9 @@ describe('the packages', () => {
     expect(listed.map((line) => line.slice(line.indexOf(`${top}/`))).sort()).toEqual(inFolder.sort());
   });
 
-  test('the program has our name and the licences beside it', () => {
-    expect(readdirSync(program)).toEqual(expect.arrayContaining(['trunnion', 'LICENSE.electron.txt', 'LICENSES.chromium.html', 'licences.txt']));
-    expect(readFileSync(path.join(program, 'licences.txt'), 'utf8')).toMatch(/^Trunnion holds the parts named below/);
+  test('the program has our name, Electron’s licences beside it and those of its parts where the menu looks for them', () => {
+    expect(readdirSync(program)).toEqual(expect.arrayContaining(['trunnion', 'LICENSE.electron.txt', 'LICENSES.chromium.html']));
+    expect(readFileSync(path.join(program, 'resources', 'licences.txt'), 'utf8')).toMatch(/^Trunnion holds the parts named below/);
     expect(readdirSync(path.join(program, 'locales')).sort()).toEqual(['en-GB.pak', 'en-US.pak']);
   });
 });

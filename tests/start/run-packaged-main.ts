@@ -20,8 +20,9 @@ const special = (members: Record<string, unknown>) => new Proxy(members, { get: 
 
 const ready = Promise.withResolvers<void>();
 const module: Readonly<Record<string, unknown>> = {
-  app: special({ isPackaged: true, whenReady: () => (ready.resolve(), Promise.resolve()), exit: (status: number) => process.exit(status) }),
+  app: special({ isPackaged: true, getPath: (name: string) => path.join(household, '..', name), getVersion: () => '0.0.0', getAppPath: () => app, whenReady: () => (ready.resolve(), Promise.resolve()), exit: (status: number) => process.exit(status) }),
   ipcMain: special({ handle: (channel: string, handler: Handler) => handlers.set(channel.replace(/^operation:/, ''), handler) }),
+  screen: special({ getAllDisplays: () => [] }),
   dialog: special({ showErrorBox: (_title: string, text: string) => process.stderr.write(`${text}\n`) }),
 };
 const names = ['BrowserWindow', 'Menu', 'MenuItem', 'Notification', 'Tray', 'app', 'clipboard', 'dialog', 'ipcMain', 'nativeImage', 'nativeTheme', 'net', 'powerMonitor', 'protocol', 'screen', 'session', 'shell', 'webContents'];
@@ -30,6 +31,7 @@ const source = `const all = globalThis.standInForElectron;${names.map((name) => 
 registerHooks({ resolve: (place, context, next) => (place === 'electron' ? { url: `data:text/javascript,${encodeURIComponent(source)}`, shortCircuit: true } : next(place, context)) });
 
 process.env['TRUNNION_HOUSEHOLD'] = household;
+Object.assign(process, { resourcesPath: path.dirname(app) });
 process.argv.splice(1, process.argv.length - 1);
 await import(pathToFileURL(path.join(app, 'dist', 'main', 'main.js')).href);
 await ready.promise;
