@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import type { Result } from '../../shared-core/result/result.ts';
+import { FilePlace } from '../ui/file-place.tsx';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { runLong } from '../ui/run-long.ts';
 import { Section } from '../ui/section.tsx';
@@ -27,6 +28,10 @@ export function CheckLeaf() {
     setChecked(null);
     setTaken(null);
     setFault(null);
+  };
+  const choose = (given: File | null) => {
+    setFile(given);
+    clear();
   };
   const heard = <Value,>(result: Result<Value>): Value | null => {
     setSaid('');
@@ -55,13 +60,14 @@ export function CheckLeaf() {
     <>
       <Section title={tell('handover.check-title')} hint={tell('handover.check-what')}>
         <input ref={input} type="file" accept=".zip,application/zip" hidden aria-hidden="true" tabIndex={-1} onChange={(event) => {
-          setFile(event.currentTarget.files?.[0] ?? null);
-          clear();
+          choose(event.currentTarget.files?.[0] ?? null);
         }} />
-        <div className={styles.buttons}>
-          <Button variant="default" onClick={() => input.current?.click()}>{tell('handover.choose-file')}</Button>
-          <span className={styles.path}>{file === null ? tell('handover.none-chosen') : file.name}</span>
-        </div>
+        <FilePlace onFiles={([dropped = null]) => choose(dropped)}>
+          <div className={styles.buttons}>
+            <Button variant="default" onClick={() => input.current?.click()}>{tell('handover.choose-file')}</Button>
+            <span className={styles.path}>{file === null ? tell('handover.none-chosen') : file.name}</span>
+          </div>
+        </FilePlace>
         <Textarea className={styles.wide} label={tell('handover.seal-field')} description={tell('handover.seal-field-what')} autosize minRows={2} maxRows={9} value={seal} onChange={(event) => {
           setSeal(event.currentTarget.value.slice(0, 2000));
           clear();

@@ -1,5 +1,6 @@
 import { Button } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
+import { holdsFiles } from '../ui/use-file-drop.ts';
 import { tell } from '../ui/words/tell.ts';
 import { droppedFiles } from './gather-files.ts';
 import styles from './papers.module.css';
@@ -45,17 +46,17 @@ function useDropAndPaste(keep: (files: readonly File[]) => void): boolean {
   useEffect(() => {
     const ended = new AbortController();
     const { signal } = ended;
-    const holdsFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') === true;
     window.addEventListener('dragover', (event) => {
-      if (!holdsFiles(event)) return;
+      if (event.dataTransfer === null || !holdsFiles(event.dataTransfer)) return;
       event.preventDefault();
+      event.dataTransfer.dropEffect = 'copy';
       setOver(true);
     }, { signal });
     window.addEventListener('dragleave', (event) => {
       if (event.relatedTarget === null) setOver(false);
     }, { signal });
     window.addEventListener('drop', (event) => {
-      if (!holdsFiles(event) || event.dataTransfer === null) return;
+      if (event.dataTransfer === null || !holdsFiles(event.dataTransfer)) return;
       event.preventDefault();
       setOver(false);
       void droppedFiles(event.dataTransfer).then((files) => latest.current(files));

@@ -3,6 +3,7 @@ import { useId, type FormEvent, type KeyboardEvent } from 'react';
 import type { CardView, FigureView } from '../../../shared-core/views/card-view.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
 import { change, type Changed } from '../../ui/change.ts';
+import { FilePlace } from '../../ui/file-place.tsx';
 import { bindText } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
 import { FieldRow, MoreFields } from '../../ui/form/fields.tsx';
@@ -103,16 +104,18 @@ function Extras({ entry, papers }: { readonly entry: Entry<FigureDraft>; readonl
       )}
       <FieldRow>
         <NativeSelect {...bindText(entry, 'paper')} label={tell('figure-form.paper')} data={[{ value: '', label: tell('figure-form.paper-none') }, ...papers.map((paper) => ({ value: paper.id, label: paper.name }))]} />
-        <FileInput
-          {...entry.at('papers')}
-          clearable
-          clearButtonProps={{ 'aria-label': tell('figure-form.file-clear') }}
-          value={draft.files[0] ?? null}
-          onChange={(file) => entry.set({ files: file === null ? [] : [file] })}
-          label={tell('figure-form.file')}
-          placeholder={tell('figure-form.file-choose')}
-          accept="application/pdf,image/jpeg,image/png,image/webp"
-        />
+        <FilePlace onFiles={(files) => entry.set({ files: [...files] })}>
+          <FileInput
+            {...entry.at('papers')}
+            clearable
+            clearButtonProps={{ 'aria-label': tell('figure-form.file-clear') }}
+            value={draft.files[0] ?? null}
+            onChange={(file) => entry.set({ files: file === null ? [] : [file] })}
+            label={tell('figure-form.file')}
+            placeholder={tell('figure-form.file-choose')}
+            accept="application/pdf,image/jpeg,image/png,image/webp"
+          />
+        </FilePlace>
       </FieldRow>
     </>
   );

@@ -2,6 +2,7 @@ import { Checkbox, FileInput, NativeSelect, TextInput } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import { say } from '../../../shared-core/result/words/say.ts';
 import type { CarView } from '../../../shared-core/views/car-view.ts';
+import { FilePlace } from '../../ui/file-place.tsx';
 import { bindDate, bindText, bindTick } from '../../ui/form/bind.ts';
 import { choices } from '../../ui/form/choices.ts';
 import { DateField } from '../../ui/form/date-field.tsx';
@@ -50,17 +51,19 @@ export function ReadingForm({ view, onClose }: ReadingFormProps) {
         <NativeSelect {...bindText(entry, 'source')} label={tell('reading-form.source')} data={choices('source.', ['keeper', 'garage', 'test', 'purchase'])} />
       </FieldRow>
       <TextInput {...bindText(entry, 'note')} label={tell('reading-form.note')} autoComplete="off" />
-      <FileInput
-        {...entry.at('papers')}
-        clearable
-        clearButtonProps={{ 'aria-label': tell('record-form.papers-clear') }}
-        value={entry.draft.files[0] ?? null}
-        onChange={(file) => entry.set({ files: file === null ? [] : [file] })}
-        label={tell('reading-form.paper')}
-        description={tell('reading-form.paper-what')}
-        placeholder={tell('reading-form.paper-choose')}
-        accept="application/pdf,image/jpeg,image/png,image/webp"
-      />
+      <FilePlace onFiles={(files) => entry.set({ files: [...files] })}>
+        <FileInput
+          {...entry.at('papers')}
+          clearable
+          clearButtonProps={{ 'aria-label': tell('record-form.papers-clear') }}
+          value={entry.draft.files[0] ?? null}
+          onChange={(file) => entry.set({ files: file === null ? [] : [file] })}
+          label={tell('reading-form.paper')}
+          description={tell('reading-form.paper-what')}
+          placeholder={tell('reading-form.paper-choose')}
+          accept="application/pdf,image/jpeg,image/png,image/webp"
+        />
+      </FilePlace>
       <Checkbox {...bindTick(entry, 'replaced')} label={tell('reading-form.replaced')} />
       {entry.draft.replaced && <ReplacedFields entry={entry} view={view} />}
     </EntryForm>

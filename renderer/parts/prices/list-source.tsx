@@ -1,6 +1,7 @@
 import { Button, FileInput, Textarea } from '@mantine/core';
 import { useState } from 'react';
 import type { Refusal, Result } from '../../../shared-core/result/result.ts';
+import { FilePlace } from '../../ui/file-place.tsx';
 import { sayFault } from '../../ui/form/say-fault.ts';
 import { Section } from '../../ui/section.tsx';
 import { tell } from '../../ui/words/tell.ts';
@@ -15,10 +16,13 @@ export function ListSource({ onTable }: { readonly onTable: (table: PriceTable) 
     setRefusal(table.ok ? null : table.refusal);
     if (table.ok) onTable(table.value);
   };
+  const read = ([file]: readonly File[]) => file !== undefined && void priceFile(file).then(take);
   return (
     <Section title={tell('prices.source')} hint={tell('prices.source-what')}>
       <div className={styles.bar}>
-        <FileInput label={tell('prices.file')} placeholder={tell('prices.file-choose')} accept=".csv,.tsv,.txt,text/csv,text/plain" onChange={(file) => file !== null && void priceFile(file).then(take)} />
+        <FilePlace onFiles={read}>
+          <FileInput label={tell('prices.file')} placeholder={tell('prices.file-choose')} accept=".csv,.tsv,.txt,text/csv,text/plain" onChange={(file) => file !== null && read([file])} />
+        </FilePlace>
       </div>
       <Textarea className={styles.pasted ?? ''} label={tell('prices.paste')} rows={4} value={text} onChange={(event) => setText(event.currentTarget.value)} />
       <Button variant="default" onClick={() => take(pastedPrices(text))}>{tell('prices.look')}</Button>

@@ -1,4 +1,5 @@
 import { FileInput } from '@mantine/core';
+import { FilePlace } from '../file-place.tsx';
 import { PaperLink } from '../paper-link.tsx';
 import { tell } from '../words/tell.ts';
 import type { FieldPlace } from './use-entry.ts';
@@ -15,7 +16,7 @@ interface PaperFieldProps {
 /** The one paper that something stands on. */
 export function PaperField({ place, label, file, kept, onChange }: PaperFieldProps) {
   return (
-    <div>
+    <FilePlace onFiles={([dropped = null]) => onChange(dropped)}>
       <FileInput
         {...place}
         clearable
@@ -28,6 +29,6 @@ export function PaperField({ place, label, file, kept, onChange }: PaperFieldPro
         accept="application/pdf,image/jpeg,image/png,image/webp"
       />
       {kept !== null && <PaperLink paper={kept} text={tell('paper-field.kept')} />}
-    </div>
+    </FilePlace>
   );
 }

@@ -6,6 +6,7 @@ import { CAR_WORDS } from './car-words.ts';
 import { CLOSING_WORDS } from './closing-words.ts';
 import { DISTANCE_WORDS } from './distance-words.ts';
 import { DOING_SCREEN_WORDS } from './doing-words.ts';
+import { DROP_WORDS } from './drop-words.ts';
 import { DUE_WORDS } from './due-words-list.ts';
 import { FAULT_WORDS } from './fault-words.ts';
 import { FOLLOW_UP_SCREEN_WORDS } from './follow-up-words.ts';
@@ -42,6 +43,7 @@ const WORDS = {
   ...CLOSING_WORDS,
   ...DISTANCE_WORDS,
   ...DOING_SCREEN_WORDS,
+  ...DROP_WORDS,
   ...DUE_WORDS,
   ...FAULT_WORDS,
   ...FOLLOW_UP_SCREEN_WORDS,
