@@ -88,6 +88,8 @@ export function rehearse({ browser, args, context = {}, onPage = () => undefined
     },
     send: async (window: number, channel: string, given: readonly unknown[]) => (await pageOf(window)).send(channel, given),
     'close-window': async (window: number) => (await pageOf(window)).close(),
+    download: async (window: number, address: string) => (await pageOf(window)).download(address),
+    crash: async (window: number) => (await pageOf(window)).crash(),
     reload: async (window: number) => void (await (await pageOf(window)).page.reload()),
     bounds: async (window: number, { width, height }: { width: number; height: number }) => (await pageOf(window)).page.setViewportSize({ width, height }),
     focus: () => void (notes.focused += 1),

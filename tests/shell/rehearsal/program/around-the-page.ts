@@ -4,7 +4,11 @@ import { stage } from './stage-line.ts';
 /** The system's dialogs: the stage answers as a person would; an error box is noted. */
 export const dialog = {
   showErrorBox: (title: string, content: string) => stage.tell('error-box', title, content),
-  showMessageBox: (...given: readonly unknown[]) => stage.ask('dialog', 'message', given.at(-1)),
+  showMessageBox: (...given: readonly unknown[]) => {
+    const { signal, ...options } = given.at(-1) as { readonly signal?: AbortSignal };
+    const answer = stage.ask('dialog', 'message', options);
+    return signal === undefined ? answer : Promise.race([answer, new Promise((resolve) => signal.addEventListener('abort', () => resolve({ response: 0 })))]);
+  },
   showMessageBoxSync: () => 0,
   showOpenDialog: (...given: readonly unknown[]) => stage.ask('dialog', 'open', given.at(-1)),
   showSaveDialog: (...given: readonly unknown[]) => stage.ask('dialog', 'save', given.at(-1)),

@@ -46,6 +46,12 @@ export class RehearsedContents extends EventEmitter {
     stage.tell('reload', this.id);
   }
   toggleDevTools(): void {}
+  downloadURL(url: string): void {
+    stage.tell('download', this.id, url);
+  }
+  forcefullyCrashRenderer(): void {
+    stage.tell('crash', this.id);
+  }
   setZoomLevel(level: number): void {
     stage.tell('zoom', this.id, level);
   }

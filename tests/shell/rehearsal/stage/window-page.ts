@@ -11,6 +11,10 @@ export interface WindowPage {
   load(address: string): Promise<void>;
   /** Sends to the preload script, as the program's own contents do. */
   send(channel: string, given: readonly unknown[]): Promise<void>;
+  /** Begins to save what stands at an address of the program's. */
+  download(address: string): Promise<void>;
+  /** Ends the page's own process. */
+  crash(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -37,6 +41,9 @@ export async function openWindowPage(setting: WindowSetting): Promise<WindowPage
       await page.goto(addresses.onStage(address)).finally(() => (loading.byProgram = false));
     },
     send: (channel, given) => worlds.deliver(worlds.ofMainFrame(), copiedText({ channel, given })),
+    download: (address) =>
+      page.evaluate((href) => Object.assign(document.createElement('a'), { href, download: '' }).click(), addresses.onStage(address)),
+    crash: () => cdp.send('Page.crash').then(() => undefined),
     close: () => context.close(),
   };
 }
