@@ -26,6 +26,8 @@ import { PRIVILEGED_SCHEME, servePage } from './shell/serve-page.ts';
 import { licencesPlace, setMenu } from './shell/set-menu.ts';
 import { noteChildren, tellPageFaults } from './shell/tell-page-faults.ts';
 import { placeInView } from './shell/window-place.ts';
+import { windowWords } from './shell/window-words.ts';
+import { startedWithoutSandbox } from './shell/without-sandbox.ts';
 import { readWindowOptions } from './start/start-options.ts';
 import { REFUSED_STATUS } from './start/window-status.ts';
 
@@ -85,6 +87,7 @@ function furnish(window: BrowserWindow, host: ComposedHost, { quit, stay }: Quit
 
 /** The household's host; where it cannot be opened, the reason is shown and the program ends. */
 function openHost(): ComposedHost | null {
+  if (startedWithoutSandbox(app)) return refuseToOpen(windowWords('without-sandbox'));
   if (!options.ok) return refuseToOpen(options.why);
   sweepHandedFolders();
   const opened = composeHost(options.value.household ?? ownFolder(), world);

@@ -26,11 +26,16 @@ export const shutHatches: Rule = (sources) => sources.filter(({ file }) => PRODU
 
 function namesIn(source: Source): Fault[] {
   if (source.tree === null) return [];
-  return [...nodesOf(source.tree)].filter(isName).flatMap((node) => (Object.hasOwn(NEVER, node.text) ? [faultAt(source, node, NEVER[node.text] ?? '')] : []));
+  return [...nodesOf(source.tree)].filter(isName).flatMap((node) => (Object.hasOwn(NEVER, node.text) && !isAskedAfter(node) ? [faultAt(source, node, NEVER[node.text] ?? '')] : []));
 }
 
 function isName(node: ts.Node): node is ts.Identifier | ts.StringLiteralLike {
   return ts.isIdentifier(node) || ts.isStringLiteralLike(node);
+}
+
+/** To ask whether a switch was given is no giving of it. */
+function isAskedAfter({ parent }: ts.Node): boolean {
+  return ts.isCallExpression(parent) && ts.isPropertyAccessExpression(parent.expression) && parent.expression.name.text === 'hasSwitch';
 }
 
 function settingsIn(source: Source): Fault[] {

@@ -95,6 +95,7 @@ const userData = path.join(os.tmpdir(), `trunnion-stand-in-${process.pid}-${perf
 export const standIn = {
   app: Object.assign(new EventEmitter(), {
     isPackaged: false,
+    commandLine: { hasSwitch: () => false },
     enableSandbox: noting(undefined, () => order.push('sandbox')),
     requestSingleInstanceLock: noting(true),
     whenReady: noting(Promise.resolve(), () => order.push('ready')),

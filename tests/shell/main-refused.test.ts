@@ -36,3 +36,10 @@ test.each([['--on', '2026-02-29', 'There is no such date'], ['--household', '', 
   vi.stubEnv('TRUNNION_HOUSEHOLD', path.join(folder, 'household'));
   expect(await saidWhenStarted(`${option}=${value}`)).toEqual([['Trunnion', expect.stringMatching(new RegExp(`^${sentence}\\b.*\\.$`)) as string]]);
 });
+
+test('a packaged program started without its sandbox is not opened', async () => {
+  Object.assign(standIn.app, { isPackaged: true, commandLine: { hasSwitch: (name: string) => name === 'no-sandbox' } });
+  vi.stubEnv('TRUNNION_HOUSEHOLD', path.join(folder, 'household'));
+  expect(await saidWhenStarted('--no-sandbox')).toEqual([['Trunnion', expect.stringContaining('without its sandbox') as string]]);
+  Object.assign(standIn.app, { isPackaged: false, commandLine: { hasSwitch: () => false } });
+});

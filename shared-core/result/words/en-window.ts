@@ -56,6 +56,7 @@ export const WINDOW_WORDS = {
   'page-ended': 'The page came to an unexpected end.',
   'page-silent': 'The page does not answer.',
   'page-fault-do': 'Shown anew, it goes on where it was; what was typed and not kept is lost. Everything kept is safe.',
+  'without-sandbox': 'Trunnion was started without its sandbox, which keeps its page away from the rest of the machine. It does not open like that.\n\nStart it without --no-sandbox. Where the system lets programs make no sandbox, install the deb package, which brings its own.',
   'program-fault': 'Something went wrong in Trunnion, and it ends. Everything kept is safe: start it again.',
 
   'save-title': 'Save {name}',

@@ -24,6 +24,7 @@ let quitting = false;
 /** The program's life: ready once its first file has run, ended by quitting in order or at once. */
 class RehearsedApp extends EventEmitter {
   readonly isPackaged = false;
+  readonly commandLine = { hasSwitch: (name: string) => process.argv.includes(`--${name}`) };
   name = 'Trunnion';
   sandboxed = false;
   readonly #ready = new Promise<void>((resolve) => setImmediate(resolve));
