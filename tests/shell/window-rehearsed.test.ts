@@ -94,11 +94,20 @@ describe.skipIf(chromiumHere === null)('the window', { timeout: 120_000 }, () =>
   test('its place is found again at the next start, and what was entered is there', async () => {
     await rehearsal.ask('moved-to', 1, { x: 40, y: 50, width: 1100, height: 700 });
     await mustAsk(page, 'car.add', { id: 'pip', name: 'Pip' });
+    await mustAsk(page, 'obligation.add', { id: 'tax', car: 'pip', kind: 'road-tax', lastValidDay: '2026-11-28' as never });
     expect(await rehearsal.stop()).toBe(0);
     await open();
     await expect.poll(() => rehearsal.ask('state', 1)).toMatchObject({ bounds: { x: 40, y: 50, width: 1100, height: 700 }, visible: true });
     expect(page.viewportSize()).toEqual({ width: 1100, height: 700 });
     expect(await mustAsk(page, 'car.show', { car: 'pip' })).toMatchObject({ car: { name: 'Pip' } });
+  });
+
+  test('what is due is told of by the system, and a press of that brings the window to the front', async () => {
+    await expect.poll(() => rehearsal.notes.notifications.length).toBe(1);
+    expect(JSON.stringify(rehearsal.notes.notifications)).toContain('Pip');
+    const focused = rehearsal.notes.focused;
+    await rehearsal.ask('press-notification', 0);
+    await expect.poll(() => rehearsal.notes.focused).toBe(focused + 1);
   });
 
   test('a page that ends is told of and shown anew; the host went on', async () => {
