@@ -1,5 +1,6 @@
 // The door of every npm script: plain JavaScript, so that it runs on the Node a person already has (20 or later).
 // It installs what the lock file asks for, then runs the wanted task on the pinned Node.
+import path from 'node:path';
 import process from 'node:process';
 import { installIfNeeded } from './install.mjs';
 import { pinnedNode } from './pinned-node.mjs';
@@ -7,6 +8,8 @@ import { runToEnd } from './run-to-end.mjs';
 import { root, stepsOf, taskNames } from './tasks.mjs';
 
 const OLDEST_NODE = 20;
+/** Where Node keeps what it made of our sources, by their content: a command starts in two thirds of the time. */
+const COMPILED = path.join(root, 'node_modules', '.cache', 'compiled');
 
 /** Says one line to the person; never on standard output, which belongs to the task's own answer. */
 function say(line) {
@@ -32,7 +35,7 @@ async function main([task, ...given]) {
 async function runSteps(node, steps) {
   for (const { name, args, env, whereThePersonStands } of steps) {
     if (steps.length > 1) say(`> ${name}`);
-    const status = await runToEnd(node, args, { cwd: whereThePersonStands === true ? personsFolder() : root, env: { ...env, ...process.env } });
+    const status = await runToEnd(node, args, { cwd: whereThePersonStands === true ? personsFolder() : root, env: { NODE_COMPILE_CACHE: COMPILED, ...env, ...process.env } });
     if (status !== 0) return status;
   }
   return 0;
