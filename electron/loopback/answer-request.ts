@@ -26,7 +26,7 @@ interface Exchange {
 }
 
 const NOT_LET_IN = 'Open the link that Trunnion printed in its terminal. Each link lets one browser in, once.';
-const LINK_IS_USED = 'This link has been used, or was never given out. Each link lets one browser in, once: ask for a new one in the terminal.';
+const LINK_IS_USED = 'This link has been used, or was never given out. Each link lets one browser in, once. Press Enter in the terminal for another, or stop the program there and start it again.';
 
 /** Answers one request: first whether it may ask at all, then whether it was let in, then what it asks for. */
 export async function answerRequest(routes: Routes, request: IncomingMessage, response: ServerResponse): Promise<void> {

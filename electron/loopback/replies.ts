@@ -8,7 +8,7 @@ const LAST_WORDS_MS = 1_000;
 
 /** Sends a whole answer; headers given here stand over the common ones. */
 export function give(response: ServerResponse, status: number, headers: Readonly<Record<string, string>>, body: string | Uint8Array): void {
-  const unread = !response.req.complete;
+  const unread = hasBody(response.req) && !response.req.complete;
   // A request that was not read to its end cannot be followed by another on the same connection.
   if (unread) response.setHeader('connection', 'close');
   const length = { 'content-length': String(Buffer.byteLength(body)) };
@@ -20,6 +20,11 @@ export function give(response: ServerResponse, status: number, headers: Readonly
 /** Sends one sentence for a person. */
 export function say(response: ServerResponse, status: number, sentence: string): void {
   give(response, status, { 'content-type': 'text/plain; charset=utf-8' }, `${sentence}\n`);
+}
+
+/** A request without a body is over with its head, though the parser says so only later. */
+function hasBody({ headers }: IncomingMessage): boolean {
+  return headers['transfer-encoding'] !== undefined || Number(headers['content-length'] ?? 0) > 0;
 }
 
 function hangUpSoon(request: IncomingMessage): void {

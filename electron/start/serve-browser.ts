@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline';
 import { operationNames } from '../../shared-core/contract/contract.ts';
 import type { ComposedHost } from '../host/compose-host.ts';
 import { paperFinder } from '../host/find-paper.ts';
+import { stopJobs } from '../host/running-jobs.ts';
 import { serveLoopback } from '../loopback/serve-loopback.ts';
 import { untilStopped } from '../loopback/until-stopped.ts';
 import { openBrowser } from './open-browser.ts';
@@ -20,6 +21,7 @@ export async function serveBrowser(host: ComposedHost, page: string): Promise<vo
   keys?.on('line', () => process.stdout.write(`${loopback.freshLink()}\n`));
   await untilStopped();
   keys?.close();
+  stopJobs(host.context);
   await loopback.close();
   await host.close();
 }

@@ -279,6 +279,16 @@ describe('pushes', () => {
   });
 });
 
+describe('a connection', () => {
+  test('carries one reading after another, as a browser that keeps it open asks', async () => {
+    const { loopback, cookie, end } = await startServing();
+    const get = (close: string) => `GET /assets/app.js HTTP/1.1\r\nHost: 127.0.0.1:${loopback.port}\r\nCookie: ${cookie}\r\n${close}\r\n`;
+    const { body } = await rawBytes(loopback.port, `${get('')}${get('Connection: close\r\n')}`);
+    expect(body.match(/export \{\};/g)).toHaveLength(2);
+    await end();
+  });
+});
+
 describe('stopping', () => {
   test('lets what is under way finish, ends the pushes, and takes no more', async () => {
     let finish = (): void => undefined;

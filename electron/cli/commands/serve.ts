@@ -5,6 +5,7 @@ import { operationNames } from '../../../shared-core/contract/contract.ts';
 import { refuse } from '../../../shared-core/result/result.ts';
 import { paperFinder } from '../../host/find-paper.ts';
 import { sweepHandedFolders } from '../../host/handed-folders.ts';
+import { stopJobs } from '../../host/running-jobs.ts';
 import { serveLoopback } from '../../loopback/serve-loopback.ts';
 import { untilStopped } from '../../loopback/until-stopped.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
@@ -25,6 +26,7 @@ export const serveCommand: Command = {
     const link = loopback.freshLink();
     process.stdout.write(input.json ? `${JSON.stringify({ url: link, port: loopback.port, household: folder })}\n` : `The dashboard is at ${link}\nThe link lets one browser in, once. Ctrl-C stops the program.\n`);
     await untilStopped();
+    stopJobs(composed.context);
     await loopback.close();
     return stopped(input.json);
   },
