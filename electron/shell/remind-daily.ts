@@ -15,21 +15,27 @@ export interface Reminding {
 
 /** Shows what is to be told at once, and looks again every hour, so that a new day is noticed while the window stays open. Answers what ends it. */
 export function remindDaily({ next, onClick, onFault }: Reminding): () => void {
+  // One that nobody holds is taken away when memory is tidied up, and a click on it is lost.
+  let shown: Notification | null = null;
   const look = () => {
     try {
-      if (Notification.isSupported()) show(next(), onClick);
+      if (Notification.isSupported()) shown = show(next(), onClick) ?? shown;
     } catch (error) {
       onFault(error);
     }
   };
   look();
   const timer = setInterval(look, AN_HOUR);
-  return () => clearInterval(timer);
+  return () => {
+    clearInterval(timer);
+    shown = null;
+  };
 }
 
-function show(told: Told | null, onClick: () => void): void {
-  if (told === null) return;
+function show(told: Told | null, onClick: () => void): Notification | null {
+  if (told === null) return null;
   const notification = new Notification({ title: told.title, body: told.body });
   notification.on('click', onClick);
   notification.show();
+  return notification;
 }

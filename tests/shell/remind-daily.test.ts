@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { StandInNotification } from './electron-stand-in.ts';
 
@@ -24,6 +26,17 @@ describe('the reminder of the window', () => {
     expect([made?.options, made?.show.calls.length]).toEqual([{ title: 'The cars of Ours', body: 'Pip: oil' }, 1]);
     made?.emit('click');
     expect(onClick).toHaveBeenCalledTimes(1);
+    stop();
+  });
+
+  test('is held while the program runs: one that nobody holds is taken away when memory is tidied up, and a click on it lost', async () => {
+    const { stop } = await reminding([{ title: 'The cars of Ours', body: 'Pip: oil' }]);
+    const made = new WeakRef(StandInNotification.made.pop() ?? {});
+    setFlagsFromString('--expose-gc');
+    vi.useRealTimers();
+    await new Promise((resolve) => setTimeout(resolve, 10));
+    (runInNewContext('gc') as () => void)();
+    expect(made.deref()).toBeDefined();
     stop();
   });
 
