@@ -44,7 +44,8 @@ function run(): void {
   const onFault = faultEnds(quitting.endWith);
   hearFaults(onFault);
   noteChildren(app, noteLine);
-  hearSecondStart(app, { window: () => program.window, home: () => program.host?.context.home ?? null });
+  const startAgain = (folder: string) => quitting.atLast(() => relaunchFor(app, folder));
+  hearSecondStart(app, { window: () => program.window, home: () => program.host?.context.home ?? null, startAgain });
   // Not awaited: the program counts as ready only once this file has run to its end.
   void start(program, quitting).catch(onFault);
 }

@@ -7,6 +7,8 @@ const LIMIT_MS = 10_000;
 export interface Quitting {
   /** Closes the windows, which may ask about what was typed, then all else, then does `last`, then ends. */
   quit(last?: () => void): void;
+  /** Does this last where the program is ending and nothing else was to be done last. */
+  atLast(then: () => void): void;
   /** The person chose to stay: what was to be done last is not done at a later quitting. */
   stay(): void;
   /** Closes all but the windows, and ends with this status: for a fault after which nothing can be asked. */
@@ -18,11 +20,11 @@ export interface Quitting {
  * A second quitting meanwhile changes nothing.
  */
 export function quitInOrder(app: App, close: () => Promise<void>, onFault: (error: unknown) => void): Quitting {
-  let last: () => void = () => undefined;
+  let last: (() => void) | null = null;
   let ending: Promise<void> | null = null;
   const end = (status: number): Promise<void> => {
     ending ??= withinLimit(close(), onFault).then(() => {
-      if (status === 0) last();
+      if (status === 0) last?.();
       app.exit(status);
     });
     return ending;
@@ -32,11 +34,12 @@ export function quitInOrder(app: App, close: () => Promise<void>, onFault: (erro
     void end(0);
   });
   return {
-    quit: (then = () => undefined) => {
-      last = then;
+    quit: (then) => {
+      last = then ?? null;
       app.quit();
     },
-    stay: () => void (last = () => undefined),
+    atLast: (then) => void (last ??= then),
+    stay: () => void (last = null),
     endWith: end,
   };
 }

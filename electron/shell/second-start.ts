@@ -23,17 +23,23 @@ export interface RunningProgram {
   readonly window: () => BrowserWindow | null;
   /** The household that is open; null while none is. */
   readonly home: () => string | null;
+  /** Starts it again, once it has ended, for a household. */
+  readonly startAgain: (folder: string) => void;
 }
 
-/** A second start brings the window to the front; one that asked for another household is told which one is open, and how to change. */
+/**
+ * A second start brings the window to the front; one that asked for another household is told which one
+ * is open, and how to change. Where the window is closed and the program still ends, it starts again: nobody would see that it was asked.
+ */
 export function hearSecondStart(app: App, program: RunningProgram): void {
   app.on('second-instance', (_event, _words, _folder, data) => {
     const window = program.window();
     bringToFront(window);
     const home = program.home();
     const asked = askedSchema.safeParse(data);
-    if (window === null || window.isDestroyed() || home === null || !asked.success) return;
-    tell(window, home, asked.data);
+    if (window === null || home === null) return;
+    if (window.isDestroyed()) program.startAgain((asked.success ? asked.data.household : null) ?? home);
+    else if (asked.success) tell(window, home, asked.data);
   });
 }
 

@@ -87,9 +87,10 @@ describe('starting again for it', () => {
 });
 
 describe('a second start', () => {
+  const startAgain = vi.fn();
   function start(data: unknown, { window = new StandInWindow(), home = at('home') as string | null }: { window?: StandInWindow | null; home?: string | null } = {}) {
     const app = new EventEmitter();
-    hearSecondStart(app as unknown as App, { window: () => window as unknown as BrowserWindow | null, home: () => home });
+    hearSecondStart(app as unknown as App, { window: () => window as unknown as BrowserWindow | null, home: () => home, startAgain });
     app.emit('second-instance', {}, ['electron'], '/', data);
     return window;
   }
@@ -97,6 +98,16 @@ describe('a second start', () => {
   test('brings the window to the front', () => {
     for (const data of [{ household: null, why: null }, undefined, null, { household: 7 }]) expect(start(data)?.focus.calls.length).toBe(1);
     expect(boxes()).toEqual([]);
+  });
+
+  test('while the program ends, has it started again for the household that is wanted', () => {
+    const closed = new StandInWindow();
+    closed.state.destroyed = true;
+    start({ household: null, why: null }, { window: closed });
+    start({ household: at('third'), why: null }, { window: closed });
+    start(undefined, { window: closed });
+    expect(startAgain.mock.calls).toEqual([[at('home')], [at('third')], [at('home')]]);
+    expect([boxes(), closed.focus.calls.length]).toEqual([[], 0]);
   });
 
   test('for the household that is open, by whatever name, does no more', () => {

@@ -74,6 +74,20 @@ describe('quitting', () => {
     expect(stayed.did).toEqual(['quit', 'quit', 'close', 'exit 0']);
   });
 
+  test('what comes while it ends is done last, unless something else is to be', async () => {
+    const plain = quitting();
+    await plain.willQuit();
+    plain.quitting.atLast(() => plain.did.push('again'));
+    await plain.closed();
+    expect(plain.did).toEqual(['close', 'again', 'exit 0']);
+    const goesOver = quitting();
+    goesOver.quitting.quit(() => goesOver.did.push('other'));
+    await goesOver.willQuit();
+    goesOver.quitting.atLast(() => goesOver.did.push('again'));
+    await goesOver.closed();
+    expect(goesOver.did).toEqual(['quit', 'close', 'other', 'exit 0']);
+  });
+
   test('after a fault closes as well, ends with its status, and starts nothing again', async () => {
     const { did, closed, quitting: end } = quitting();
     end.quit(() => did.push('start again'));

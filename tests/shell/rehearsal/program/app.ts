@@ -27,16 +27,18 @@ class RehearsedApp extends EventEmitter {
   readonly commandLine = { hasSwitch: (name: string) => process.argv.includes(`--${name}`) };
   name = 'Trunnion';
   sandboxed = false;
-  readonly #ready = new Promise<void>((resolve) => setImmediate(resolve));
+  #isReady = false;
+  readonly #ready = new Promise<void>((resolve) => setImmediate(() => resolve(void (this.#isReady = true))));
 
   enableSandbox(): void {
+    if (this.#isReady) throw new Error('app.enableSandbox() can only be called before app is ready');
     this.sandboxed = true;
   }
   whenReady(): Promise<void> {
     return this.#ready;
   }
   isReady(): boolean {
-    return true;
+    return this.#isReady;
   }
   requestSingleInstanceLock(data: unknown = {}): boolean {
     return takeLock(folderOf('user-data'), data, (first) => this.emit('second-instance', preventable(), first.argv, first.cwd, first.data));

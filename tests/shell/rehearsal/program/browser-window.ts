@@ -58,6 +58,7 @@ export class BrowserWindow extends EventEmitter {
     this.webContents.emit('did-finish-load');
   }
   show(): void {
+    this.#mustBeThere();
     this.#visible = true;
     this.emit('show');
   }
@@ -65,6 +66,7 @@ export class BrowserWindow extends EventEmitter {
     return this.#visible;
   }
   focus(): void {
+    this.#mustBeThere();
     stage.tell('focus', this.id);
     this.emit('focus');
   }
@@ -72,6 +74,7 @@ export class BrowserWindow extends EventEmitter {
     return this.#bounds;
   }
   getNormalBounds(): Bounds {
+    this.#mustBeThere();
     return this.#bounds;
   }
   setBounds(bounds: Partial<Bounds>): void {
@@ -80,7 +83,7 @@ export class BrowserWindow extends EventEmitter {
     this.emit('resize');
     this.emit('move');
   }
-  isMinimized = () => this.#shown === 'minimised';
+  isMinimized = () => (this.#mustBeThere(), this.#shown === 'minimised');
   isMaximized = () => this.#shown === 'maximised';
   isFullScreen = () => this.#shown === 'full-screen';
   minimize = () => this.#become('minimised', 'minimize');
@@ -89,8 +92,12 @@ export class BrowserWindow extends EventEmitter {
   restore = () => this.#become('normal', 'restore');
   setFullScreen = (full: boolean) => this.#become(full ? 'full-screen' : 'normal', full ? 'enter-full-screen' : 'leave-full-screen');
   #become(shown: Shown, event: string): void {
+    this.#mustBeThere();
     this.#shown = shown;
     this.emit(event);
+  }
+  #mustBeThere(): void {
+    if (this.isDestroyed()) throw new TypeError('Object has been destroyed');
   }
   isDestroyed(): boolean {
     return this.webContents.isDestroyed();

@@ -1,3 +1,5 @@
+import { app } from './app.ts';
+
 interface Scheme {
   readonly scheme: string;
   readonly privileges?: Readonly<Record<string, boolean>>;
@@ -9,7 +11,10 @@ const handlers = new Map<string, Handler>();
 
 /** The program's own schemes. */
 export const protocol = {
-  registerSchemesAsPrivileged: (given: readonly Scheme[]) => given.forEach((one) => schemes.set(one.scheme, one)),
+  registerSchemesAsPrivileged: (given: readonly Scheme[]) => {
+    if (app.isReady()) throw new Error('protocol.registerSchemesAsPrivileged should be called before app is ready');
+    given.forEach((one) => schemes.set(one.scheme, one));
+  },
   handle: (scheme: string, handler: Handler) => void handlers.set(scheme, handler),
   isProtocolHandled: (scheme: string) => handlers.has(scheme),
 };

@@ -28,6 +28,7 @@ export class RehearsedContents extends EventEmitter {
     return this.#mayOpen(details).action;
   }
   send(channel: string, ...given: unknown[]): void {
+    this.#mustBeThere();
     stage.tell('send', this.id, channel, given);
   }
   getURL(): string {
@@ -40,16 +41,20 @@ export class RehearsedContents extends EventEmitter {
     return this.#destroyed;
   }
   print(options: unknown, done: (printed: boolean, why: string) => void = () => undefined): void {
+    this.#mustBeThere();
     void stage.ask('print', this.id, options).then((why) => done(why === '', String(why)), (error: unknown) => done(false, String(error)));
   }
   reload(): void {
+    this.#mustBeThere();
     stage.tell('reload', this.id);
   }
   toggleDevTools(): void {}
   downloadURL(url: string): void {
+    this.#mustBeThere();
     stage.tell('download', this.id, url);
   }
   forcefullyCrashRenderer(): void {
+    this.#mustBeThere();
     stage.tell('crash', this.id);
   }
   setZoomLevel(level: number): void {
@@ -64,6 +69,10 @@ export class RehearsedContents extends EventEmitter {
     const whole = new Proxy(event, { get: (target, name) => (name in details ? details[name as keyof typeof details] : Reflect.get(target, name) as unknown) });
     for (const name of names) this.emit(name, whole, details.url);
     return !event.defaultPrevented;
+  }
+  /** What is gone can be asked for nothing but whether it is. */
+  #mustBeThere(): void {
+    if (this.#destroyed) throw new TypeError('Object has been destroyed');
   }
   destroyed(): void {
     this.#destroyed = true;

@@ -26,7 +26,7 @@ export async function openWindowPage(setting: WindowSetting): Promise<WindowPage
   setting.onPage(page);
   const cdp = await context.newCDPSession(page);
   const loading = { byProgram: false };
-  await context.route('**/*', (route) => answerRoute(setting, page, loading, route));
+  await context.route('**/*', (route) => answerRoute(setting, page, loading, route).catch(() => route.abort('failed').catch(() => undefined)));
   const worlds = await putIntoEachDocument(cdp, options, addresses);
   cdp.on('Runtime.bindingCalled', (called) => void passOn(setting, worlds, called).catch(() => undefined));
   cdp.on('Page.windowOpen', ({ url }) => void askForWindow(setting, context, url).catch(() => undefined));
