@@ -2,6 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { StandingSession } from '../../shared-core/views/sessions-view-schema.ts';
 import { tell } from '../ui/words/tell.ts';
+import { focusSpot, spotOf } from './focus-spot.ts';
 import { LABEL_ROW, POST_WIDTH, type PlacedPost, type PostLayout } from './post-layout.ts';
 import styles from './posts.module.css';
 import type { TimeScale } from './time-scale.ts';
@@ -61,7 +62,7 @@ function PostLabel({ placed: { post, row, labelLeft, labelWidth }, hint, stop, d
     <button
       type="button"
       data-mark={`post/${session.id}`}
-      data-spot={`${session.day} ${session.place}`}
+      data-spot={spotOf(session)}
       className={styles.label}
       data-kept={kept}
       data-lifted={lifted}
@@ -100,9 +101,7 @@ function useFocusKept(placed: readonly PlacedPost[]) {
   }, []);
   useEffect(() => {
     if (had.current === null || document.activeElement !== document.body) return;
-    const posts = [...(list.current?.querySelectorAll<HTMLElement>('[data-spot]') ?? [])];
-    const spot = had.current;
-    (posts.find((one) => one.dataset['spot'] === spot) ?? posts.find((one) => (one.dataset['spot'] ?? '') > spot) ?? posts.at(-1))?.focus();
+    focusSpot(list.current, had.current);
   }, [ids]);
   return list;
 }

@@ -1,4 +1,4 @@
-import { useCallback, useState, type ReactNode } from 'react';
+import { useCallback, useEffect, useRef, useState, type ReactNode } from 'react';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import type { SessionsView, StandingSession } from '../../shared-core/views/sessions-view-schema.ts';
 import { useWords } from '../ui/household.tsx';
@@ -11,6 +11,7 @@ import { useMove } from '../ui/plan/use-move.ts';
 import type { MoveSubject } from '../ui/plan/move-store.ts';
 import { tell } from '../ui/words/tell.ts';
 import { focusHeading } from '../ui/screen-title.tsx';
+import { focusSpot, spotOf } from './focus-spot.ts';
 import { yardPosts, type YardPost } from './yard-post.ts';
 
 /** The posts of the yard, and what can be done with them. */
@@ -37,6 +38,8 @@ export function usePosts(view: SessionsView | null): PostControl {
   const { move, lift, place, putBack } = control;
   const [openedId, setOpenedId] = useState<string | null>(null);
   const today = view?.today ?? null;
+  const opened = view?.sessions.find((one) => one.id === openedId) ?? null;
+  const openedFrom = useFocusAfterSheet(opened !== null);
 
   const liftWhole = useCallback((session: StandingSession, day: LocalDate) => {
     if (today !== null) lift(wholeSubject(session, sessionTitle(session, today, words)), { day, place: session.place }, 'post');
@@ -66,20 +69,45 @@ export function usePosts(view: SessionsView | null): PostControl {
   const liftAny = (subject: MoveSubject) => {
     if (view === null) return;
     const whole = subject.session !== null && !subject.part;
+    openedFrom.current = null;
     lift(subject, subject.from ?? firstSpot(view), whole ? 'post' : 'fields');
     if (whole) requestAnimationFrame(() => focusPost(subject.session));
   };
 
   return {
     posts: view === null ? [] : yardPosts(view, move, words),
-    opened: view?.sessions.find((one) => one.id === openedId) ?? null,
-    open: (session) => setOpenedId(session.id),
+    opened,
+    open: (session) => {
+      openedFrom.current = spotOf(session);
+      setOpenedId(session.id);
+    },
     close: () => setOpenedId(null),
     drag,
     lift: liftAny,
     key,
     panel: view !== null && <MovePanel view={view} move={control} hint={tell('move.keys')} onEnd={() => requestAnimationFrame(() => focusPost(move?.subject.session ?? null))} />,
   };
+}
+
+/** Longer than the sheet needs to give the focus back where it came from. */
+const GIVEN_BACK_MS = 50;
+
+/**
+ * A session that is kept or dropped in its sheet may be gone from its post before the sheet closes, and the focus with it: then it goes to
+ * what stands where the sheet was opened from. The answer holds that spot.
+ */
+function useFocusAfterSheet(isOpen: boolean) {
+  const openedFrom = useRef<string | null>(null);
+  useEffect(() => {
+    const spot = openedFrom.current;
+    if (isOpen || spot === null) return undefined;
+    const timer = setTimeout(() => {
+      openedFrom.current = null;
+      if (document.activeElement === document.body) focusSpot(document, spot);
+    }, GIVEN_BACK_MS);
+    return () => clearTimeout(timer);
+  }, [isOpen]);
+  return openedFrom;
 }
 
 /** The post of a session, else the first one, else the screen's heading. */

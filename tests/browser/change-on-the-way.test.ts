@@ -27,6 +27,22 @@ describe.skipIf(chromiumHere === null)('a change while the page is asking', { ti
     expect(asked).toBeGreaterThan(1);
   });
 
+  test('a session is kept on the yard before the answer says so: the focus is at its post all the same', async () => {
+    const { page } = sample;
+    await page.getByRole('button', { name: 'Propose sessions' }).click();
+    await page.getByRole('button', { name: /^Keep all/ }).waitFor({ timeout: 60_000 });
+    const posts = page.getByRole('list', { name: 'Sessions' });
+    const endAltering = await sample.alter('session.keep', async (reply) => {
+      await posts.getByRole('button', { name: /^Sat 28 Nov.*kept$/ }).waitFor();
+      return reply;
+    });
+    await posts.getByRole('button', { name: /^Sat 28 Nov.*proposed$/ }).press('Enter');
+    await page.getByRole('button', { name: /^Keep it: / }).press('Enter');
+    await page.getByRole('status').filter({ hasText: /is kept\./ }).waitFor();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toMatch(/^Sat 28 Nov.*kept$/);
+    await endAltering();
+  });
+
   // In a window the page hears from its first line on; there is nothing to wait for.
   test.skipIf(SHELL !== 'loopback')('nothing is asked before what changes can be heard', async () => {
     const { page } = sample;
