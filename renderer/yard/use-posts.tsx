@@ -39,7 +39,7 @@ export function usePosts(view: SessionsView | null): PostControl {
   const [openedId, setOpenedId] = useState<string | null>(null);
   const today = view?.today ?? null;
   const opened = view?.sessions.find((one) => one.id === openedId) ?? null;
-  const openedFrom = useFocusAfterSheet(opened !== null);
+  const noteOpenedFrom = useFocusAfterSheet(opened !== null);
 
   const liftWhole = useCallback((session: StandingSession, day: LocalDate) => {
     if (today !== null) lift(wholeSubject(session, sessionTitle(session, today, words)), { day, place: session.place }, 'post');
@@ -69,7 +69,7 @@ export function usePosts(view: SessionsView | null): PostControl {
   const liftAny = (subject: MoveSubject) => {
     if (view === null) return;
     const whole = subject.session !== null && !subject.part;
-    openedFrom.current = null;
+    noteOpenedFrom(null);
     lift(subject, subject.from ?? firstSpot(view), whole ? 'post' : 'fields');
     if (whole) requestAnimationFrame(() => focusPost(subject.session));
   };
@@ -78,7 +78,7 @@ export function usePosts(view: SessionsView | null): PostControl {
     posts: view === null ? [] : yardPosts(view, move, words),
     opened,
     open: (session) => {
-      openedFrom.current = spotOf(session);
+      noteOpenedFrom(spotOf(session));
       setOpenedId(session.id);
     },
     close: () => setOpenedId(null),
@@ -94,9 +94,9 @@ const GIVEN_BACK_MS = 50;
 
 /**
  * A session that is kept or dropped in its sheet may be gone from its post before the sheet closes, and the focus with it: then it goes to
- * what stands where the sheet was opened from. The answer holds that spot.
+ * what stands where the sheet was opened from. The answer notes that spot; null where something else is about to take the focus.
  */
-function useFocusAfterSheet(isOpen: boolean) {
+function useFocusAfterSheet(isOpen: boolean): (spot: string | null) => void {
   const openedFrom = useRef<string | null>(null);
   useEffect(() => {
     const spot = openedFrom.current;
@@ -107,7 +107,7 @@ function useFocusAfterSheet(isOpen: boolean) {
     }, GIVEN_BACK_MS);
     return () => clearTimeout(timer);
   }, [isOpen]);
-  return openedFrom;
+  return useCallback((spot) => void (openedFrom.current = spot), []);
 }
 
 /** The post of a session, else the first one, else the screen's heading. */
