@@ -67,7 +67,8 @@ function programOf(folder: string): string | null {
 function run(program: string, args: readonly string[], env: NodeJS.ProcessEnv, timeout = 0): Promise<number> {
   return new Promise((resolve) => {
     const child = spawn(program, args, { stdio: ['ignore', 'ignore', timeout === 0 ? 'inherit' : 'ignore'], env, timeout });
-    const pass = (signal: NodeJS.Signals) => child.kill(signal);
+    // Ctrl-C in a terminal reaches the window by itself; sent on, it would arrive twice, and a second one ends Chromium at once (from memory).
+    const pass = (signal: NodeJS.Signals) => (signal === 'SIGINT' && process.stdin.isTTY) || child.kill(signal);
     process.on('SIGTERM', pass);
     process.on('SIGINT', pass);
     const end = (status: number) => {

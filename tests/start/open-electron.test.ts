@@ -33,6 +33,29 @@ function thereAlready(): void {
 const asked = () => (existsSync(at('asked')) ? readFileSync(at('asked'), 'utf8').length : 0);
 
 describe('the window', () => {
+  test.each([
+    { terminal: true, heard: 0 },
+    { terminal: false, heard: 1 },
+  ])('is asked to stop once: by Ctrl-C in a terminal (here $terminal) it is by the terminal itself', async ({ terminal, heard }) => {
+    thereAlready();
+    writeFileSync(at('package/dist/electron'), `#!/bin/sh\ntrap 'echo x >> ${at('heard')}' INT\necho > ${at('up')}\nfor n in 1 2 3 4 5 6 7 8; do sleep 0.1; done\nexit 0\n`);
+    const before = Object.getOwnPropertyDescriptor(process.stdin, 'isTTY');
+    Object.defineProperty(process.stdin, 'isTTY', { value: terminal, configurable: true });
+    const others = process.listeners('SIGINT');
+    process.removeAllListeners('SIGINT');
+    try {
+      const ended = open();
+      await expect.poll(() => existsSync(at('up'))).toBe(true);
+      process.emit('SIGINT', 'SIGINT');
+      expect(await ended).toEqual({ opened: true, status: 0 });
+    } finally {
+      for (const other of others) process.on('SIGINT', other);
+      if (before === undefined) Reflect.deleteProperty(process.stdin, 'isTTY');
+      else Object.defineProperty(process.stdin, 'isTTY', before);
+    }
+    expect(existsSync(at('heard')) ? readFileSync(at('heard'), 'utf8').length / 2 : 0).toBe(heard);
+  });
+
   test('opens with the project and the person’s own words', async () => {
     thereAlready();
     expect(await open()).toEqual({ opened: true, status: 0 });
