@@ -2,12 +2,12 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import allowed from '../../electron/start/allowed-licences.json' with { type: 'json' };
+import allowed from '../../electron/start/packaging/allowed-licences.json' with { type: 'json' };
 import { bundleWindow, PROJECT } from '../../electron/start/bundle.ts';
-import { gatherLicences, licencesOfPage, licencesText } from '../../electron/start/gather-licences.ts';
-import { isAllowed, type Licence } from '../../electron/start/licence.ts';
-import { licenceOfFolder } from '../../electron/start/own-licence.ts';
-import { packagesAskedFor, withTheirNeeds, type ShippedPackage } from '../../electron/start/shipped-packages.ts';
+import { gatherLicences, licencesOfPage, licencesText } from '../../electron/start/packaging/gather-licences.ts';
+import { isAllowed, type Licence } from '../../electron/start/packaging/licence.ts';
+import { licenceOfFolder } from '../../electron/start/packaging/own-licence.ts';
+import { packagesAskedFor, withTheirNeeds, type ShippedPackage } from '../../electron/start/packaging/shipped-packages.ts';
 
 const folder = mkdtempSync(path.join(os.tmpdir(), 'licences-'));
 let asked: string[] = [];

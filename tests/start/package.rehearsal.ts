@@ -6,8 +6,8 @@ import { extractAll, listPackage } from '@electron/asar';
 import { FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { bundleWindow, PROJECT } from '../../electron/start/bundle.ts';
-import { makePackage } from '../../electron/start/make-package.ts';
-import { ABOUT, FUSES } from '../../electron/start/package-config.ts';
+import { makePackage } from '../../electron/start/packaging/make-package.ts';
+import { ABOUT, FUSES } from '../../electron/start/packaging/package-config.ts';
 import { layOutAppImageTools, layOutElectron, layOutFpm, layOutGzip } from './electron-distribution.ts';
 
 const folder = mkdtempSync(path.join(os.tmpdir(), 'package-'));

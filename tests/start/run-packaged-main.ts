@@ -20,7 +20,7 @@ const special = (members: Record<string, unknown>) => new Proxy(members, { get: 
 
 const ready = Promise.withResolvers<void>();
 const module: Readonly<Record<string, unknown>> = {
-  app: special({ isPackaged: true, getPath: (name: string) => path.join(household, '..', name), getVersion: () => '0.0.0', getAppPath: () => app, whenReady: () => (ready.resolve(), Promise.resolve()), exit: (status: number) => process.exit(status) }),
+  app: special({ isPackaged: true, commandLine: { hasSwitch: () => false }, getPath: (name: string) => path.join(household, '..', name), getVersion: () => '0.0.0', getAppPath: () => app, whenReady: () => (ready.resolve(), Promise.resolve()), exit: (status: number) => process.exit(status) }),
   ipcMain: special({ handle: (channel: string, handler: Handler) => handlers.set(channel.replace(/^operation:/, ''), handler) }),
   screen: special({ getAllDisplays: () => [] }),
   dialog: special({ showErrorBox: (_title: string, text: string) => process.stderr.write(`${text}\n`) }),

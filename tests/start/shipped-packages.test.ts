@@ -2,8 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { packagesAskedFor, withTheirNeeds } from '../../electron/start/shipped-packages.ts';
-import { goesOut } from '../../electron/start/stage-package.ts';
+import { packagesAskedFor, withTheirNeeds } from '../../electron/start/packaging/shipped-packages.ts';
+import { goesOut } from '../../electron/start/packaging/stage-package.ts';
 
 const root = mkdtempSync(path.join(os.tmpdir(), 'shipped-'));
 afterAll(() => rmSync(root, { recursive: true }));

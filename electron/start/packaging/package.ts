@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { parseArgs } from 'node:util';
-import { PROJECT } from './bundle.ts';
+import { PROJECT } from '../bundle.ts';
 import { makePackage } from './make-package.ts';
 
 const HELP = `npm run package [-- options]

@@ -1,7 +1,7 @@
 import path from 'node:path';
-import { buildWhenStale } from './build-when-stale.ts';
-import { PROJECT } from './bundle.ts';
-import { WINDOW_BUILD } from './what-is-built.ts';
+import { buildWhenStale } from '../build-when-stale.ts';
+import { PROJECT } from '../bundle.ts';
+import { WINDOW_BUILD } from '../what-is-built.ts';
 import { writeLicences } from './write-licences.ts';
 
 const say = (line: string): void => void process.stderr.write(`${line}\n`);
