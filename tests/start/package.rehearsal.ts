@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -108,4 +108,10 @@ test('the packaged program starts with nothing but what is in it, and its databa
   const said = execFileSync(process.execPath, [path.join(PROJECT, 'tests/start/run-packaged-main.ts'), unpacked, path.join(folder, 'household')], { encoding: 'utf8', cwd: folder, env: { PATH: '/usr/bin', HOME: folder } });
   const asked = ['sample.open', 'order.propose', 'plan.propose', 'calendar.write', 'pack.preview', 'pack.preview-page', 'webp', 'sample.leave'];
   expect(JSON.parse(said)).toEqual(Object.fromEntries(asked.map((name) => [name, true])));
+});
+
+test('what cannot be packaged is said, and ends with 1', () => {
+  const program = new URL('../../electron/start/packaging/package.ts', import.meta.url).pathname;
+  const { status, stderr } = spawnSync(process.execPath, [program, '--electron', '/none'], { encoding: 'utf8' });
+  expect([status, stderr.trimEnd().split('\n').at(-1)]).toEqual([1, expect.stringContaining('Nothing was packaged to its end:') as string]);
 });
