@@ -3,17 +3,19 @@ import { tell } from '../ui/words/tell.ts';
 import { monthTicks, yearNames, type TimeScale } from './time-scale.ts';
 import styles from './lanes.module.css';
 
-
 /** The months over the lanes, with the years in which they begin, and today. For the eye: every mark says its own date. */
 export function CalendarAxis({ scale }: { readonly scale: TimeScale }) {
   const words = useWords();
   const ticks = monthTicks(scale).filter((tick) => tick.kind !== 'minor' && tick.x < scale.width - 24);
   const years = yearNames(scale, ticks);
+  const firstNamed = ticks.find((tick) => tick.kind !== 'week');
   return (
     <div className={styles.axis} aria-hidden="true">
       {years.map(({ year, x }) => <span key={year} className={styles.year} style={{ left: x }}>{year}</span>)}
-      {ticks.map((tick) => <span key={tick.date} className={styles.month} style={{ left: tick.x }}>{words.monthName(tick.date)}</span>)}
-      <span className={styles.todayWord} style={{ left: scale.todayX }}>{tell('axis.today')}</span>
+      {/* Where the paper begins within a month, its name stands at the edge. */}
+      {(firstNamed === undefined || firstNamed.x > 40) && <span className={styles.month} style={{ left: 0 }}>{words.monthName(scale.start)}</span>}
+      {ticks.map((tick) => <span key={tick.date} className={styles.month} data-kind={tick.kind} style={{ left: tick.x }}>{tick.kind === 'week' ? Number(tick.date.slice(8, 10)) : words.monthName(tick.date)}</span>)}
+      {scale.todayX >= 0 && <span className={styles.todayWord} style={{ left: scale.todayX }}>{tell('axis.today')}</span>}
     </div>
   );
 }

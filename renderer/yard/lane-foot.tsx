@@ -16,8 +16,8 @@ interface LaneFootProps {
 /** At a lane's end: what lies past the span or did not fit, and what nobody knows the history of. */
 export function LaneFoot({ lane, layout, low, opened, onOpen }: LaneFootProps) {
   const { folded, unknown } = layout;
-  const onlyLater = folded.every((mark) => mark.state === 'ahead');
-  const what = tell(onlyLater ? 'lane.later' : 'lane.more', { n: folded.length });
+  const onlyLater = layout.before === 0 && folded.every((mark) => mark.state === 'ahead');
+  const what = tell(onlyLater ? 'lane.later' : layout.before === folded.length ? 'lane.before' : 'lane.more', { n: folded.length });
   const notKnown = tell('lane.unknown', { n: unknown.length });
   return (
     <div className={styles.foot}>

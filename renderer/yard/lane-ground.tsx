@@ -12,7 +12,7 @@ export function LaneGround({ lane, scale }: { readonly lane: Lane; readonly scal
       {monthTicks(scale).map((tick) => (
         <div key={tick.date} className={styles.line} data-kind={tick.kind} style={{ left: tick.x }} />
       ))}
-      <div className={styles.todayLine} style={{ left: scale.todayX }} />
+      {scale.todayX >= 0 && <div className={styles.todayLine} style={{ left: scale.todayX }} />}
     </div>
   );
 }

@@ -12,12 +12,14 @@ import styles from './lanes.module.css';
 interface LaneHeadProps {
   readonly lane: Lane;
   readonly today: LocalDate;
+  /** The letter that opens its field, while the letters are shown. */
+  readonly letter: string | null;
   readonly reading: boolean;
   readonly onReading: (open: boolean) => void;
 }
 
 /** Who the lane belongs to, and what its odometer says; a press or the key R turns that into a field for a reading. */
-export function LaneHead({ lane, today, reading, onReading }: LaneHeadProps) {
+export function LaneHead({ lane, today, letter, reading, onReading }: LaneHeadProps) {
   const words = useWords();
   const odometer = odometerWords(lane.odometer);
   const described = [lane.description, lane.year].filter((part) => part !== null).join(', ');
@@ -26,7 +28,7 @@ export function LaneHead({ lane, today, reading, onReading }: LaneHeadProps) {
       <div className={styles.who}>
         <h2 className={styles.name}><Link href={`/car/${lane.id}`}>{lane.name}</Link></h2>
         {described !== '' && <p className={styles.described}>{described}</p>}
-        <LaneReading lane={lane} open={reading} onOpen={onReading} />
+        <LaneReading lane={lane} letter={letter} open={reading} onOpen={onReading} />
       </div>
       <div className={styles.gone}>
         <p className={styles.odometer}>{odometer ?? tell('odometer.never')}</p>

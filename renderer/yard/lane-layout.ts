@@ -22,8 +22,10 @@ export interface PlacedMark {
 export interface LaneLayout {
   /** From left to right, as the arrow keys go. */
   readonly placed: readonly PlacedMark[];
-  /** What lies past the span, or found no room. */
+  /** What lies past what is seen of the calendar, or found no room. */
   readonly folded: readonly YardMark[];
+  /** Of these, what lies before the paper. */
+  readonly before: number;
   /** What has no date: its history is not known. */
   readonly unknown: readonly YardMark[];
   readonly rows: number;
@@ -55,19 +57,28 @@ export function layLane(marks: readonly YardMark[], scale: TimeScale, room: Lane
     return shape === undefined ? [] : [{ ...shape, ...label }];
   });
   const out = new Set(folded);
+  const unplaced = known.filter((mark) => !shapes.has(mark.id) || out.has(mark.id));
   return {
     placed: placed.sort((a, b) => a.left - b.left || a.row - b.row),
-    folded: known.filter((mark) => !shapes.has(mark.id) || out.has(mark.id)),
+    folded: unplaced,
+    before: unplaced.filter((mark) => isBefore(mark, scale)).length,
     // A follow-up that nobody can place is told in the list: it has no history to be asked for.
     unknown: marks.filter((mark) => mark.state === 'unknown' && mark.kind !== 'follow-up'),
     rows,
   };
 }
 
+/** Whether a mark lies left of the paper. */
+function isBefore(mark: YardMark, scale: TimeScale): boolean {
+  if (mark.shape === 'flag') return scale.todayX < 0;
+  return mark.to !== null && scale.x(mark.to) < LEAST_WIDTH;
+}
+
 type Shaped = Pick<PlacedMark, 'mark' | 'left' | 'right' | 'fromX' | 'likelyX' | 'toX'>;
 
 /** A mark's shape on the paper; null where no part of it is on it. */
 function shapeOn(mark: YardMark, scale: TimeScale): Shaped | null {
+  if (mark.shape === 'flag' && scale.todayX < 0) return null;
   if (mark.shape === 'flag') return shape(mark, scale, { fromX: scale.todayX - FLAG_REACH, likelyX: scale.todayX, toX: scale.todayX });
   if (mark.from === null) return null;
   const x = (date: LocalDate | null) => (date === null ? scale.width + BEYOND : scale.x(date));

@@ -13,12 +13,13 @@ import styles from './lane-reading.module.css';
 
 interface LaneReadingProps {
   readonly lane: Lane;
+  readonly letter: string | null;
   readonly open: boolean;
   readonly onOpen: (open: boolean) => void;
 }
 
-/** A reading typed straight into a lane: R, the figures, Enter. One that is set aside is asked about on the spot. */
-export function LaneReading({ lane, open, onOpen }: LaneReadingProps) {
+/** A reading typed straight into a lane: R in the lane, or R and the lane's letter from anywhere in the yard, then the figures and Enter. One that is set aside is asked about on the spot. */
+export function LaneReading({ lane, letter, open, onOpen }: LaneReadingProps) {
   const words = useWords();
   const button = useRef<HTMLButtonElement>(null);
   const [typed, setTyped] = useState('');
@@ -48,7 +49,8 @@ export function LaneReading({ lane, open, onOpen }: LaneReadingProps) {
 
   if (!open) {
     return (
-      <button ref={button} type="button" className={styles.button} aria-label={tell('lane.reading-for', { car: lane.name })} onClick={() => onOpen(true)}>
+      <button ref={button} type="button" className={styles.button} aria-label={letter === null ? tell('lane.reading-for', { car: lane.name }) : tell('lane.reading-letter', { letter: letter.toUpperCase(), car: lane.name })} onClick={() => onOpen(true)}>
+        {letter !== null && <><kbd className={styles.letter}>{letter.toUpperCase()}</kbd> </>}
         {tell('lane.reading')}
       </button>
     );

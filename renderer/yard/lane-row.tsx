@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import { tell } from '../ui/words/tell.ts';
 import { LaneFoot } from './lane-foot.tsx';
@@ -12,6 +11,7 @@ import type { LaneWithMarks } from './lane-with-marks.ts';
 import { laneWithPosts, type PlacedPost } from './post-layout.ts';
 import type { TimeScale } from './time-scale.ts';
 import type { PostDrag } from './use-post-drag.ts';
+import type { LaneReadings } from './use-lane-readings.ts';
 import type { MarkNoteControl } from './use-mark-note.ts';
 import styles from './lanes.module.css';
 
@@ -24,28 +24,21 @@ interface LaneRowProps extends LaneWithMarks {
   readonly note: MarkNoteControl;
   readonly posts: readonly PlacedPost[];
   readonly drag: PostDrag;
+  readonly readings: LaneReadings;
 }
 
 /** Rows and marks of a lane that is opened: all of them. */
 const ALL = { rows: 60, marks: 400 };
 
 /** A car's lane: who it is and what its odometer says, its marks on the calendar, and what did not fit. */
-export function LaneRow({ lane, marks, scale, size, opened, onOpen, measure, note, posts, drag }: LaneRowProps) {
-  const [reading, setReading] = useState(false);
+export function LaneRow({ lane, marks, scale, size, opened, onOpen, measure, note, posts, drag, readings }: LaneRowProps) {
   const closed = { rows: size.rows, marks: size.kind === 'low' ? 1 : ALL.marks };
   const layout = layLane(marks, scale, opened ? ALL : closed, measure);
   const { height, above } = laneWithPosts(posts, lane.id, layout, opened ? openHeight(layout.rows, size) : size.height);
 
-  const onKeyDown = (event: React.KeyboardEvent) => {
-    const elsewhere = event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey;
-    if (elsewhere || event.key.toLowerCase() !== 'r') return;
-    event.preventDefault();
-    setReading(true);
-  };
-
   return (
-    <li data-lane={lane.id} className={styles.lane} data-size={opened ? 'tall' : size.kind} onKeyDown={onKeyDown}>
-      <LaneHead lane={lane} today={scale.today} reading={reading} onReading={setReading} />
+    <li data-lane={lane.id} className={styles.lane} data-size={opened ? 'tall' : size.kind}>
+      <LaneHead lane={lane} today={scale.today} letter={readings.letterOf(lane.id)} reading={readings.open === lane.id} onReading={(open) => readings.setOpen(open ? lane.id : null)} />
       <div className={styles.time} style={{ height }}>
         <LaneGround lane={lane} scale={scale} />
         <LanePosts car={lane.id} posts={posts} layout={layout} height={height} above={above} drag={drag} />

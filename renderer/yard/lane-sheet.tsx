@@ -1,5 +1,5 @@
 import { useElementSize } from '@mantine/hooks';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { useTextWidth } from '../ui/text-width.ts';
 import { tell } from '../ui/words/tell.ts';
@@ -12,49 +12,58 @@ import { Legend } from './legend.tsx';
 import { MarkNote } from './mark-note.tsx';
 import { PostBand } from './post-band.tsx';
 import { layPosts } from './post-layout.ts';
-import { pixelsADay, SPANS, timeScale, type Span } from './time-scale.ts';
+import { SightButtons } from './sight-buttons.tsx';
+import { timeScale } from './time-scale.ts';
 import { useMarkNote } from './use-mark-note.ts';
+import { useFocusInLanes } from './use-focus-in-lanes.ts';
+import type { LaneReadings } from './use-lane-readings.ts';
 import { usePostDrag } from './use-post-drag.ts';
 import type { PostControl } from './use-posts.tsx';
+import type { SightControl } from './use-sight.ts';
+import { useSightWheel } from './use-sight-wheel.ts';
 import styles from './lanes.module.css';
 
 interface LaneSheetProps {
   readonly today: LocalDate;
   readonly lanes: readonly LaneWithMarks[];
-  readonly span: Span;
+  readonly control: SightControl;
   /** Every lane is opened. */
   readonly unfolded: boolean;
-  readonly onSpan: (span: Span) => void;
+  readonly readings: LaneReadings;
   readonly posts: PostControl;
 }
 
 const LABEL_FONT = "600 13px 'Source Sans 3'";
 
 /** One sheet of paper: a lane for each car under one calendar. */
-export function LaneSheet({ today, lanes, span, unfolded, onSpan, posts }: LaneSheetProps) {
+export function LaneSheet({ today, lanes, control, unfolded, readings, posts }: LaneSheetProps) {
   const { ref, width } = useElementSize();
   const measure = useTextWidth(LABEL_FONT);
   const note = useMarkNote();
   const [opened, setOpened] = useState<string | null>(null);
-  const scale = timeScale(today, span, width);
+  const scale = timeScale(today, control.sight, width);
   const size = laneSize(lanes.length);
   const postLayout = layPosts(posts.posts, scale, measure);
-  const drag = usePostDrag({ today, pixelsADay: pixelsADay(scale), onDrag: posts.drag });
+  const sheet = useRef<HTMLElement>(null);
+  const axis = useRef<HTMLDivElement>(null);
+  useSightWheel(sheet, { axis, control, pixelsADay: scale.pixelsADay });
+  useFocusInLanes(sheet, `${control.sight.span} ${control.sight.shift}`, note.hide);
+  const drag = usePostDrag({ today, pixelsADay: scale.pixelsADay, onDrag: posts.drag });
 
   const onKeyDown = (event: React.KeyboardEvent<HTMLElement>) => {
-    if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey || event.shiftKey) return;
     if (event.key === 'Escape') note.hide();
-    const step = event.key === '+' || event.key === '=' ? 1 : event.key === '-' ? -1 : 0;
-    const next = SPANS[SPANS.indexOf(span) + step];
-    if (step !== 0 && next !== undefined) onSpan(next);
     if (moveAmongMarks(event.key, event.target as HTMLElement)) event.preventDefault();
   };
 
   return (
-    <section className={styles.sheet} aria-label={tell('yard.lanes')} onKeyDown={onKeyDown}>
+    <section ref={sheet} className={styles.sheet} aria-label={tell('yard.lanes')} onKeyDown={onKeyDown}>
       <div className={styles.axisRow}>
-        <div ref={ref} className={styles.axisPlace}>
-          {width > 0 && <CalendarAxis scale={scale} />}
+        <SightButtons today={today} control={control} />
+        <div ref={axis} className={styles.axisLine} title={tell('axis.wheel')}>
+          <div ref={ref} className={styles.axisPlace}>
+            {width > 0 && <CalendarAxis scale={scale} />}
+          </div>
         </div>
       </div>
       <ol className={styles.lanes}>
@@ -70,6 +79,7 @@ export function LaneSheet({ today, lanes, span, unfolded, onSpan, posts }: LaneS
             note={note}
             posts={postLayout.placed}
             drag={drag}
+            readings={readings}
           />
         ))}
         {posts.posts.length > 0 && <PostBand layout={postLayout} scale={scale} drag={drag} onOpen={posts.open} onKey={posts.key} />}

@@ -20,7 +20,7 @@ interface PostBandProps {
 /** The band below the lanes: each post's label, with its day, place and number of tasks. One stop for the Tab key, arrow keys within. */
 export function PostBand({ layout, scale, drag, onOpen, onKey }: PostBandProps) {
   const [current, setCurrent] = useState<string | null>(null);
-  const { placed, later, rows } = layout;
+  const { placed, before, later, rows } = layout;
   const hint = useId();
   const list = useFocusKept(placed);
   const stop = placed.find((one) => one.post.session.id === current) ?? placed[0];
@@ -31,7 +31,7 @@ export function PostBand({ layout, scale, drag, onOpen, onKey }: PostBandProps) 
         <p id={hint} className={styles.bandHint}>{tell('posts.hint')}</p>
       </div>
       <div className={styles.bandTime} style={{ minHeight: rows * LABEL_ROW + 14 }}>
-        <div className={styles.bandToday} style={{ left: scale.todayX }} aria-hidden="true" />
+        {scale.todayX >= 0 && <div className={styles.bandToday} style={{ left: scale.todayX }} aria-hidden="true" />}
         {placed.map(({ post, x, row }) => (
           <div key={post.session.id} aria-hidden="true" className={styles.stem} data-kept={post.kept} data-lifted={post.lifted} style={{ left: x - POST_WIDTH / 2, width: POST_WIDTH, height: row * LABEL_ROW + 9 }} />
         ))}
@@ -43,7 +43,7 @@ export function PostBand({ layout, scale, drag, onOpen, onKey }: PostBandProps) 
           ))}
         </ul>
       </div>
-      <div className={styles.bandFoot}>{later.length > 0 && <Link href="/sessions">{tell('posts.past', { n: later.length })}</Link>}</div>
+      <div className={styles.bandFoot}>{before.length > 0 && <Link href="/sessions">{tell('posts.before', { n: before.length })}</Link>}{later.length > 0 && <Link href="/sessions">{tell('posts.past', { n: later.length })}</Link>}</div>
     </li>
   );
 }

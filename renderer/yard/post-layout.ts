@@ -28,6 +28,8 @@ export interface PlacedPost {
 export interface PostLayout {
   /** From left to right, as the arrow keys go. */
   readonly placed: readonly PlacedPost[];
+  /** What lies before the paper, while one looks further ahead. */
+  readonly before: readonly YardPost[];
   /** What lies past the paper. */
   readonly later: readonly YardPost[];
   readonly rows: number;
@@ -35,7 +37,10 @@ export interface PostLayout {
 
 /** Lays the posts, by day, on the paper: none upon another, each label right of its post where there is room. */
 export function layPosts(posts: readonly YardPost[], scale: TimeScale, measure: (text: string) => number): PostLayout {
-  const on = posts.filter((one) => scale.x(one.day) <= scale.width - POST_WIDTH / 2);
+  const later = posts.filter((one) => scale.x(one.day) > scale.width - POST_WIDTH / 2);
+  // What is passed stands at the edge as long as today is on the paper.
+  const before = scale.todayX < 0 ? posts.filter((one) => scale.x(one.day) < POST_WIDTH / 2) : [];
+  const on = posts.filter((one) => !later.includes(one) && !before.includes(one));
   const stood = spread(on.map((post) => ({ post, x: Math.max(POST_WIDTH / 2, scale.x(post.day)) })));
   const labelled = stood.map(({ post, x }) => {
     const labelWidth = Math.min(scale.width, Math.ceil(measure(post.label) + measure(post.rest)) + LABEL_EDGES);
@@ -47,7 +52,7 @@ export function layPosts(posts: readonly YardPost[], scale: TimeScale, measure: 
     taken[row] = [...(taken[row] ?? []), { from: one.labelLeft, to: one.labelLeft + one.labelWidth }];
     return { ...one, row };
   });
-  return { placed: placed.sort((a, b) => a.x - b.x), later: posts.filter((one) => !on.includes(one)), rows: taken.length };
+  return { placed: placed.sort((a, b) => a.x - b.x), before, later, rows: taken.length };
 }
 
 /** From the right, so that a post goes down beside the labels of later ones and not through them; a label that reaches back over earlier posts goes below theirs. */

@@ -15,8 +15,12 @@ import { LaneSheet } from './lane-sheet.tsx';
 import { MarkTable } from './mark-table.tsx';
 import { marksOfLane } from './marks-of-lane.ts';
 import { SessionTable } from './session-table.tsx';
-import { spanHolding, SPANS, type Span } from './time-scale.ts';
+import { SpanChoice } from './span-choice.tsx';
+import { spanHolding } from './calendar-sight.ts';
+import { useLaneReadings } from './use-lane-readings.ts';
 import { usePosts } from './use-posts.tsx';
+import { useSight } from './use-sight.ts';
+import { useYardKeys } from './use-yard-keys.ts';
 import { WaitingList } from './waiting-list.tsx';
 import styles from './yard.module.css';
 
@@ -35,29 +39,30 @@ type ShowAs = 'lanes' | 'table';
 
 function Yard({ view }: { readonly view: YardView }) {
   const words = useWords();
-  const [span, setSpan] = useState<Span>(12);
+  const control = useSight(view.today);
+  const readings = useLaneReadings(view.lanes.map((lane) => lane.id));
   const [unfolded, setUnfolded] = useState(false);
   const [showAs, setShowAs] = useState<ShowAs>('lanes');
   const sessions = useSessions();
   const standing = sessions.state === 'answered' ? sessions.value : null;
   const posts = usePosts(standing);
+  useYardKeys({ control, readings: { ...readings, key: (key, lane) => readings.key(key, lane) && (setShowAs('lanes'), true) } });
   const lanes = view.lanes.map((lane) => ({ lane, marks: marksOfLane(lane, view.today, words) }));
   return (
     <>
       <p className={styles.today}>{words.longDate(view.today)}</p>
       <p className={styles.sentence}>{aheadSentence(view.ahead)}</p>
-      {standing !== null && <PlanBar view={standing} onPlan={(plan) => plan.sessions.length > 0 && setSpan(spanHolding(view.today, plan.lastDay))} />}
+      {standing !== null && <PlanBar view={standing} onPlan={(plan) => plan.sessions.length > 0 && control.setSpan(spanHolding(view.today, plan.lastDay))} />}
       {sessions.state !== 'asking' && standing === null && <Asked answer={sessions}>{() => null}</Asked>}
       <div className={styles.columns}>
         <div className={styles.main}>
+          <p role="status" className={readings.lettersShown ? styles.letters : 'only-said'}>{readings.lettersShown ? tell('readings.letters') : ''}</p>
           <div className={styles.choices}>
             <SegmentedControl<ShowAs> aria-label={tell('yard.view')} value={showAs} onChange={setShowAs} data={[{ value: 'lanes', label: tell('yard.lanes') }, { value: 'table', label: tell('yard.table') }]} />
             {showAs === 'lanes' && <Button className={styles.unfold ?? ''} variant="subtle" onClick={() => setUnfolded(!unfolded)}>{tell(unfolded ? 'yard.fold-all' : 'yard.unfold-all')}</Button>}
-            {showAs === 'lanes' && (
-              <SegmentedControl aria-label={tell('yard.span')} value={String(span)} onChange={(value) => setSpan(Number(value) as Span)} data={SPANS.map((months) => ({ value: String(months), label: tell(`span.${months}`) }))} />
-            )}
+            {showAs === 'lanes' && <SpanChoice control={control} />}
           </div>
-          {showAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} span={span} onSpan={setSpan} unfolded={unfolded} posts={posts} /> : <MarkTable lanes={lanes} />}
+          {showAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} control={control} unfolded={unfolded} readings={readings} posts={posts} /> : <MarkTable lanes={lanes} />}
           {showAs === 'table' && standing !== null && <SessionTable view={standing} onOpen={posts.open} />}
           {showAs === 'table' && posts.panel}
         </div>

@@ -100,6 +100,7 @@ export const PLAN_SCREEN_WORDS = {
   'posts.hint': 'Press one to open it; drag it, or press M, to move it.',
   'posts.label': '{day}, {place}',
   'posts.rest': ' · {tasks} · {state}',
+  'posts.before': { one: '{n} before', other: '{n} before' },
   'posts.past': { one: '+{n} later', other: '+{n} later' },
   'legend.post': 'session: solid kept, broken proposed',
 } as const;

@@ -133,7 +133,7 @@ describe('a follow-up in the yard', () => {
     const view = household.must('yard.show', {});
     const marks = marksOf(view);
     expect(marks).toMatchObject([{ shape: 'question', state: 'unknown', when: '' }]);
-    expect(layLane(marks, timeScale(view.today, 12, 900), { rows: 4, marks: 9 }, (text) => text.length * 7)).toMatchObject({ placed: [], unknown: [] });
+    expect(layLane(marks, timeScale(view.today, { span: 12, shift: 0 }, 900), { rows: 4, marks: 9 }, (text) => text.length * 7)).toMatchObject({ placed: [], unknown: [] });
     expect(waitingGroups(view.lanes.map((lane) => ({ lane, marks })), view.today).followUps.length).toBe(1);
   });
 });

@@ -11,7 +11,7 @@ const day = (text: string): LocalDate => {
   const date = localDate(text);
   return must(date.ok ? date.value : null, 'date');
 };
-const SCALE = timeScale(day('2026-11-25'), 12, 1000);
+const SCALE = timeScale(day('2026-11-25'), { span: 12, shift: 0 }, 1000);
 const measure = (text: string) => text.length * 7;
 const ROOM = { rows: 4, marks: 100 };
 

@@ -2,14 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { householdWords } from '../../../renderer/ui/household-words.ts';
 import { laneWithPosts, layPosts, POST_FOOT, postSegments } from '../../../renderer/yard/post-layout.ts';
-import { spanHolding, timeScale } from '../../../renderer/yard/time-scale.ts';
+import { spanHolding } from '../../../renderer/yard/calendar-sight.ts';
+import { timeScale } from '../../../renderer/yard/time-scale.ts';
 import { yardPosts, type YardPost } from '../../../renderer/yard/yard-post.ts';
 import type { StandingSession } from '../../../shared-core/views/sessions-view-schema.ts';
 import { addDays } from '../../../shared-core/calendar/local-date.ts';
 import { day } from '../../shared-core/calendar/day.ts';
 
 const TODAY = day('2026-11-25');
-const SCALE = timeScale(TODAY, 3, 1000);
+const SCALE = timeScale(TODAY, { span: 3, shift: 0 }, 1000);
 const measure = (text: string) => text.length * 7;
 
 function session(change: Partial<StandingSession> = {}): StandingSession {
@@ -32,21 +33,21 @@ describe('posts', () => {
   });
 
   test('of neighbouring days are drawn 11 pixels apart, the first where it is', () => {
-    const year = timeScale(TODAY, 36, 1000);
+    const year = timeScale(TODAY, { span: 36, shift: 0 }, 1000);
     const { placed } = layPosts([post('a', '2026-12-05'), post('b', '2026-12-05'), post('c', '2026-12-06')], year, measure);
     const first = year.x(day('2026-12-05'));
     expect(placed.map((one) => one.x)).toEqual([first, first + 11, first + 22]);
   });
 
   test('a label that has no room to the right ends at the edge, and stands below those it reaches back over', () => {
-    const { placed } = layPosts([post('a', '2026-12-05'), post('b', '2027-02-10')], timeScale(TODAY, 3, 420), measure);
+    const { placed } = layPosts([post('a', '2026-12-05'), post('b', '2027-02-10')], timeScale(TODAY, { span: 3, shift: 0 }, 420), measure);
     expect(placed.map((one) => one.row)).toEqual([0, 1]);
     expect((placed[1]?.labelLeft ?? 0) + (placed[1]?.labelWidth ?? 0)).toBe(420);
   });
 
   test('whatever their days: no two labels touch, none leaves the paper, none is forgotten', () => {
     fc.assert(fc.property(fc.array(fc.integer({ min: 0, max: 100 }), { maxLength: 12 }), fc.integer({ min: 200, max: 1400 }), (days, width) => {
-      const scale = timeScale(TODAY, 3, width);
+      const scale = timeScale(TODAY, { span: 3, shift: 0 }, width);
       const posts = days.sort((a, b) => a - b).map((offset, at) => post(String(at), addDays(TODAY, offset)));
       const { placed, later, rows } = layPosts(posts, scale, measure);
       expect(placed.length + later.length).toBe(posts.length);
