@@ -8,6 +8,7 @@ import { packCommand } from './commands/pack.ts';
 import { dueCommand } from './commands/due.ts';
 import { enterCommand } from './commands/enter.ts';
 import { examineCommand } from './commands/examine.ts';
+import { findCommand } from './commands/find.ts';
 import { forecastCommand } from './commands/forecast.ts';
 import { importCommand } from './commands/import.ts';
 import { leaveCommand } from './commands/leave.ts';
@@ -28,6 +29,7 @@ import { wishesCommand } from './commands/wishes.ts';
 /** Every command of the terminal. */
 export const commands: readonly Command[] = [
   dueCommand,
+  findCommand,
   enterCommand,
   planCommand,
   orderCommand,

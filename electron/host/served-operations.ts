@@ -22,6 +22,7 @@ import { keepPrices, previewPriceList } from './serve/price-list.ts';
 import { giveSeal, showSeal } from './serve/give-seal.ts';
 import { openSample } from './serve/open-sample.ts';
 import { standingImports } from './serve/standing-imports.ts';
+import { searchHousehold } from './serve/search-household.ts';
 import { stateHousehold } from './serve/state-household.ts';
 import { takeInHistoryPack } from './serve/take-in-history-pack.ts';
 import { withdrawImport } from './serve/withdraw-import.ts';
@@ -35,6 +36,7 @@ type Servers = {
 /** What serves each operation that only the host can do; a missing one does not compile. */
 export const servedOperations: Servers = {
   'household.state': stateHousehold,
+  'household.search': searchHousehold,
   'sample.open': openSample,
   'sample.leave': leaveSample,
   'paper.keep': keepPaper,

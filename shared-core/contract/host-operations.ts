@@ -19,6 +19,7 @@ import { packCheckSchema } from '../views/pack-check-view.ts';
 import { calendarRequestSchema } from '../views/calendar-schema.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
 import { planRequestSchema, planViewSchema } from '../views/plan-view-schema.ts';
+import { searchRequestSchema, searchViewSchema } from '../views/search-view.ts';
 
 /** The largest paper taken, in bytes. */
 export const LARGEST_PAPER_BYTES = 25_000_000;
@@ -30,6 +31,8 @@ const faultSchema = z.object({ where: z.string(), what: z.string() });
 export const hostOperations = {
   /** Where the program stands: with a household or without, and which folder. */
   'household.state': served('ask', z.strictObject({}), z.object({ household: householdSchema.nullable(), folder: z.string(), sample: z.boolean() })),
+  /** Everything of the household that has all that was typed: in its name, its number, what is told of it, its days and amounts, or the text of its papers. */
+  'household.search': served('ask', searchRequestSchema, searchViewSchema),
   /** Opens the sample household in a folder of its own; the present one stays as it is. */
   'sample.open': served('do', z.strictObject({}), z.object({ household: householdSchema })),
   /** Leaves the sample and deletes its folder. */

@@ -20,6 +20,7 @@ import { PLAN_INSTANCE_WORDS } from './en-plan-instance.ts';
 import { PLAN_WORDS } from './en-plan.ts';
 import { REFUSAL_WORDS } from './en-refusals.ts';
 import { REMINDER_WORDS } from './en-reminder.ts';
+import { SEARCH_WORDS } from './en-search.ts';
 import { SET_WORDS } from './en-sets.ts';
 import { SHEET_WORDS } from './en-sheet.ts';
 import { SHELF_WORDS } from './en-shelf.ts';
@@ -45,6 +46,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...IMPORT_WORDS,
   ...INTAKE_WORDS,
   ...LEDGER_WORDS,
+  ...SEARCH_WORDS,
   ...ORDER_WORDS,
   ...PAPER_WORDS,
   ...PARTS_WORDS,
