@@ -2,12 +2,14 @@ import { fileURLToPath } from 'node:url';
 import { app, dialog, protocol, screen, session, type BrowserWindow } from 'electron';
 import { operationNames } from '../shared-core/contract/contract.ts';
 import { sayRefusal } from '../shared-core/result/words/say.ts';
+import { spokenLocale } from '../shared-core/result/words/speaking.ts';
 import { ownFolder } from './cli/command-host.ts';
 import { composeHost, type ComposedHost } from './host/compose-host.ts';
 import { sweepHandedFolders } from './host/handed-folders.ts';
 import { paperFinder } from './host/find-paper.ts';
 import { realWorld } from './host/real-world.ts';
 import { serveContract } from './host/serve-contract.ts';
+import { speakAsHousehold } from './host/speak-as-household.ts';
 import { tellReminders } from './host/tell-reminders.ts';
 import { pageFiles } from './loopback/page-files.ts';
 import { faultEnds, hearFaults } from './shell/end-on-fault.ts';
@@ -23,7 +25,7 @@ import { relaunchFor } from './shell/relaunch.ts';
 import { remindDaily } from './shell/remind-daily.ts';
 import { askedAtStart, hearSecondStart } from './shell/second-start.ts';
 import { PRIVILEGED_SCHEME, servePage } from './shell/serve-page.ts';
-import { licencesPlace, setMenu } from './shell/set-menu.ts';
+import { licencesPlace, setMenu, type ProgramMenu } from './shell/set-menu.ts';
 import { noteChildren, tellPageFaults } from './shell/tell-page-faults.ts';
 import { placeInView } from './shell/window-place.ts';
 import { windowWords } from './shell/window-words.ts';
@@ -76,13 +78,27 @@ function furnish(window: BrowserWindow, host: ComposedHost, { quit, stay }: Quit
   keepPlace(window, placeFile(app.getPath('userData')), noteFault);
   tellPageFaults(window, { quit: () => quit(), stay, note: noteLine });
   const goTo = (folder: string) => quit(() => relaunchFor(app, folder));
-  setMenu({
+  const menu: ProgramMenu = {
     app,
     window,
     folder: () => host.context.household().folder,
     openOther: () => void openOtherHousehold({ window, home: host.context.home, world, goTo }).catch(noteFault),
     quit: () => quit(),
     licencesFile: licencesPlace(app),
+  };
+  keepMenuSpoken(menu, host);
+}
+
+/** The menu in the household's words, and anew when those change. */
+function keepMenuSpoken(menu: ProgramMenu, host: ComposedHost): void {
+  speakAsHousehold(host.context.household().facts);
+  let spoken = spokenLocale();
+  setMenu(menu);
+  host.onPush(() => {
+    speakAsHousehold(host.context.household().facts);
+    if (spoken === spokenLocale()) return;
+    spoken = spokenLocale();
+    setMenu(menu);
   });
 }
 

@@ -14,6 +14,7 @@ import { runChange } from './run-change.ts';
 import { sampleFolder, sampleIsOpen } from './sample-folder.ts';
 import { keepPapers, type KeptPaper } from './serve/keep-paper.ts';
 import { servedOperations } from './served-operations.ts';
+import { speakAsHousehold } from './speak-as-household.ts';
 import { watchOtherWriters } from './watch-other-writers.ts';
 
 type AnyOperation = Ask | Do | HostServed;
@@ -99,9 +100,12 @@ async function inPlace<Value>(context: HostContext, name: string, changes: boole
   try {
     const there = returnToPlace(context);
     if (!there.ok && name !== 'sample.leave') return there;
+    speakAsHousehold(context.household().facts);
     const reply = await work();
     if (!reply.ok) return reply;
     const stillThere = changes ? returnToPlace(context) : ok(null);
+    // Another household may be open now, or the same one with another locale.
+    if (changes) speakAsHousehold(context.household().facts);
     return stillThere.ok ? reply : stillThere;
   } catch (error) {
     return failedOn(context, name, error);

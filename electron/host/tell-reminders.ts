@@ -3,6 +3,7 @@ import { say } from '../../shared-core/result/words/say.ts';
 import { remindersOf, type Reminder } from '../../shared-core/views/reminders-view.ts';
 import { noteTold, untold, wasToldOn } from '../store/told-table.ts';
 import { momentOf, type HostContext } from './host-context.ts';
+import { speakAsHousehold } from './speak-as-household.ts';
 
 /** What is shown on the desktop. */
 export interface Told {
@@ -20,6 +21,7 @@ export function tellReminders(context: HostContext): Told | null {
   const { store, facts } = context.household();
   const household = facts.get(households, HOUSEHOLD_ID);
   if (household === null || context.isSample()) return null;
+  speakAsHousehold(facts);
   const moment = momentOf(context.world);
   return store
     .transaction((): Told | null => {

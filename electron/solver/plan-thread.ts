@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { SolveOptions, SolveProgress } from '../../shared-core/integer-program/solver.ts';
+import { spokenLocale } from '../../shared-core/result/words/speaking.ts';
 import type { Result } from '../../shared-core/result/result.ts';
 import type { PlanAnswer } from '../../shared-core/sessions/plan-answer.ts';
 import type { PlanInstance } from '../../shared-core/sessions/plan-instance.ts';
@@ -7,6 +8,8 @@ import type { PlanInstance } from '../../shared-core/sessions/plan-instance.ts';
 /** What a plan's thread is started with; the flag is 1 once a stop was asked for. */
 export interface PlanTask {
   readonly instance: PlanInstance;
+  /** The locale in which it speaks: a thread has words of its own. */
+  readonly locale: string;
   readonly asked: Int32Array<SharedArrayBuffer>;
 }
 
@@ -25,7 +28,7 @@ export type PlanReply =
 export async function solvePlanInThread(instance: PlanInstance, { stop, onProgress }: Pick<SolveOptions, 'stop' | 'onProgress'> = {}): Promise<Result<PlanAnswer>> {
   const asked = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
   if (stop?.stopped === true) Atomics.store(asked, 0, 1);
-  const workerData: PlanTask = { instance, asked };
+  const workerData: PlanTask = { instance, locale: spokenLocale(), asked };
   const worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { workerData });
   const forget = stop?.onStop(() => {
     Atomics.store(asked, 0, 1);

@@ -1,12 +1,13 @@
 import { Button, NativeSelect, TextInput } from '@mantine/core';
 import { useState } from 'react';
+import { speakAs } from '../../shared-core/result/words/speaking.ts';
 import { change } from '../ui/change.ts';
 import { bindText } from '../ui/form/bind.ts';
 import { EntryForm } from '../ui/form/entry-form.tsx';
 import { FieldRow } from '../ui/form/fields.tsx';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { useEntry } from '../ui/form/use-entry.ts';
-import { hemisphereChoices, unitChoices } from '../ui/household-choices.ts';
+import { hemisphereChoices, localeChoices, unitChoices } from '../ui/household-choices.ts';
 import { focusHeading } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
 import styles from './first-start.module.css';
@@ -15,13 +16,15 @@ import { queries } from './queries.ts';
 
 /** What one meets in a folder without a household: an invented one to look at, or an empty one of one's own. */
 export function FirstStart({ folder }: { readonly folder: string }) {
+  const [locale, setLocale] = useState(localeHere);
+  speakAs(locale);
   return (
     <main className={styles.start}>
       <h1>{tell('start.title')}</h1>
       <p className={styles.lead}>{tell('start.lead')}</p>
       <div className={styles.ways}>
         <SampleWay />
-        <OwnWay />
+        <OwnWay onLocale={setLocale} />
       </div>
       <p className={styles.kept}>{tell('start.kept', { folder })}</p>
     </main>
@@ -49,7 +52,7 @@ function SampleWay() {
   );
 }
 
-const START = { name: '', currency: 'GBP', unit: 'mi', hemisphere: 'north' };
+const START = { name: '', currency: 'GBP', unit: 'mi', hemisphere: 'north', locale: 'en-GB' };
 type Start = typeof START;
 
 /** Shows the household that is there now, with the focus on the heading of its first screen. */
@@ -64,10 +67,10 @@ function guessed(): Start {
   const miles = region === 'GB' || region === 'US';
   const south = ['AU', 'NZ', 'ZA', 'AR', 'CL', 'UY'].includes(region);
   const currency = region === 'US' ? 'USD' : region === 'AU' ? 'AUD' : region === 'NZ' ? 'NZD' : region === 'GB' || region === '' ? 'GBP' : 'EUR';
-  return { ...START, currency, unit: miles ? 'mi' : 'km', hemisphere: south ? 'south' : 'north' };
+  return { ...START, currency, unit: miles ? 'mi' : 'km', hemisphere: south ? 'south' : 'north', locale: localeHere() };
 }
 
-function OwnWay() {
+function OwnWay({ onLocale }: { readonly onLocale: (locale: string) => void }) {
   const entry = useEntry({
     key: 'household.start',
     start: guessed(),
@@ -77,7 +80,7 @@ function OwnWay() {
         currency: draft.currency.trim().toUpperCase(),
         unit: draft.unit as 'km' | 'mi',
         hemisphere: draft.hemisphere as 'north' | 'south' | 'none',
-        locale: localeHere(),
+        locale: draft.locale,
       }),
     onDone: () => void goIn(),
   });
@@ -92,12 +95,21 @@ function OwnWay() {
           <NativeSelect {...bindText(entry, 'unit')} label={tell('household.unit')} description={tell('household.unit-what')} data={unitChoices()} />
         </FieldRow>
         <NativeSelect {...bindText(entry, 'hemisphere')} label={tell('household.hemisphere')} description={tell('household.hemisphere-what')} data={hemisphereChoices()} />
+        <NativeSelect
+          {...bindText(entry, 'locale')}
+          label={tell('household.locale')}
+          data={localeChoices(entry.draft.locale)}
+          onChange={({ currentTarget: { value } }) => {
+            entry.set({ locale: value });
+            onLocale(value);
+          }}
+        />
       </EntryForm>
     </section>
   );
 }
 
-/** Words are English so far; of the English ways of writing dates, that of the browser. */
+/** Of the English ways of speaking and of writing dates, that of the browser. */
 function localeHere(): string {
   return /^en-[A-Z]{2}$/.test(navigator.language) ? navigator.language : 'en-GB';
 }

@@ -1,3 +1,4 @@
+import { dateWriter } from '../../shared-core/result/words/write-date.ts';
 import { tell } from './words/tell.ts';
 
 /** A choice in a list. */
@@ -19,9 +20,8 @@ export function hemisphereChoices(): Choice[] {
   return (['north', 'south', 'none'] as const).map((value) => ({ value, label: tell(`hemisphere.${value}`) }));
 }
 
-/** The English ways of writing dates and numbers. */
+/** The English ways of speaking and of writing dates and numbers, and the one that is chosen now. */
 export function localeChoices(now: string): Choice[] {
   const offered = ['en-GB', 'en-US', 'en-AU', 'en-CA', 'en-IE', 'en-NZ', 'en-ZA'];
-  const sample = Date.UTC(2026, 10, 25);
-  return [...new Set([...offered, now])].map((locale) => ({ value: locale, label: `${locale}: ${new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(sample)}` }));
+  return [...new Set([...offered, now])].map((locale) => ({ value: locale, label: `${locale}: ${dateWriter(locale)('2026-11-25')}` }));
 }

@@ -1,5 +1,6 @@
 import { amountText, minorDigits } from '../../shared-core/units/money.ts';
 import { sayNumber } from '../../shared-core/result/words/say.ts';
+import { partsWriter } from '../../shared-core/result/words/write-date.ts';
 import { nameOrder, type NameOrder } from './name-order.ts';
 import { tell } from './words/tell.ts';
 
@@ -13,6 +14,8 @@ export interface HouseholdWords {
   nearDate(date: string, today: string): string;
   /** 'Wednesday, 25 November 2026' */
   longDate(date: string): string;
+  /** 'Wed' */
+  weekday(date: string): string;
   /** 'Nov 2026' */
   month(date: string): string;
   /** 'Nov' */
@@ -58,16 +61,12 @@ export function householdWords(locale: string, currency: string): HouseholdWords
 }
 
 function dateFormats(locale: string) {
-  const made = (options: Intl.DateTimeFormatOptions) => {
-    const format = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', ...options });
-    // British English shortens September to four letters, alone among months; in columns of dates it would stand out.
-    return (date: string) => format.format(Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8, 10)))).replace(/\bSept\b/, 'Sep');
-  };
   return {
-    date: made({ day: 'numeric', month: 'short', year: 'numeric' }),
-    dayMonth: made({ day: 'numeric', month: 'short' }),
-    longDate: made({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }),
-    month: made({ month: 'short', year: 'numeric' }),
-    monthName: made({ month: 'short' }),
+    date: partsWriter(locale, { day: 'numeric', month: 'short', year: 'numeric' }),
+    dayMonth: partsWriter(locale, { day: 'numeric', month: 'short' }),
+    longDate: partsWriter(locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }),
+    weekday: partsWriter(locale, { weekday: 'short' }),
+    month: partsWriter(locale, { month: 'short', year: 'numeric' }),
+    monthName: partsWriter(locale, { month: 'short' }),
   };
 }

@@ -1,5 +1,6 @@
-import { createContext, useContext, useMemo, type ReactNode } from 'react';
+import { createContext, useContext, useEffect, useMemo, type ReactNode } from 'react';
 import { must } from '../../shared-core/result/assert.ts';
+import { speakAs } from '../../shared-core/result/words/speaking.ts';
 import type { ReplyOf } from '../../shared-core/contract/contract.ts';
 import { householdWords, type HouseholdWords } from './household-words.ts';
 
@@ -14,6 +15,9 @@ const Here = createContext<HouseholdHere | null>(null);
 
 /** Gives every screen the household that is open, and its ways of writing. */
 export function HouseholdProvider({ household, children }: { readonly household: Household; readonly children: ReactNode }) {
+  // Before anything within is drawn: what is told there is told as this household speaks.
+  speakAs(household.locale);
+  useEffect(() => void (document.documentElement.lang = household.locale), [household.locale]);
   const here = useMemo(() => ({ household, words: householdWords(household.locale, household.currency) }), [household]);
   return <Here value={here}>{children}</Here>;
 }

@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { carSchema } from '../fleet/car.ts';
 import { findCar, sameName } from '../fleet/find-car.ts';
+import { HOUSEHOLD_ID, households } from '../fleet/household.ts';
 import type { Facts } from '../journal/facts.ts';
 import { ask } from '../journal/operation.ts';
 import { ok } from '../result/result.ts';
+import { proseFor } from '../result/words/american-prose.ts';
 import { nearNames } from './near-names.ts';
 import { historySchema, serviceItems, serviceItemSchema } from './service-item.ts';
 import { STARTING_SETS, startingSetKeySchema, suggestedSet, type SetItem } from './starting-set.ts';
@@ -48,7 +50,8 @@ export const showStartingSets = ask({
     if (car?.ok === false) return car;
     const names = car === null ? [] : namesOn(facts, car.value.id);
     const known = car?.value ?? (request as NewCar);
-    const sets = STARTING_SETS.map((set) => ({ ...set, items: offeredOf(set.items, names) }));
+    const locale = facts.get(households, HOUSEHOLD_ID)?.locale ?? '';
+    const sets = proseFor(locale, STARTING_SETS).map((set) => ({ ...set, items: offeredOf(set.items, names) }));
     return ok({ suggested: suggestedSet(known), history: suggestedHistory(known, moment.today), sets });
   },
 });

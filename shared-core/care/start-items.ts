@@ -11,6 +11,7 @@ import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { parseRequest } from '../result/parse-request.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { proseFor } from '../result/words/american-prose.ts';
 import type { DistanceUnit } from '../units/distance.ts';
 import type { Limit } from './limit.ts';
 import { limitTarget } from './limit-target.ts';
@@ -60,7 +61,7 @@ export const startItems = change({
     if (!household.ok) return household;
     const key = request.set ?? suggestedSet(car.value);
     if (key === null) return refuse('set-not-known', { car: car.value.name }, ['set']);
-    const set = startingSet(key);
+    const set = proseFor(household.value.locale, startingSet(key));
     const sound = checkKeys(set, request);
     return sound.ok ? startFrom(facts, car.value, household.value, set, request, moment) : sound;
   },

@@ -9,10 +9,10 @@ import type { CarUse } from '../fleet/car-usage.ts';
 import type { KnownDistance } from '../fleet/known-distance.ts';
 import { dueDates, FORESEEABLE_DAYS } from '../fleet/odometer-forecast.ts';
 import type { Message } from '../result/result.ts';
+import { sayMonth } from '../result/words/say.ts';
 import { toKilometres } from '../units/distance.ts';
 import type { ItemCare } from './car-care.ts';
 import { unitSign } from './wear-words.ts';
-import { sayMonth } from './say-window.ts';
 
 /**
  * How something is known of an item: a paper proves it; the keeper recorded it when it was done; someone says so; nobody

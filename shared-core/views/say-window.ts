@@ -1,9 +1,8 @@
 import { addMonths } from '../calendar/add-months.ts';
 import { addDays, asDate, daysBetween, fromDayNumber, monthOf, yearOf, type LocalDate } from '../calendar/local-date.ts';
 import type { DueWindow } from '../care/due-window.ts';
-import { sayDate, sayNumber } from '../result/words/say.ts';
+import { sayDate, sayMonth, sayNumber } from '../result/words/say.ts';
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
 const KNOWN_MONDAY = fromDayNumber(4);
 const WEEK_WIDTH_DAYS = 60;
 
@@ -55,11 +54,6 @@ export function sayLateBy(lateBy: LateByShown): string {
 
 function counted(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? '' : 's'}`;
-}
-
-/** A month in full. @example sayMonth('2027-08-02') //=> 'August 2027' */
-export function sayMonth(date: LocalDate): string {
-  return `${MONTHS[Number(date.slice(5, 7)) - 1] ?? ''} ${date.slice(0, 4)}`;
 }
 
 /** The Monday of the week that holds a date; 1970-01-05 was one. */

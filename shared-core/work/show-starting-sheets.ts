@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { serviceItems } from '../care/service-item.ts';
 import { findCar } from '../fleet/find-car.ts';
+import { HOUSEHOLD_ID, households } from '../fleet/household.ts';
 import { ask } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse } from '../result/result.ts';
+import { proseFor } from '../result/words/american-prose.ts';
 import { hazardSchema, inOrder } from './hazard.ts';
 import { newStepSchema } from './sheet-step.ts';
 import { fitsCar, sheetFor, STARTING_SHEETS } from './starting-sheet.ts';
@@ -36,7 +38,7 @@ export const showStartingSheets = ask({
     const power = car === null ? 'other' : car.value.power;
     return ok({
       suggested: item === null ? null : (sheetFor(item.name, { power })?.key ?? null),
-      sheets: STARTING_SHEETS.map(({ power: _power, ...sheet }) => ({
+      sheets: proseFor(facts.get(households, HOUSEHOLD_ID)?.locale ?? '', STARTING_SHEETS).map(({ power: _power, ...sheet }) => ({
         ...sheet, steps: [...sheet.steps], fits: fitsCar({ ...sheet, power: _power }, { power }),
         hazards: [...inOrder([...sheet.hazards, ...sheet.steps.flatMap((step) => step.hazards)])],
       })),

@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { serviceItems } from '../care/service-item.ts';
 import { findCar } from '../fleet/find-car.ts';
+import { HOUSEHOLD_ID, households } from '../fleet/household.ts';
 import { change } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { refuse } from '../result/result.ts';
+import { proseFor } from '../result/words/american-prose.ts';
 import { fitSteps } from './fit-steps.ts';
 import { numberedStepsOf } from './numbered-steps.ts';
 import { sheetReplySchema, writeSheet } from './set-sheet.ts';
@@ -24,8 +26,9 @@ export const startSheet = change({
     if (item === null) return refuse('unknown-item', { item: request.item }, ['item']);
     const car = findCar(facts, item.car);
     if (!car.ok) return car;
-    const from = startingSheet(request.from);
-    if (from === null) return refuse('unknown-starting-sheet', { sheet: request.from }, ['from']);
+    const sheet = startingSheet(request.from);
+    if (sheet === null) return refuse('unknown-starting-sheet', { sheet: request.from }, ['from']);
+    const from = proseFor(facts.get(households, HOUSEHOLD_ID)?.locale ?? '', sheet);
     if (!fitsCar(from, car.value)) return refuse('sheet-not-for-car', { sheet: from.name, car: car.value.name }, ['from']);
     const standing = facts.get(taskSheets, item.id);
     if (standing !== null && !request.replace) return refuse('sheet-stands', { item: item.name }, ['item']);

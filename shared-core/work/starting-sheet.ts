@@ -5,6 +5,7 @@ import { sameName } from '../fleet/find-car.ts';
 import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
+import { americanText } from '../result/words/american.ts';
 import { newStepSchema, type NewStep } from './sheet-step.ts';
 import body from './starting-sheets/body.json' with { type: 'json' };
 import brakes from './starting-sheets/brakes.json' with { type: 'json' };
@@ -48,6 +49,9 @@ export type StartingSheet = z.infer<typeof startingSheetSchema>;
 /** Every starting sheet, in the order in which they are offered. Common practice, no source. */
 export const STARTING_SHEETS: readonly StartingSheet[] = z.array(startingSheetSchema).parse([...engine, ...diesel, ...underneath, ...brakes, ...wheels, ...body, ...electrical, ...olderCars, ...licensed, ...camper]);
 
+/** What the items of a sheet may be called: a household that changes its locale keeps the names it has, and the cautions go by them. */
+const NAMES: ReadonlyMap<string, readonly string[]> = new Map(STARTING_SHEETS.map((sheet) => [sheet.key, [...sheet.items, ...sheet.items.map(americanText)]]));
+
 /** The starting sheet of a key, or null. */
 export function startingSheet(key: string): StartingSheet | null {
   return STARTING_SHEETS.find((sheet) => sheet.key === key) ?? null;
@@ -58,9 +62,10 @@ export function fitsCar(sheet: StartingSheet, car: Pick<Car, 'power'>): boolean 
   return sheet.power === null || car.power === 'other' || sheet.power.includes(car.power);
 }
 
-/** The sheet whose items are called so, among those that fit the car; the very name before one that only has the same words. Null where none is. */
+/** The sheet whose items are called so, in British or American, among those that fit the car; the very name before one that only has the same words. Null where none is. */
 export function sheetFor(itemName: string, car: Pick<Car, 'power'>): StartingSheet | null {
   const fitting = STARTING_SHEETS.filter((sheet) => fitsCar(sheet, car));
   const key = itemKey(itemName);
-  return fitting.find((sheet) => sheet.items.some((name) => sameName(name, itemName))) ?? fitting.find((sheet) => sheet.items.some((name) => itemKey(name) === key)) ?? null;
+  const called = (sheet: StartingSheet) => NAMES.get(sheet.key) ?? [];
+  return fitting.find((sheet) => called(sheet).some((name) => sameName(name, itemName))) ?? fitting.find((sheet) => called(sheet).some((name) => itemKey(name) === key)) ?? null;
 }

@@ -1,4 +1,6 @@
 import { localDate, type LocalDate } from '../../../shared-core/calendar/local-date.ts';
+import { isMadeUp } from '../../../shared-core/result/words/made-up.ts';
+import { tell } from '../words/tell.ts';
 
 type Part = 'day' | 'month' | 'year';
 
@@ -7,14 +9,14 @@ const EXAMPLE = Date.UTC(2026, 10, 25);
 
 /** The order in which a locale writes day, month and year. @example dateOrder('en-US') //=> ['month', 'day', 'year'] */
 export function dateOrder(locale: string): readonly Part[] {
+  if (isMadeUp(locale)) return ['year', 'month', 'day'];
   const parts = new Intl.DateTimeFormat(locale, { day: '2-digit', month: '2-digit', year: 'numeric', timeZone: 'UTC' }).formatToParts(EXAMPLE);
   return parts.map((part) => part.type).filter((type): type is Part => type === 'day' || type === 'month' || type === 'year');
 }
 
 /** How a date may be typed, by a locale's order. @example datePattern('en-GB') //=> 'dd/mm/yyyy' */
 export function datePattern(locale: string): string {
-  const letters = { day: 'dd', month: 'mm', year: 'yyyy' };
-  return dateOrder(locale).map((part) => letters[part]).join('/');
+  return dateOrder(locale).map((part) => tell(`date-letters.${part}`)).join('/');
 }
 
 /**

@@ -6,8 +6,7 @@ import { tell } from '../words/tell.ts';
 
 /** A day with its weekday, and the year where it is not this one. @example sessionDay('2026-11-28', '2026-11-25', words) //=> 'Sat 28 Nov' */
 export function sessionDay(day: string, today: string, words: HouseholdWords): string {
-  const weekday = new Intl.DateTimeFormat(words.locale, { weekday: 'short', timeZone: 'UTC' }).format(Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))));
-  return `${weekday} ${words.nearDate(day, today)}`;
+  return `${words.weekday(day)} ${words.nearDate(day, today)}`;
 }
 
 type Named = Pick<SessionView, 'day' | 'placeName'>;

@@ -1,5 +1,8 @@
 /** Words of the forms. */
 export const FORM_WORDS = {
+  'date-letters.day': 'dd',
+  'date-letters.month': 'mm',
+  'date-letters.year': 'yyyy',
   'car-form.add': 'Add the car',
   'car-form.added': '{car} is in the yard.',
   'car-form.changed': '{car} is changed.',

@@ -39,5 +39,5 @@ export const SETTINGS_WORDS = {
   'hemisphere.north': 'in the middle of the year (north)',
   'hemisphere.south': 'at the turn of the year (south)',
   'hemisphere.none': 'not to be counted with',
-  'household.locale': 'Dates and numbers as in',
+  'household.locale': 'Words, dates and numbers as in',
 } as const;

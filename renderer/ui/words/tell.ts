@@ -1,4 +1,7 @@
+import { fillPlaces, formFor, type Phrase } from '../../../shared-core/result/words/phrase.ts';
+import { phrasesOf } from '../../../shared-core/result/words/phrases-of.ts';
 import { sayNumber } from '../../../shared-core/result/words/say.ts';
+import { spokenLocale } from '../../../shared-core/result/words/speaking.ts';
 import { APP_WORDS } from './app-words.ts';
 import { BOOKING_SCREEN_WORDS } from './booking-words.ts';
 import { CARD_WORDS } from './card-words.ts';
@@ -33,9 +36,8 @@ import { SHEET_EDITOR_WORDS } from './sheet-editor-words.ts';
 import { WEAR_WORDS } from './wear-words.ts';
 import { YARD_WORDS } from './yard-words.ts';
 
-type Phrase = string | { readonly one: string; readonly other: string };
-
-const WORDS = {
+/** What the screens say, British, by key. */
+export const SCREEN_WORDS = {
   ...APP_WORDS,
   ...BOOKING_SCREEN_WORDS,
   ...CARD_WORDS,
@@ -72,29 +74,25 @@ const WORDS = {
 };
 
 /** The name of something the screens say. */
-export type WordKey = keyof typeof WORDS;
+export type WordKey = keyof typeof SCREEN_WORDS;
 export type WordValues = Readonly<Record<string, string | number>>;
 
-const PLURAL = new Intl.PluralRules('en');
+const IN_LOCALE = phrasesOf(SCREEN_WORDS);
 
 /**
- * What the screens say under a key, filled with values; a value `n` chooses between one and more.
+ * What the screens say under a key in the locale that is spoken, filled with values; a value `n` chooses between one and more.
  *
  * @example tell('late.months', { n: 12 }) //=> '12 months late'
  */
 export function tell(key: WordKey, values: WordValues = {}): string {
-  const phrase: Phrase = WORDS[key];
-  return fill(typeof phrase === 'string' ? phrase : PLURAL.select(Number(values['n'])) === 'one' ? phrase.one : phrase.other, values);
+  const phrase: Phrase = IN_LOCALE(spokenLocale())[key] ?? SCREEN_WORDS[key];
+  return fillPlaces(formFor(phrase, values['n']), (name) => {
+    const value = values[name] ?? '';
+    return typeof value === 'number' ? sayNumber(value) : value;
+  });
 }
 
 /** Whether there is something to say under a key that is made of parts. */
 export function isWordKey(key: string): key is WordKey {
-  return Object.hasOwn(WORDS, key);
-}
-
-function fill(text: string, values: WordValues): string {
-  return text.replace(/\{(\w+)\}/g, (_whole, name: string) => {
-    const value = values[name] ?? '';
-    return typeof value === 'number' ? sayNumber(value) : value;
-  });
+  return Object.hasOwn(SCREEN_WORDS, key);
 }

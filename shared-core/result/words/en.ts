@@ -28,9 +28,10 @@ import { SHELL_WORDS } from './en-shell.ts';
 import { USAGE_REFUSALS, USAGE_WORDS } from './en-usage.ts';
 import { WEAR_REFUSALS, WEAR_WORDS } from './en-wear.ts';
 import { WINDOW_WORDS } from './en-window.ts';
+import type { Phrases } from './phrase.ts';
 
-/** English sentences by key. `{name}` is filled with the message's value of that name. */
-export const EN: Readonly<Record<string, string>> = {
+/** British sentences by key. `{name}` is filled with the message's value of that name. */
+export const EN: Phrases = {
   ...REMINDER_WORDS,
   ...ALLOWANCE_WORDS,
   ...BOOKING_WORDS,

@@ -1,18 +1,23 @@
 import type { Message, Refusal } from '../result.ts';
 import { EN } from './en.ts';
+import { fillPlaces, formFor, type Phrase } from './phrase.ts';
+import { phrasesOf } from './phrases-of.ts';
+import { spokenLocale } from './speaking.ts';
+import { dateWriter, partsWriter } from './write-date.ts';
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 const DATE = /^\d{4}-\d{2}-\d{2}$/;
+const WORDS = phrasesOf(EN);
 
 /**
- * The sentence of a message. A value that is a date is written out, a number gets thin groups; a key without words is our bug.
+ * The sentence of a message, in the locale that is spoken. A value that is a date is written out, a number gets thin groups, the value `n`
+ * chooses the form of what is counted; a key without words is our bug.
  *
  * @example say({ key: 'reason-printed-date', values: { date: '2026-12-26' } }) //=> 'The date printed on it is 26 Dec 2026.'
  */
 export function say(message: Message): string {
-  const sentence = wordsOf(message.key);
-  if (sentence === undefined) throw new Error(`Bug: no words for '${message.key}'`);
-  return sentence.replace(/\{(\w+)\}/g, (_whole, name: string) => sayValue(message.values[name] ?? null));
+  const phrase = wordsOf(message.key);
+  if (phrase === undefined) throw new Error(`Bug: no words for '${message.key}'`);
+  return fillPlaces(formFor(phrase, message.values['n']), (name) => sayValue(message.values[name] ?? null));
 }
 
 /** The sentence of a refusal. @example sayRefusal({ code: 'unknown-car', values: { car: 'x' } }) */
@@ -26,13 +31,32 @@ export function hasWords(key: string): boolean {
 }
 
 /** Only what stands in the list itself: every object answers to 'constructor'. */
-function wordsOf(key: string): string | undefined {
-  return Object.hasOwn(EN, key) ? EN[key] : undefined;
+function wordsOf(key: string): Phrase | undefined {
+  return Object.hasOwn(EN, key) ? WORDS(spokenLocale())[key] : undefined;
 }
+
+/** Makes something once for each locale that is spoken, and no more. */
+function byLocale<Made>(make: (locale: string) => Made): () => Made {
+  const made = new Map<string, Made>();
+  return () => {
+    const locale = spokenLocale();
+    const one = made.get(locale) ?? make(locale);
+    made.set(locale, one);
+    return one;
+  };
+}
+
+const writer = byLocale(dateWriter);
+const monthWriter = byLocale((locale) => partsWriter(locale, { month: 'long', year: 'numeric' }));
 
 /** A date as people write it. @example sayDate('2026-11-25') //=> '25 Nov 2026' */
 export function sayDate(date: string): string {
-  return `${Number(date.slice(8, 10))} ${MONTHS[Number(date.slice(5, 7)) - 1] ?? ''} ${date.slice(0, 4)}`;
+  return writer()(date);
+}
+
+/** The month of a date in full. @example sayMonth('2027-08-02') //=> 'August 2027' */
+export function sayMonth(date: string): string {
+  return monthWriter()(date);
 }
 
 /** An instant of the journal as people read it, in UTC, the only zone that the journal knows. @example sayMoment('2026-11-25T23:30:12.000Z') //=> '25 Nov 2026, 23:30 UTC' */

@@ -4,13 +4,15 @@ import type { CountedFrom } from '../../../../shared-core/care/limit-target.ts';
 import type { DueState, Limb } from '../../../../shared-core/care/due-window.ts';
 import type { ReadingDoubt } from '../../../../shared-core/fleet/reading-judgement.ts';
 import { EN } from '../../../../shared-core/result/words/en.ts';
+import { formsOf } from '../../../../shared-core/result/words/phrase.ts';
 import { hasWords } from '../../../../shared-core/result/words/say.ts';
 import { specifications } from '../../../../shared-core/parts/specification.ts';
 import { suppliers } from '../../../../shared-core/parts/supplier.ts';
 import { parts } from '../../../../shared-core/parts/part.ts';
 import { keyBeginningsInSources, messagesInSources, refusalsInSources, type SaidInSource } from './said-in-sources.ts';
 
-const placesOf = (key: string) => [...(EN[key] ?? '').matchAll(/\{(\w+)\}/g)].map((match) => match[1] ?? '');
+const formsBy = (key: string) => formsOf(EN[key] ?? '');
+const placesOf = (key: string) => [...formsBy(key).join(' ').matchAll(/\{(\w+)\}/g)].map((match) => match[1] ?? '');
 const wordless = (all: readonly SaidInSource[]) => all.filter((one) => !hasWords(one.key)).map((one) => `${one.at} ${one.key}`);
 /** Places of a sentence that nobody fills where it is said. */
 const unfilled = (all: readonly SaidInSource[]) =>
@@ -72,12 +74,12 @@ describe('what is said', () => {
 
 describe('the sentences', () => {
   test('are whole: no place is left open or misspelt, no blank stands at an end', () => {
-    const odd = Object.entries(EN).filter(([, text]) => text !== text.trim() || / {2}/.test(text) || /\{\W|\w\}\w*\{|\{\}/.test(text) || text.split('{').length !== text.split('}').length);
+    const odd = Object.entries(EN).flatMap(([key, phrase]) => formsOf(phrase).map((text) => [key, text] as const)).filter(([, text]) => text !== text.trim() || / {2}/.test(text) || /\{\W|\w\}\w*\{|\{\}/.test(text) || text.split('{').length !== text.split('}').length);
     expect(odd).toEqual([]);
   });
 
   test('of refusals end as sentences do', () => {
     const keys = new Set(refusalsInSources().map((one) => one.key));
-    expect([...keys].filter((key) => !/[.?}]$/.test(EN[key] ?? '.'))).toEqual([]);
+    expect([...keys].filter((key) => formsBy(key).some((form) => !/[.?}]$/.test(form || '.')))).toEqual([]);
   });
 });
