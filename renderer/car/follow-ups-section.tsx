@@ -6,6 +6,7 @@ import { shapeOfFollowUp } from '../ui/marks/follow-up-shape.ts';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { PutOffButton } from '../ui/put-off-button.tsx';
 import { Section } from '../ui/section.tsx';
+import { placeOf, useSought } from '../ui/sought.ts';
 import { dropFollowUp, tickFollowUp } from '../ui/tick-follow-up.ts';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
@@ -20,15 +21,17 @@ interface FollowUpsSectionProps {
 /** What is to be looked at again after a work, each ticked with one press; what is ticked is folded away. */
 export function FollowUpsSection({ view, open }: FollowUpsSectionProps) {
   const words = useWords();
-  const [all, setAll] = useState(false);
+  const [pressed, setAll] = useState(false);
+  const sought = useSought();
   const { due: { followUps }, followUpsDone: done } = view;
+  const all = pressed || done.some((one) => sought === `follow-up-${one.id}`);
   return (
     <Section title={tell('follow-ups.title')} add={{ label: tell('follow-ups.add'), onAdd: () => open({ kind: 'follow-up' }) }}>
       {followUps.length + done.length === 0 && <p className={sectionStyles.soft}>{tell('follow-ups.none')}</p>}
       <ul className={sectionStyles.list}>
         {followUps.map((one) => <FollowUpRow key={one.followUp.id} one={one} today={view.today} unit={view.car.unit} />)}
         {all && done.map(({ id, text, doneOn, note }) => (
-          <li key={id} className={styles.row}>
+          <li key={id} {...placeOf('follow-up', id)} className={styles.row}>
             <MarkGlyph shape="eye" filled={false} tone="plain" />
             <div className={styles.rowWords}>
               {text}

@@ -6,6 +6,7 @@ import { useWords } from '../ui/household.tsx';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { shapeOfRecall } from '../ui/marks/mark-shape.ts';
 import { Section } from '../ui/section.tsx';
+import { useSought } from '../ui/sought.ts';
 import { tell } from '../ui/words/tell.ts';
 import type { OpenSheet } from './car-sheet.ts';
 import sectionStyles from '../ui/section.module.css';
@@ -20,8 +21,10 @@ type RecallView = CarView['recalls'][number];
 
 /** What the maker calls the car back for: what is still to be done stands first, what is done is folded away. */
 export function RecallsSection({ view, open }: RecallsSectionProps) {
-  const [all, setAll] = useState(false);
+  const [pressed, setAll] = useState(false);
+  const sought = useSought();
   const done = view.recalls.filter((one) => one.state === 'done');
+  const all = pressed || done.some((one) => sought === `recall-${one.recall.id}`);
   const shown = view.recalls.filter((one) => all || one.state !== 'done');
   return (
     <Section title={tell('recalls.title')} add={{ label: tell('recalls.add'), onAdd: () => open({ kind: 'recall', recall: null }) }}>

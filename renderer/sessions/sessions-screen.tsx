@@ -45,7 +45,7 @@ function Sessions({ view }: { readonly view: SessionsView }) {
     <>
       <PlanBar view={view} />
       {view.sessions.map((session) => (
-        <Section key={session.id} title={headingOf(session, view.today, words)}>
+        <Section key={session.id} place={['session', session.id]} title={headingOf(session, view.today, words)}>
           <SessionBody session={session} today={view.today} onMove={lift} onDone={focusHeading} />
         </Section>
       ))}

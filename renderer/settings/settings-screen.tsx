@@ -1,6 +1,7 @@
 import { LookSection } from './look-section.tsx';
 import { HouseholdSection } from './household-section.tsx';
 import { DataSection } from './data-section.tsx';
+import { KeysSection } from './keys-section.tsx';
 import { PlanningSection } from './planning-section.tsx';
 import { ScreenTitle } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
@@ -19,6 +20,7 @@ export function SettingsScreen({ folder, sample }: SettingsScreenProps) {
       <HouseholdSection />
       <PlanningSection />
       <LookSection />
+      <KeysSection />
       <DataSection folder={folder} sample={sample} />
     </div>
   );

@@ -1,11 +1,14 @@
 import { Button } from '@mantine/core';
 import { useId, type ReactNode } from 'react';
 import styles from './section.module.css';
+import { placeOf } from './sought.ts';
 
 interface SectionProps {
   readonly title: string;
   /** Names the heading, so that it can be gone to. */
   readonly id?: string;
+  /** Makes the whole sheet a place that an address can name: its kind and id. */
+  readonly place?: readonly [kind: string, id: string];
   /** What there is to know before one reads on. */
   readonly hint?: string;
   readonly add?: { readonly label: string; readonly onAdd: () => void };
@@ -15,11 +18,11 @@ interface SectionProps {
 }
 
 /** One sheet of a screen: its heading, the way to add to it, and what stands in it. */
-export function Section({ title, id, hint, add, more, children }: SectionProps) {
+export function Section({ title, id, place, hint, add, more, children }: SectionProps) {
   const own = useId();
   const named = id ?? own;
   return (
-    <section className={styles.section} aria-labelledby={named}>
+    <section {...(place === undefined ? {} : placeOf(...place))} className={styles.section} aria-labelledby={named}>
       <div className={styles.head}>
         <h2 id={named} {...(id === undefined ? {} : { tabIndex: -1 })}>{title}</h2>
         {(more !== undefined || add !== undefined) && (

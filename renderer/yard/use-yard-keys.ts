@@ -1,4 +1,5 @@
 import { useEffect, useEffectEvent } from 'react';
+import { loneKeysOn } from '../ui/keys/lone-keys.ts';
 import type { LaneReadings } from './use-lane-readings.ts';
 import type { SightControl } from './use-sight.ts';
 
@@ -11,7 +12,7 @@ interface YardKeys {
 export function useYardKeys({ control, readings }: YardKeys): void {
   const onKey = useEffectEvent((event: KeyboardEvent) => {
     const at = event.target instanceof HTMLElement ? event.target : document.body;
-    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || isElsewhere(at)) return;
+    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || isElsewhere(at) || (event.key.length === 1 && !loneKeysOn())) return;
     const lane = at.closest<HTMLElement>('[data-lane]')?.dataset['lane'] ?? '';
     if (readings.key(event.key, lane === '' ? null : lane) || takes(event, control, at)) event.preventDefault();
   });

@@ -1,13 +1,15 @@
+import { isOnce } from '../care/limit.ts';
 import { obligations } from '../care/obligation.ts';
 import { recalls } from '../care/recall.ts';
 import { renewals } from '../care/renewal.ts';
-import { serviceItems } from '../care/service-item.ts';
+import { serviceItems, type ServiceItem } from '../care/service-item.ts';
 import { cardFigures } from '../fleet/card-figure.ts';
 import { cars, type Car } from '../fleet/car.ts';
 import { departures } from '../fleet/departure.ts';
 import { knownFigure } from '../fleet/known-figures.ts';
 import { readings } from '../fleet/reading.ts';
 import type { Facts } from '../journal/facts.ts';
+import { wishes } from '../ledger/wish.ts';
 import { specifications } from '../parts/specification.ts';
 import { observations } from '../records/observation.ts';
 import { workRecords } from '../records/work-record.ts';
@@ -36,13 +38,20 @@ function carThing(facts: Facts, car: Car): SearchThing {
 }
 
 function itemThings(facts: Facts): readonly SearchThing[] {
-  return facts.all(serviceItems).map((item) => ({
-    kind: 'item', id: item.id, name: item.name, car: item.car, date: null, href: `/car/${item.car}#item-${item.id}`,
+  const planned = new Set(facts.all(wishes).map((wish) => wish.item));
+  // What a wish is planned by is found as the wish.
+  return facts.all(serviceItems).filter((item) => !planned.has(item.id)).map((item) => ({
+    kind: 'item', id: item.id, name: item.name, car: item.car, date: null, href: isListed(item) ? `/car/${item.car}#item-${item.id}` : `/car/${item.car}/sheet/${item.id}`,
     fields: [
       ...textField('name', 'name', item.name), ...textField('needs', 'detail', ...item.needs.map((need) => facts.get(specifications, need.specification)?.name)), ...textField('access', 'detail', ...item.access),
       ...textField('measured', 'detail', item.measure?.name), ...textField('source', 'note', item.source), ...dayField('printed-date', item.printedDate), ...amountField('garage-price', item.garagePrice),
     ],
   }));
+}
+
+/** What is done once, and has no limit, stands in no window: it has its job sheet alone. */
+function isListed({ interval, printedDate, measure }: ServiceItem): boolean {
+  return !isOnce(interval) || printedDate !== null || measure !== null;
 }
 
 function dutyThings(facts: Facts): readonly SearchThing[] {

@@ -28,7 +28,7 @@ export function QuoteCard({ view, onChange, onRecords }: QuoteCardProps) {
   const held = records.filter((one) => one.held);
   const against = expected ? tell(records.length > 0 ? 'held-quote.expected-records' : 'held-quote.expected') : tell('held-quote.against', { records: held.map((one) => `${one.title}, ${words.date(one.date)}`).join('; ') });
   return (
-    <Section title={title} hint={`${until}${against}`}>
+    <Section title={title} place={['quote', quote.id]} hint={`${until}${against}`}>
       <p><strong>{inOwnMoney(view.said.text, words)}</strong></p>
       <div className={sectionStyles.tableFrame} tabIndex={0} role="group" aria-label={title}>
         <Table aria-label={title}>

@@ -27,7 +27,7 @@ export function WishCard({ view, place, onMove, onChange, onAside }: WishCardPro
   const title = tell('wishes.title', { n: place.at + 1, wish: wish.name, car: carName });
   const whole = cost === null || cost.likelyMinor <= 0 ? 0 : Math.min(100, Math.round((100 * savedMinor) / cost.likelyMinor));
   return (
-    <Section title={title} {...(wish.note === '' ? {} : { hint: wish.note })}>
+    <Section title={title} place={['wish', wish.id]} {...(wish.note === '' ? {} : { hint: wish.note })}>
       {cost !== null && (cost.likelyMinor > 0 || cost.unpriced.length === 0 || cost.ownMinutes !== null || spentMinor > 0) && (
         <p>
           {(cost.likelyMinor > 0 || cost.unpriced.length === 0) && <strong>{words.money(cost.likelyMinor)}</strong>} {[

@@ -10,6 +10,7 @@ import sectionStyles from '../../ui/section.module.css';
 import { SideSheet } from '../../ui/side-sheet.tsx';
 import { SmallButton } from '../../ui/small-button.tsx';
 import { useAsk } from '../../ui/use-ask.ts';
+import { placeOf } from '../../ui/sought.ts';
 import { tell } from '../../ui/words/tell.ts';
 import styles from '../ledger.module.css';
 import { AsideForm } from './aside-form.tsx';
@@ -74,7 +75,7 @@ function OverRow({ view }: { readonly view: WishView }) {
   const { wish, carName, state, fulfilledOn, spentMinor } = view;
   const when = state === 'fulfilled' ? tell('wishes.fulfilled', { date: fulfilledOn === null ? '' : words.date(fulfilledOn), sum: words.money(spentMinor) }) : tell('wishes.let-go-on', { date: wish.letGoOn === null ? '' : words.date(wish.letGoOn) });
   return (
-    <li className={styles.row}>
+    <li {...placeOf('wish', wish.id)} className={styles.row}>
       <div className={styles.head}>
         <span><strong>{wish.name}</strong> <span className={sectionStyles.small}>{carName}. {when}</span></span>
         {state === 'let-go' && (

@@ -3,6 +3,7 @@ import type { PartsView } from '../../../shared-core/views/parts-view-schema.ts'
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { placeOf, useSought } from '../../ui/sought.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import { doChange } from '../../ui/do-change.ts';
@@ -27,6 +28,7 @@ const FIRST = 10;
 /** The offers by part, with the day their price was seen: old prices are marked, those withdrawn are folded away. */
 export function OffersSection({ view, open, has }: OffersSectionProps) {
   const { byName } = useWords();
+  const sought = useSought();
   const found = view.offers.filter((one) => has(one.partName, one.supplierName, one.offer.number)).sort((a, b) => byName(a.partName, b.partName) || a.paidMinor / a.offer.quantity - b.paidMinor / b.offer.quantity);
   const standing = found.filter((one) => one.offer.withdrawnOn === null);
   const withdrawn = found.filter((one) => one.offer.withdrawnOn !== null);
@@ -34,7 +36,7 @@ export function OffersSection({ view, open, has }: OffersSectionProps) {
   return (
     <Section title={tell('offers.title')} {...(ready ? { add: { label: tell('offers.add'), onAdd: () => open({ kind: 'offer', offer: null, part: null }) } } : {})}>
       {standing.length === 0 ? <p className={sectionStyles.soft}>{tell(!ready ? 'offers.first' : view.offers.length === 0 ? 'offers.none' : 'offers.none-found')}</p> : (
-        <ShownMore items={standing} first={FIRST}>
+        <ShownMore items={standing} first={FIRST} placeOf={({ offer }) => `offer-${offer.id}`}>
           {(shown) => (
             <PartsTable label={tell('offers.title')} columns={[{ name: tell('line.part') }, { name: tell('offers.supplier') }, { name: tell('offers.pack') }, { name: tell('line.price'), number: true }, { name: tell('offers.seen') }]}>
               {shown.map((one) => <OfferRow key={one.offer.id} one={one} view={view} open={open} />)}
@@ -43,11 +45,11 @@ export function OffersSection({ view, open, has }: OffersSectionProps) {
         </ShownMore>
       )}
       {withdrawn.length > 0 && (
-        <details className={styles.fold}>
+        <details className={styles.fold} open={withdrawn.some((one) => sought === `offer-${one.offer.id}`)}>
           <summary>{tell('offers.withdrawn', { n: withdrawn.length })}</summary>
           <ul className={sectionStyles.list}>
             {withdrawn.map((one) => (
-              <li key={one.offer.id} className={styles.row}>
+              <li key={one.offer.id} {...placeOf('offer', one.offer.id)} className={styles.row}>
                 <div className={styles.head}><span>{offerName(one)}</span><SmallButton of={offerName(one)} onPress={() => open({ kind: 'seen', offer: one.offer.id })}>{tell('offers.see')}</SmallButton></div>
               </li>
             ))}
@@ -77,7 +79,7 @@ function OfferRow({ one, view, open }: { readonly one: Offer; readonly view: Par
     ...(offer.depositMinor === 0 ? [] : [tell('line.deposit', { amount: words.money(offer.depositMinor) })]),
   ];
   return (
-    <Table.Tr>
+    <Table.Tr {...placeOf('offer', offer.id)}>
       <Table.Td className={styles.name}>{one.partName}{about.length > 0 && <div className={sectionStyles.small}>{about.join(' · ')}</div>}</Table.Td>
       <Table.Td className={styles.words}>{one.supplierName}</Table.Td>
       <Table.Td className={sectionStyles.date}>{amountWords(offer.quantity, one.unit)}</Table.Td>

@@ -2,6 +2,7 @@ import type { PartsView } from '../../../shared-core/views/parts-view-schema.ts'
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { placeOf } from '../../ui/sought.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
@@ -36,11 +37,11 @@ export function PartsSection({ view, open, has }: PartsSectionProps) {
   return (
     <Section title={tell('parts-list.title')} add={{ label: tell('parts-list.add'), onAdd: () => open({ kind: 'part', part: null, meets: null }) }}>
       {found.length === 0 ? <p className={sectionStyles.soft}>{tell(view.parts.length === 0 ? 'parts-list.none' : 'parts-list.none-found')}</p> : (
-        <ShownMore items={found} first={FIRST}>
+        <ShownMore items={found} first={FIRST} placeOf={({ part }) => `part-${part.id}`}>
           {(shown) => (
             <ul className={sectionStyles.list}>
               {shown.map((one) => (
-                <li key={one.part.id} className={styles.row}>
+                <li key={one.part.id} {...placeOf('part', one.part.id)} className={styles.row}>
                   <div className={styles.head}>
                     <span><strong>{one.part.name}</strong> <span className={sectionStyles.small}>{about(one).join(' · ')}</span></span>
                     <span className={styles.rowActions}>

@@ -2,6 +2,7 @@ import type { PartsView, SpecificationView } from '../../../shared-core/views/pa
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { placeOf } from '../../ui/sought.ts';
 import { isWordKey, tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
@@ -26,7 +27,7 @@ export function SpecificationsSection({ view, open, has }: SpecificationsSection
   return (
     <Section title={tell('specifications.title')} hint={tell('specifications.hint')} add={{ label: tell('specifications.add'), onAdd: () => open({ kind: 'specification', specification: null }) }}>
       {found.length === 0 ? <p className={sectionStyles.soft}>{tell(view.specifications.length === 0 ? 'specifications.none' : 'specifications.none-found')}</p> : (
-        <ShownMore items={found} first={FIRST}>{(shown) => <ul className={sectionStyles.list}>{shown.map((one) => <SpecificationRow key={one.specification.id} one={one} open={open} />)}</ul>}</ShownMore>
+        <ShownMore items={found} first={FIRST} placeOf={({ specification }) => `specification-${specification.id}`}>{(shown) => <ul className={sectionStyles.list}>{shown.map((one) => <SpecificationRow key={one.specification.id} one={one} open={open} />)}</ul>}</ShownMore>
       )}
     </Section>
   );
@@ -39,7 +40,7 @@ function SpecificationRow({ one, open }: { readonly one: SpecificationView; read
   const cars = [...new Set(askedBy.map((ask) => ask.carName))].sort(byName);
   const preferred = [...metBy].sort((a, b) => (a.preferred ?? metBy.length) - (b.preferred ?? metBy.length));
   return (
-    <li className={styles.row}>
+    <li {...placeOf('specification', specification.id)} className={styles.row}>
       <div className={styles.head}>
         <strong>{name}</strong>
         <span className={styles.rowActions}>

@@ -2,6 +2,7 @@ import type { PartsView } from '../../../shared-core/views/parts-view-schema.ts'
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { placeOf } from '../../ui/sought.ts';
 import { tell } from '../../ui/words/tell.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
 import { SmallButton } from '../../ui/small-button.tsx';
@@ -27,7 +28,7 @@ export function SuppliersSection({ view, open }: SuppliersSectionProps) {
       {view.suppliers.length === 0 && <p className={sectionStyles.soft}>{tell('suppliers.none')}</p>}
       <ul className={sectionStyles.list}>
         {[...view.suppliers].sort((a, b) => words.byName(a.name, b.name)).map((one) => (
-          <li key={one.id} className={styles.row}>
+          <li key={one.id} {...placeOf('supplier', one.id)} className={styles.row}>
             <div className={styles.head}>
               <span><strong>{one.name}</strong> <span className={sectionStyles.small}>{about(one).join(' · ')}</span></span>
               <SmallButton of={one.name} onPress={() => open({ kind: 'supplier', supplier: one.id })}>{tell('parts.change')}</SmallButton>

@@ -28,7 +28,7 @@ export function PlacedLeaf({ view, open }: PlacedLeafProps) {
         {view.suppliers.length === 0 ? <p className={sectionStyles.soft}>{tell('placed.no-supplier')}</p> : <Button variant="default" onClick={() => open({ kind: 'by-hand' })}>{tell('placed.by-hand')}</Button>}
       </div>
       {coming.map((order) => <PlacedOrder key={order.order.id} order={order} view={view} open={open} />)}
-      <ShownMore items={settled} first={FIRST}>{(shown) => shown.map((order) => <PlacedOrder key={order.order.id} order={order} view={view} open={open} />)}</ShownMore>
+      <ShownMore items={settled} first={FIRST} placeOf={({ order }) => `order-${order.id}`}>{(shown) => shown.map((order) => <PlacedOrder key={order.order.id} order={order} view={view} open={open} />)}</ShownMore>
     </div>
   );
 }

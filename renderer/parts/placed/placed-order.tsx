@@ -35,7 +35,7 @@ export function PlacedOrder({ order, view, open }: PlacedOrderProps) {
   const back = lines.some((one) => one.goodsToReturn > 0 || one.depositsOpen > 0 || one.claimable > 0);
   const button = (key: 'placed.receive' | 'placed.change' | 'placed.back' | 'placed.cancel' | 'order.sheet', onPress: () => void, filled = false) => <Button size="compact-md" variant={filled ? 'filled' : 'default'} aria-label={`${tell(key)}: ${title}`} onClick={onPress}>{tell(key)}</Button>;
   return (
-    <Section title={title}>
+    <Section title={title} place={['order', placed.id]}>
       <p>
         <strong className={LOOK[state] ?? ''}>{tell(`placed.state-${state}`)}</strong>{' · '}
         {[

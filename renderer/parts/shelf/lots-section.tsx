@@ -4,6 +4,7 @@ import type { LotView, PartsView } from '../../../shared-core/views/parts-view-s
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { placeOf, useSought } from '../../ui/sought.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { amountWords } from '../../ui/amount-words.ts';
 import { PartsTable } from '../parts-table.tsx';
@@ -24,6 +25,7 @@ const FIRST = 60;
 /** The lots: of each part the one to be used first at its head; what has expired is marked, what is used up folded away. */
 export function LotsSection({ view, open }: LotsSectionProps) {
   const { byName } = useWords();
+  const sought = useSought();
   const [place, setPlace] = useState('');
   const places = [...new Set(view.shelf.filter((one) => one.left > 0).flatMap((one) => one.lot.where ?? []))].sort(byName);
   const chosen = places.includes(place) ? place : '';
@@ -34,7 +36,7 @@ export function LotsSection({ view, open }: LotsSectionProps) {
     <Section title={tell('shelf.title')} hint={tell('shelf.hint')} more={more} add={{ label: tell('shelf.add'), onAdd: () => open({ kind: 'lot' }) }}>
       {places.length > 1 && <NativeSelect label={tell('lot.where')} value={chosen} onChange={(event) => setPlace(event.currentTarget.value)} data={[{ value: '', label: tell('shelf.all-places') }, ...places]} />}
       {standing.length === 0 ? <p className={sectionStyles.soft}>{tell('shelf.none')}</p> : (
-        <ShownMore items={standing} first={FIRST}>
+        <ShownMore items={standing} first={FIRST} placeOf={({ lot }) => `lot-${lot.id}`}>
           {(shown) => (
             <PartsTable label={tell('shelf.title')} columns={[{ name: tell('line.part') }, { name: tell('shelf.left'), number: true }, { name: tell('shelf.opened') }, { name: tell('shelf.good-until') }, { name: tell('lot.where') }]}>
               {shown.map((one) => <LotRow key={one.lot.id} one={one} view={view} open={open} />)}
@@ -43,7 +45,7 @@ export function LotsSection({ view, open }: LotsSectionProps) {
         </ShownMore>
       )}
       {used.length > 0 && (
-        <details className={styles.fold}>
+        <details className={styles.fold} open={used.some((one) => sought === `lot-${one.lot.id}`)}>
           <summary>{tell('shelf.used-up', { n: used.length })}</summary>
           <ul className={sectionStyles.list}>{used.map((one) => <UsedRow key={one.lot.id} one={one} />)}</ul>
         </details>
@@ -58,7 +60,7 @@ function LotRow({ one, view, open }: { readonly one: LotView; readonly view: Par
   const several = view.shelf.filter((other) => other.lot.part === lot.part && other.useAs !== null).length > 1;
   const of = tell('shelf.lot', { part: one.partName, amount: amountWords(left, one.unit) });
   return (
-    <Table.Tr>
+    <Table.Tr {...placeOf('lot', lot.id)}>
       <Table.Td className={styles.name}>
         {one.partName}
         {useAs === 1 && several && <div className={tones.later}>{tell('shelf.use-first')}</div>}
@@ -85,5 +87,5 @@ function LotRow({ one, view, open }: { readonly one: LotView; readonly view: Par
 
 function UsedRow({ one }: { readonly one: LotView }) {
   const words = useWords();
-  return <li className={styles.row}>{tell('shelf.used-lot', { part: one.partName, amount: amountWords(one.lot.quantity, one.unit), date: words.date(one.lot.receivedOn) })}</li>;
+  return <li {...placeOf('lot', one.lot.id)} className={styles.row}>{tell('shelf.used-lot', { part: one.partName, amount: amountWords(one.lot.quantity, one.unit), date: words.date(one.lot.receivedOn) })}</li>;
 }

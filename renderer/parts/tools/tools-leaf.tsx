@@ -3,6 +3,7 @@ import { Button } from '@mantine/core';
 import { useWords } from '../../ui/household.tsx';
 import sectionStyles from '../../ui/section.module.css';
 import { Section } from '../../ui/section.tsx';
+import { placeOf } from '../../ui/sought.ts';
 import { tell } from '../../ui/words/tell.ts';
 import { doChange } from '../../ui/do-change.ts';
 import type { OpenPartsSheet } from '../parts-sheet.ts';
@@ -57,7 +58,7 @@ function ToolRow({ tool, open }: { readonly tool: Tool; readonly open: OpenParts
     ...(tool.note === '' ? [] : [tool.note]),
   ];
   return (
-    <li className={styles.row}>
+    <li {...placeOf('tool', tool.id)} className={styles.row}>
       <div className={styles.head}>
         <span><strong className={LOOK[tool.state]}>{tool.name}</strong>{tool.overdue && <strong className={tones.late}> {tell('tools.overdue')}</strong>}</span>
         <span className={styles.rowActions}>

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { loneKeysOn } from '../../ui/keys/lone-keys.ts';
 
 interface WorkKeys {
   readonly onTick: () => void;
@@ -18,7 +19,7 @@ export function useWorkKeys(keys: WorkKeys): void {
     const press = (event: KeyboardEvent) => {
       const { held, onTick, onBack, onNext } = now.current;
       const does = { ' ': onTick, ArrowLeft: onBack, ArrowRight: onNext }[event.key];
-      if (does === undefined || held || event.repeat || event.altKey || event.ctrlKey || event.metaKey || isOwn(event.target, event.key)) return;
+      if (does === undefined || (event.key === ' ' && !loneKeysOn()) || held || event.repeat || event.altKey || event.ctrlKey || event.metaKey || isOwn(event.target, event.key)) return;
       event.preventDefault();
       does();
     };

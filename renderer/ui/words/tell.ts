@@ -18,6 +18,7 @@ import { HANDOVER_WORDS } from './handover-words.ts';
 import { IMPORT_SCREEN_WORDS } from './import-words.ts';
 import { INTAKE_LEAF_WORDS } from './intake-words.ts';
 import { JOB_SHEET_WORDS } from './sheet-words.ts';
+import { KEYS_WORDS } from './keys-words.ts';
 import { LEDGER_WORDS } from './ledger-words.ts';
 import { PACK_WORDS } from './pack-words.ts';
 import { PAPERS_WORDS } from './papers-words.ts';
@@ -29,6 +30,7 @@ import { PRICES_WORDS } from './prices-words.ts';
 import { EARLIER_WORDS } from './earlier-words.ts';
 import { RECORD_WORDS } from './record-words.ts';
 import { REDACT_WORDS } from './redact-words.ts';
+import { SEARCH_SCREEN_WORDS } from './search-words.ts';
 import { SERVICES_WORDS } from './services-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
 import { SET_WORDS } from './set-words.ts';
@@ -54,6 +56,7 @@ export const SCREEN_WORDS = {
   ...IMPORT_SCREEN_WORDS,
   ...INTAKE_LEAF_WORDS,
   ...JOB_SHEET_WORDS,
+  ...KEYS_WORDS,
   ...LEDGER_WORDS,
   ...PACK_WORDS,
   ...PAPERS_WORDS,
@@ -65,6 +68,7 @@ export const SCREEN_WORDS = {
   ...RECORD_WORDS,
   ...EARLIER_WORDS,
   ...REDACT_WORDS,
+  ...SEARCH_SCREEN_WORDS,
   ...SERVICES_WORDS,
   ...SETTINGS_WORDS,
   ...SET_WORDS,
