@@ -30,7 +30,7 @@ export function databaseFile(folder: string): string {
 }
 
 /** What a household's folder holds beside its database; the key's name is also that of its draft. */
-const OURS = /^(papers|thumbnails|backups|packs|key(\..+\.draft)?|household\.sqlite(-.+)?)$/;
+const OURS = /^(papers|thumbnails|backups|packs|key(\..+\.draft)?|household\.sqlite(-.+)?|look\.json(\.draft)?)$/;
 
 /** Opens a household's folder, making what is not there yet; only its owner may read it. */
 export function openHouseholdFolder(folder: string): Result<HouseholdFolder> {

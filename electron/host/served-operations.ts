@@ -21,6 +21,7 @@ import { servePlan, serveStop } from './serve/propose-plan.ts';
 import { keepPrices, previewPriceList } from './serve/price-list.ts';
 import { giveSeal, showSeal } from './serve/give-seal.ts';
 import { openSample } from './serve/open-sample.ts';
+import { setLook } from './serve/set-look.ts';
 import { standingImports } from './serve/standing-imports.ts';
 import { searchHousehold } from './serve/search-household.ts';
 import { stateHousehold } from './serve/state-household.ts';
@@ -37,6 +38,7 @@ type Servers = {
 export const servedOperations: Servers = {
   'household.state': stateHousehold,
   'household.search': searchHousehold,
+  'look.set': setLook,
   'sample.open': openSample,
   'sample.leave': leaveSample,
   'paper.keep': keepPaper,

@@ -53,6 +53,17 @@ const OURS = {
   '--mantine-color-default-hover': 'var(--sheet-pressed)',
   '--mantine-color-default-color': 'var(--ink)',
   '--mantine-color-default-border': 'var(--field-edge)',
+  '--mantine-primary-color-filled': 'var(--later)',
+  '--mantine-primary-color-filled-hover': 'var(--later-pressed)',
+  '--mantine-color-tide-filled': 'var(--later)',
+  '--mantine-color-tide-filled-hover': 'var(--later-pressed)',
+  '--mantine-color-tide-light-color': 'var(--later-pressed)',
+  '--mantine-color-tide-light-hover': 'var(--sheet-pressed)',
+  // The edges of fields, and what is behind them.
+  '--mantine-color-gray-4': 'var(--field-edge)',
+  '--mantine-color-dark-4': 'var(--field-edge)',
+  '--mantine-color-white': 'var(--field)',
+  '--mantine-color-dark-6': 'var(--field)',
 };
 
 /** Hands our tokens, which know light from dark themselves, to the library's own variables for both. */

@@ -16,6 +16,7 @@ import { paperUseSchema } from '../views/paper-uses.ts';
 import { givenSealSchema, sealViewSchema } from '../views/seal-view.ts';
 import { recordViewSchema } from '../views/record-view.ts';
 import { packCheckSchema } from '../views/pack-check-view.ts';
+import { lookSchema } from './look.ts';
 import { calendarRequestSchema } from '../views/calendar-schema.ts';
 import { orderRequestSchema, orderViewSchema } from '../views/order-view-schema.ts';
 import { planRequestSchema, planViewSchema } from '../views/plan-view-schema.ts';
@@ -29,10 +30,12 @@ const faultSchema = z.object({ where: z.string(), what: z.string() });
 
 /** What only the host can do, for it needs disk, solver or signer. */
 export const hostOperations = {
-  /** Where the program stands: with a household or without, and which folder. */
-  'household.state': served('ask', z.strictObject({}), z.object({ household: householdSchema.nullable(), folder: z.string(), sample: z.boolean() })),
+  /** Where the program stands: with a household or without, which folder, and how it is to look. */
+  'household.state': served('ask', z.strictObject({}), z.object({ household: householdSchema.nullable(), folder: z.string(), sample: z.boolean(), look: lookSchema })),
   /** Everything of the household that has all that was typed: in its name, its number, what is told of it, its days and amounts, or the text of its papers. */
   'household.search': served('ask', searchRequestSchema, searchViewSchema),
+  /** How the screens are to look from here on, in every window; the sample looks as the household does. */
+  'look.set': served('do', z.strictObject({ look: lookSchema }), z.object({ look: lookSchema })),
   /** Opens the sample household in a folder of its own; the present one stays as it is. */
   'sample.open': served('do', z.strictObject({}), z.object({ household: householdSchema })),
   /** Leaves the sample and deletes its folder. */

@@ -1,0 +1,50 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { chromiumHere } from './launch-chromium.ts';
+import { openSamplePage, type SamplePage } from './sample-page.ts';
+
+/** The look, chosen and followed; each test goes on where the one before it stopped. */
+describe.skipIf(chromiumHere === null)('the look', () => {
+  let sample: SamplePage;
+  let page: Page;
+  beforeAll(async () => {
+    sample = await openSamplePage();
+    page = sample.page;
+  });
+  afterAll(() => sample.close());
+
+  const worn = () => page.evaluate(() => `${document.documentElement.dataset['mantineColorScheme'] ?? ''} ${document.documentElement.dataset['contrast'] ?? ''}`);
+  const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+
+  test('follows the computer: light or dark, with the usual contrast or more', async () => {
+    for (const colorScheme of ['dark', 'light'] as const) {
+      for (const contrast of ['more', 'no-preference'] as const) {
+        await page.emulateMedia({ colorScheme, contrast });
+        await expect.poll(worn).toBe(`${colorScheme} ${contrast === 'more' ? 'more' : 'usual'}`);
+      }
+    }
+    expect(await paper()).toBe('rgb(245, 240, 230)');
+  });
+
+  test('is chosen in Settings by the keyboard, and then no longer asks the computer', async () => {
+    await page.getByRole('navigation').getByRole('link', { name: 'Settings' }).click();
+    await page.getByRole('radio', { name: 'As the computer asks' }).focus();
+    for (const [name, look] of [['Light', 'light usual'], ['Dark', 'dark usual'], ['High contrast, light', 'light more'], ['High contrast, dark', 'dark more']] as const) {
+      await page.keyboard.press('ArrowDown');
+      await expect.poll(worn, { message: name }).toBe(look);
+      await expect.poll(() => page.getByRole('radio', { name, exact: true }).isChecked()).toBe(true);
+    }
+    await expect.poll(paper).toBe('rgb(0, 0, 0)');
+    await page.emulateMedia({ colorScheme: 'light', contrast: 'no-preference' });
+    expect(await worn()).toBe('dark more');
+  });
+
+  test('stands when the page is opened anew', async () => {
+    await page.reload();
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await expect.poll(worn).toBe('dark more');
+    await sample.must('look.set', { look: 'system' });
+    await expect.poll(worn).toBe('light usual');
+    expect(sample.complaints).toEqual([]);
+  });
+});
