@@ -59,12 +59,13 @@ const OURS = {
   '--mantine-color-tide-filled-hover': 'var(--later-pressed)',
   '--mantine-color-tide-light-color': 'var(--later-pressed)',
   '--mantine-color-tide-light-hover': 'var(--sheet-pressed)',
-  // The edges of fields, and what is behind them.
-  '--mantine-color-gray-4': 'var(--field-edge)',
-  '--mantine-color-dark-4': 'var(--field-edge)',
-  '--mantine-color-white': 'var(--field)',
-  '--mantine-color-dark-6': 'var(--field)',
+};
+
+/** The edges of fields and what is behind them, which the library takes from its scales: other steps in light and in dark. */
+const FIELDS = {
+  light: { '--mantine-color-gray-4': 'var(--field-edge)', '--mantine-color-white': 'var(--field)' },
+  dark: { '--mantine-color-dark-4': 'var(--field-edge)', '--mantine-color-dark-6': 'var(--field)' },
 };
 
 /** Hands our tokens, which know light from dark themselves, to the library's own variables for both. */
-export const cssVariables: CSSVariablesResolver = () => ({ variables: {}, light: OURS, dark: OURS });
+export const cssVariables: CSSVariablesResolver = () => ({ variables: {}, light: { ...OURS, ...FIELDS.light }, dark: { ...OURS, ...FIELDS.dark } });
