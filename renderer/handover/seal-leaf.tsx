@@ -5,6 +5,7 @@ import { Asked } from '../ui/asked.tsx';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { useHousehold, useWords } from '../ui/household.tsx';
+import { WorkAsked } from '../ui/plan/work-asked.tsx';
 import { Section } from '../ui/section.tsx';
 import { useAsk } from '../ui/use-ask.ts';
 import { tell } from '../ui/words/tell.ts';
@@ -14,8 +15,10 @@ import styles from './handover.module.css';
 export function SealLeaf() {
   const [given, setGiven] = useState<GivenSeal | null>(null);
   const [fault, setFault] = useState<string | null>(null);
+  const [asked, setAsked] = useState(false);
   const answer = useAsk('seal.show', {});
   const give = async () => {
+    setAsked(false);
     const result = await change('seal.give', {});
     setFault(result.ok ? null : sayFault(result.refusal));
     if (result.ok) setGiven(result.value);
@@ -27,7 +30,9 @@ export function SealLeaf() {
           <div className={styles.unprinted}>
             <Section title={tell('seal.title')} hint={tell('seal.what')}>
               <p>{tell('seal.caution')}</p>
-              <Button onClick={() => void give()}>{tell('seal.give', { n: view.entries })}</Button>
+              {asked
+                ? <WorkAsked said={tell('seal.sure')} sure={tell('seal.give-it')} onSure={() => void give()} onLeave={() => setAsked(false)} />
+                : <Button onClick={() => setAsked(true)}>{tell('seal.give', { n: view.entries })}</Button>}
               <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault ?? ''}</p>
             </Section>
           </div>

@@ -62,7 +62,7 @@ describe.skipIf(chromiumHere === null)('the data card', () => {
 
   test('a figure is taken off the card, and that is undone', async () => {
     await page.getByRole('button', { name: 'Change Fuel' }).click();
-    await page.getByRole('button', { name: 'Take it off the card' }).click();
+    await page.getByRole('button', { name: 'Remove it from the card' }).click();
     await said('Fuel is off the card.');
     await row('Fuel').getByText('not entered').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -39,8 +39,8 @@ describe.skipIf(chromiumHere === null)('follow-ups', () => {
     await page.keyboard.press('Enter');
     await said('It is kept in mind.');
     await page.getByText('On 28 Nov 2026.').waitFor();
-    await page.getByRole('button', { name: /^Drop, for it was entered by mistake: Missed one screw/ }).press('Enter');
-    await said('"Missed one screw" is dropped.');
+    await page.getByRole('button', { name: /^Remove, for it was entered by mistake: Missed one screw/ }).press('Enter');
+    await said('"Missed one screw" is removed.');
     await page.getByText('On 28 Nov 2026.').waitFor({ state: 'detached' });
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('On 28 Nov 2026.').waitFor();

@@ -25,6 +25,7 @@ describe.skipIf(chromiumHere === null)('the Handover screen', () => {
 
     await leaf('Seal');
     await page.getByRole('button', { name: /^Give a seal over/ }).press('Enter');
+    await page.getByRole('button', { name: 'Give the seal', exact: true }).press('Enter');
     await page.getByRole('img', { name: 'The same seal as a QR code' }).waitFor();
     const seal = await page.getByLabel('Seal of the journal', { exact: true }).first().innerText();
     expect(seal).toMatch(/^TRUNNION SEAL 1/);

@@ -77,7 +77,7 @@ describe.skipIf(chromiumHere === null)('the Ledger screen', () => {
     await card.getByText('Like for like, £29.50 were saved.').waitFor();
     await card.getByText('not quoted').first().waitFor();
     await card.getByRole('button', { name: /^Remove/ }).press('Enter');
-    await page.getByText('The quote is taken away.').waitFor();
+    await page.getByText('The quote is removed.').waitFor();
     await expect.poll(() => card.count()).toBe(0);
   });
 

@@ -137,8 +137,8 @@ describe.skipIf(chromiumHere === null)('services as named lines', () => {
     await page.getByText('Of 2 lines one is done.').waitFor();
     await page.getByText('25 Nov 2026 to 31 Dec 2026').waitFor();
     await page.getByRole('button', { name: 'Change this service' }).click();
-    await sheet.getByRole('button', { name: 'Take this service away' }).click();
-    await said('Before the winter is taken away.');
+    await sheet.getByRole('button', { name: 'Remove this service' }).click();
+    await said('Before the winter is removed.');
     await page.getByText('No service is named yet').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('Of 2 lines one is done.').waitFor();

@@ -14,7 +14,7 @@ interface WorkAskedProps {
   readonly record?: string | undefined;
 }
 
-/** Asks before work in hand comes into no record: written down, given up, or left as it is. */
+/** Asks before something is done that nothing undoes: work in hand that comes into no record, a seal. It is left as it is, done, or written down. */
 export function WorkAsked({ said, sure, onSure, onLeave, record }: WorkAskedProps) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => place.current?.focus(), []);

@@ -42,7 +42,7 @@ export const CARD_WORDS = {
   'figure-form.file-clear': 'Take the chosen file away',
   'figure-form.save': 'Save',
   'figure-form.skip': 'Skip',
-  'figure-form.remove': 'Take it off the card',
+  'figure-form.remove': 'Remove it from the card',
   'figure-form.saved': '{name} is on the card.',
   'figure-form.saved-asks': '{name} is on the card and asks for an answer.',
   'figure-form.removed': '{name} is off the card.',

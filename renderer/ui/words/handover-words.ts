@@ -147,6 +147,8 @@ export const HANDOVER_WORDS = {
   'seal.caution': 'Once it is given, the entries it is over can be amended, but no longer undone.',
   'seal.give': 'Give a seal over {n} entries',
   'seal.of': 'Seal of the journal of {household}',
+  'seal.sure': 'Nothing takes a seal back. What was entered by mistake is better undone first.',
+  'seal.give-it': 'Give the seal',
   'seal.given-on': 'Given on {date}, over {n} entries.',
   'seal.code': 'The same seal as a QR code',
   'seal.proves': 'What it proves',

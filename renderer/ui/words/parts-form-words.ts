@@ -284,7 +284,7 @@ export const PARTS_FORM_WORDS = {
   'preference.part': 'Rather',
   'preference.most': 'It may cost more, {currency}',
   'preference.most-what': 'In a whole order. Empty: whatever it costs.',
-  'preference.remove': 'No preference any more',
+  'preference.remove': 'Remove the preference',
   'preference.done': 'What you would rather have for {specification} is saved.',
   'preference.removed': 'No preference stands for {specification}.',
 } as const;

@@ -12,7 +12,7 @@ export const REDACT_WORDS = {
   'redact.on-pages': 'Marked: {pages}.',
   'redact.on-page': '{n} on page {page}',
   'redact.added': 'Part {number} is added.',
-  'redact.removed': 'The part is taken away.',
+  'redact.removed': 'The part is removed.',
   'redact.save': 'Keep these marks',
   'redact.clear': 'Take all marks away',
   'redact.close': 'Done',

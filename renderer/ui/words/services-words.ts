@@ -70,6 +70,6 @@ export const SERVICES_WORDS = {
   'service-form.save': 'Save the service',
   'service-form.added': '{name} is named.',
   'service-form.changed': '{name} is changed.',
-  'service-form.remove': 'Take this service away',
-  'service-form.removed': '{name} is taken away. What was done stays recorded.',
+  'service-form.remove': 'Remove this service',
+  'service-form.removed': '{name} is removed. What was done stays recorded.',
 } as const;
