@@ -7,12 +7,12 @@ export function LaneGround({ lane, scale }: { readonly lane: Lane; readonly scal
   return (
     <div className={styles.ground} aria-hidden="true">
       {laidUpStretches(scale, lane.laidUpMonths, lane.layUps).map(({ from, to }) => (
-        <div key={from} className={styles.hatch} style={{ left: from, width: to - from }} />
+        <div key={from} className={styles.hatch} style={{ transform: `translateX(${from}px)`, width: to - from }} />
       ))}
       {monthTicks(scale).map((tick) => (
-        <div key={tick.date} className={styles.line} data-kind={tick.kind} style={{ left: tick.x }} />
+        <div key={tick.date} className={styles.line} data-kind={tick.kind} style={{ transform: `translateX(${tick.x}px)` }} />
       ))}
-      {scale.todayX >= 0 && <div className={styles.todayLine} style={{ left: scale.todayX }} />}
+      {scale.todayX >= 0 && <div className={styles.todayLine} style={{ transform: `translateX(${scale.todayX}px)` }} />}
     </div>
   );
 }

@@ -7,7 +7,7 @@ import markStyles from '../ui/marks/marks.module.css';
 import { tell } from '../ui/words/tell.ts';
 import { ROW_HEIGHT } from './lane-height.ts';
 import type { LaneLayout, PlacedMark } from './lane-layout.ts';
-import type { MarkNoteControl } from './use-mark-note.ts';
+import type { MarkNoteWays } from './use-mark-note.ts';
 import { saidBeyondLabel } from './yard-mark.ts';
 import styles from './lanes.module.css';
 
@@ -16,7 +16,7 @@ interface LaneMarksProps {
   readonly layout: LaneLayout;
   /** Where the first row begins. */
   readonly above: number;
-  readonly note: MarkNoteControl;
+  readonly note: MarkNoteWays;
   readonly onFocus: () => void;
 }
 
@@ -50,7 +50,7 @@ interface MarkLinkProps {
   readonly placed: PlacedMark;
   readonly top: number;
   readonly stop: boolean;
-  readonly note: MarkNoteControl;
+  readonly note: MarkNoteWays;
   readonly onFocus: () => void;
 }
 
@@ -62,7 +62,7 @@ function MarkLink({ placed, top, stop, note, onFocus }: MarkLinkProps) {
       href={mark.href}
       data-mark={mark.id}
       className={`${styles.mark} ${markStyles[mark.tone]}`}
-      style={{ left: from, top, width: to - from, height: ROW_HEIGHT }}
+      style={{ transform: `translate(${from}px, ${top}px)`, width: to - from, height: ROW_HEIGHT }}
       tabIndex={stop ? 0 : -1}
       onMouseEnter={(event) => note.show(mark, event.currentTarget)}
       onMouseLeave={note.hideSoon}
@@ -72,10 +72,10 @@ function MarkLink({ placed, top, stop, note, onFocus }: MarkLinkProps) {
       }}
       onBlur={note.hide}
     >
-      <svg className={styles.shape} style={{ left: left - from }} width={right - left} height={MARK_HEIGHT + 2} viewBox={`${left} -1 ${right - left} ${MARK_HEIGHT + 2}`}>
+      <svg className={styles.shape} style={{ transform: `translateX(${left - from}px)` }} width={right - left} height={MARK_HEIGHT + 2} viewBox={`${left} -1 ${right - left} ${MARK_HEIGHT + 2}`}>
         {drawn(placed)}
       </svg>
-      <span className={styles.label} aria-hidden="true" data-side={side} style={{ left: labelLeft - from, width: labelWidth }}>
+      <span className={styles.label} aria-hidden="true" data-side={side} style={{ transform: `translateX(${labelLeft - from}px)`, width: labelWidth }}>
         <span className={styles.labelName}>{mark.name}</span>
         <span className={styles.labelRest}>{mark.rest}</span>
       </span>

@@ -24,7 +24,7 @@ export function LanePosts({ car, posts, layout, height, above, drag }: LanePosts
             className={within ? styles.post : styles.thread}
             data-kept={post.kept}
             data-lifted={post.lifted}
-            style={{ left: x - POST_WIDTH / 2, width: POST_WIDTH, top: from, height: to - from }}
+            style={{ transform: `translate(${x - POST_WIDTH / 2}px, ${from}px)`, width: POST_WIDTH, height: to - from }}
             onPointerDown={(event) => drag.begin(post.session, event)}
           />
         ));

@@ -1,5 +1,5 @@
 import { useElementSize } from '@mantine/hooks';
-import { useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { useTextWidth } from '../ui/text-width.ts';
 import { tell } from '../ui/words/tell.ts';
@@ -41,18 +41,22 @@ export function LaneSheet({ today, lanes, control, unfolded, readings, posts }: 
   const measure = useTextWidth(LABEL_FONT);
   const note = useMarkNote();
   const [opened, setOpened] = useState<string | null>(null);
-  const scale = timeScale(today, control.sight, width);
+  const { span, shift } = control.sight;
+  const scale = useMemo(() => timeScale(today, { span, shift }, width), [today, span, shift, width]);
   const size = laneSize(lanes.length);
-  const postLayout = layPosts(posts.posts, scale, measure);
+  const postLayout = useMemo(() => layPosts(posts.posts, scale, measure), [posts.posts, scale, measure]);
+  const open = useCallback((car: string, isOpen: boolean) => setOpened(isOpen ? car : null), []);
+  const setReading = readings.setOpen;
+  const openReading = useCallback((car: string, isOpen: boolean) => setReading(isOpen ? car : null), [setReading]);
   const sheet = useRef<HTMLElement>(null);
   const axis = useRef<HTMLDivElement>(null);
   useSightWheel(sheet, { axis, control, pixelsADay: scale.pixelsADay });
-  useFocusInLanes(sheet, `${control.sight.span} ${control.sight.shift}`, note.hide);
+  useFocusInLanes(sheet, `${span} ${shift}`, note.ways.hide);
   const drag = usePostDrag({ today, pixelsADay: scale.pixelsADay, onDrag: posts.drag });
 
   const onKeyDown = (event: React.KeyboardEvent<HTMLElement>) => {
     if (event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey || event.shiftKey) return;
-    if (event.key === 'Escape') note.hide();
+    if (event.key === 'Escape') note.ways.hide();
     if (moveAmongMarks(event.key, event.target as HTMLElement)) event.preventDefault();
   };
 
@@ -74,12 +78,14 @@ export function LaneSheet({ today, lanes, control, unfolded, readings, posts }: 
             scale={scale}
             size={size}
             opened={unfolded || opened === one.lane.id}
-            onOpen={(open) => setOpened(open ? one.lane.id : null)}
+            onOpen={open}
             measure={measure}
-            note={note}
+            note={note.ways}
             posts={postLayout.placed}
             drag={drag}
-            readings={readings}
+            reading={readings.open === one.lane.id}
+            letter={readings.letterOf(one.lane.id)}
+            onReading={openReading}
           />
         ))}
         {posts.posts.length > 0 && <PostBand layout={postLayout} scale={scale} drag={drag} onOpen={posts.open} onKey={posts.key} />}

@@ -9,11 +9,11 @@ const MARGIN = 8;
 
 /** Everything a mark says, written beside it while it is pointed at or has the focus. The mark's own name says the same to the ear. */
 export function MarkNote({ note }: { readonly note: MarkNoteControl }) {
-  const { noted } = note;
+  const { noted, ways } = note;
   if (noted === null) return null;
   const { mark } = noted;
   return (
-    <div className={styles.note} style={placeOf(noted)} aria-hidden="true" onMouseEnter={note.keep} onMouseLeave={note.hideSoon}>
+    <div key={mark.id} className={styles.note} style={placeOf(noted)} aria-hidden="true" onMouseEnter={ways.keep} onMouseLeave={ways.hideSoon}>
       <p className={styles.title}><MarkGlyph {...mark} /> {tell('waiting.row', { car: mark.carName, name: mark.name })}</p>
       <p><strong className={tones[mark.tone]}>{mark.standing}</strong> · {mark.when}</p>
       {mark.why !== '' && <p>{mark.why}</p>}

@@ -1,4 +1,4 @@
-import { Table } from '@mantine/core';
+import { memo } from 'react';
 import { Link } from 'wouter';
 import { MarkGlyph } from '../ui/marks/mark-glyph.tsx';
 import { tell } from '../ui/words/tell.ts';
@@ -8,20 +8,20 @@ import { YardTable } from './yard-table.tsx';
 import styles from './yard-table.module.css';
 
 /** Every mark of the yard as a row of a table, soonest first in each car. */
-export function MarkTable({ lanes }: { readonly lanes: readonly LaneWithMarks[] }) {
+export const MarkTable = memo(function MarkTable({ lanes }: { readonly lanes: readonly LaneWithMarks[] }) {
   const heads = [tell('table.car'), tell('table.what'), tell('table.state'), tell('table.when'), tell('table.why'), tell('table.work')];
   return <YardTable caption={tell('table.caption')} heads={heads}>{lanes.flatMap(({ marks }) => marks.map((mark) => <MarkRow key={mark.id} mark={mark} />))}</YardTable>;
-}
+});
 
 function MarkRow({ mark }: { readonly mark: YardMark }) {
   return (
-    <Table.Tr>
-      <Table.Td>{mark.carName}</Table.Td>
-      <Table.Th scope="row" className={styles.what ?? ''}><Link href={mark.href}>{mark.name}</Link></Table.Th>
-      <Table.Td><span className={styles.state}><MarkGlyph {...mark} /> {mark.standing}</span></Table.Td>
-      <Table.Td>{mark.when}</Table.Td>
-      <Table.Td>{mark.why}</Table.Td>
-      <Table.Td>{mark.work.join(', ')}</Table.Td>
-    </Table.Tr>
+    <tr>
+      <td>{mark.carName}</td>
+      <th scope="row" className={styles.what}><Link href={mark.href}>{mark.name}</Link></th>
+      <td><span className={styles.state}><MarkGlyph {...mark} /> {mark.standing}</span></td>
+      <td>{mark.when}</td>
+      <td>{mark.why}</td>
+      <td>{mark.work.join(', ')}</td>
+    </tr>
   );
 }

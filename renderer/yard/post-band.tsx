@@ -31,9 +31,9 @@ export function PostBand({ layout, scale, drag, onOpen, onKey }: PostBandProps) 
         <p id={hint} className={styles.bandHint}>{tell('posts.hint')}</p>
       </div>
       <div className={styles.bandTime} style={{ minHeight: rows * LABEL_ROW + 14 }}>
-        {scale.todayX >= 0 && <div className={styles.bandToday} style={{ left: scale.todayX }} aria-hidden="true" />}
+        {scale.todayX >= 0 && <div className={styles.bandToday} style={{ transform: `translateX(${scale.todayX}px)` }} aria-hidden="true" />}
         {placed.map(({ post, x, row }) => (
-          <div key={post.session.id} aria-hidden="true" className={styles.stem} data-kept={post.kept} data-lifted={post.lifted} style={{ left: x - POST_WIDTH / 2, width: POST_WIDTH, height: row * LABEL_ROW + 9 }} />
+          <div key={post.session.id} aria-hidden="true" className={styles.stem} data-kept={post.kept} data-lifted={post.lifted} style={{ transform: `translateX(${x - POST_WIDTH / 2}px)`, width: POST_WIDTH, height: row * LABEL_ROW + 9 }} />
         ))}
         <ul ref={list} className={styles.labels} aria-label={tell('posts.title')}>
           {placed.map((one) => (
@@ -67,7 +67,7 @@ function PostLabel({ placed: { post, row, labelLeft, labelWidth }, hint, stop, d
       data-kept={kept}
       data-lifted={lifted}
       tabIndex={stop ? 0 : -1}
-      style={{ left: labelLeft, width: labelWidth, top: row * LABEL_ROW + 8 }}
+      style={{ transform: `translate(${labelLeft}px, ${row * LABEL_ROW + 8}px)`, width: labelWidth }}
       aria-describedby={hint}
       onFocus={onFocus}
       onPointerDown={(event) => drag.begin(session, event)}

@@ -1,4 +1,4 @@
-import { Button, Table } from '@mantine/core';
+import { Button } from '@mantine/core';
 import type { SessionsView, StandingSession } from '../../shared-core/views/sessions-view-schema.ts';
 import { minutesWords } from '../ui/due-words.ts';
 import { useWords } from '../ui/household.tsx';
@@ -21,14 +21,14 @@ export function SessionTable({ view, onOpen }: SessionTableProps) {
   return (
     <YardTable caption={tell('posts.title')} heads={heads} second>
       {view.sessions.map((session) => (
-        <Table.Tr key={session.id}>
-          <Table.Th scope="row" className={styles.what ?? ''}>{sessionDay(session.day, view.today, words)}</Table.Th>
-          <Table.Td>{session.placeName}</Table.Td>
-          <Table.Td>{sessionState(session)}</Table.Td>
-          <Table.Td>{sessionTasks(session, session.joins !== null)}</Table.Td>
-          <Table.Td>{minutesWords(session.minutes)}</Table.Td>
-          <Table.Td><Button size="compact-sm" variant="default" onClick={() => onOpen(session)} aria-label={tell('session.open-of', { title: tell('session.title', { day: sessionDay(session.day, view.today, words), place: session.placeName }) })}>{tell('session.open')}</Button></Table.Td>
-        </Table.Tr>
+        <tr key={session.id}>
+          <th scope="row" className={styles.what}>{sessionDay(session.day, view.today, words)}</th>
+          <td>{session.placeName}</td>
+          <td>{sessionState(session)}</td>
+          <td>{sessionTasks(session, session.joins !== null)}</td>
+          <td>{minutesWords(session.minutes)}</td>
+          <td><Button size="compact-sm" variant="default" onClick={() => onOpen(session)} aria-label={tell('session.open-of', { title: tell('session.title', { day: sessionDay(session.day, view.today, words), place: session.placeName }) })}>{tell('session.open')}</Button></td>
+        </tr>
       ))}
     </YardTable>
   );

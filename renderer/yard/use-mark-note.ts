@@ -7,14 +7,19 @@ export interface NotedMark {
   readonly anchor: DOMRect;
 }
 
-export interface MarkNoteControl {
-  readonly noted: NotedMark | null;
+export interface MarkNoteWays {
   readonly show: (mark: YardMark, element: Element) => void;
   /** Takes the note away at once: Escape, scrolling, another focus. */
   readonly hide: () => void;
   /** Takes it away unless the pointer goes on to the note itself. */
   readonly hideSoon: () => void;
   readonly keep: () => void;
+}
+
+export interface MarkNoteControl {
+  readonly noted: NotedMark | null;
+  /** The same ones always: what is given only these is not drawn anew for a note. */
+  readonly ways: MarkNoteWays;
 }
 
 const GRACE_MS = 180;
@@ -49,5 +54,6 @@ export function useMarkNote(): MarkNoteControl {
       window.removeEventListener('keydown', onKey);
     };
   }, [hide, keep]);
-  return useMemo(() => ({ noted, show, hide, hideSoon, keep }), [noted, show, hide, hideSoon, keep]);
+  const ways = useMemo(() => ({ show, hide, hideSoon, keep }), [show, hide, hideSoon, keep]);
+  return { noted, ways };
 }

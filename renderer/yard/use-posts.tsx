@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState, type ReactNode } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import type { SessionsView, StandingSession } from '../../shared-core/views/sessions-view-schema.ts';
 import { useWords } from '../ui/household.tsx';
@@ -45,12 +45,14 @@ export function usePosts(view: SessionsView | null): PostControl {
     if (today !== null) lift(wholeSubject(session, sessionTitle(session, today, words)), { day, place: session.place }, 'post');
   }, [lift, today, words]);
 
-  const isLifted = (session: StandingSession) => move !== null && move.subject.session === session.id && !move.subject.part;
+  const lifted = move !== null && !move.subject.part ? move.subject.session : null;
+  const isLifted = (session: StandingSession) => lifted !== null && lifted === session.id;
+  const movedTo = move?.to.place ?? null;
 
-  const drag = (session: StandingSession, day: LocalDate) => {
-    if (isLifted(session) && move !== null) place({ day, place: move.to.place });
+  const drag = useCallback((session: StandingSession, day: LocalDate) => {
+    if (lifted === session.id && movedTo !== null) place({ day, place: movedTo });
     else liftWhole(session, day);
-  };
+  }, [lifted, movedTo, place, liftWhole]);
 
   const key = (session: StandingSession, name: string): boolean => {
     if (view === null) return false;
@@ -74,8 +76,10 @@ export function usePosts(view: SessionsView | null): PostControl {
     if (whole) requestAnimationFrame(() => focusPost(subject.session));
   };
 
+  const posts = useMemo(() => (view === null ? [] : yardPosts(view, move, words)), [view, move, words]);
+
   return {
-    posts: view === null ? [] : yardPosts(view, move, words),
+    posts,
     opened,
     open: (session) => {
       noteOpenedFrom(spotOf(session));

@@ -1,5 +1,5 @@
 import { Button } from '@mantine/core';
-import { useId, useState, type ReactNode } from 'react';
+import { memo, useId, useState, type ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { LocalDate } from '../../shared-core/calendar/local-date.ts';
 import { recheckWords } from '../ui/due-words.ts';
@@ -20,7 +20,7 @@ interface WaitingListProps {
 }
 
 /** What waiting costs: late things first, then questions, duties, and what comes soon. */
-export function WaitingList({ today, lanes }: WaitingListProps) {
+export const WaitingList = memo(function WaitingList({ today, lanes }: WaitingListProps) {
   const id = useId();
   const groups = waitingGroups(lanes, today);
   return (
@@ -59,7 +59,7 @@ export function WaitingList({ today, lanes }: WaitingListProps) {
       <SeenGroup title="waiting.seen" rows={groups.seen} today={today} />
     </section>
   );
-}
+});
 
 function NothingWaits({ groups: { next } }: { readonly groups: WaitingGroups }) {
   if (next === null) return <p className={styles.soft}>{tell('waiting.nothing-at-all')}</p>;

@@ -1,5 +1,5 @@
 import { Button, SegmentedControl } from '@mantine/core';
-import { useState } from 'react';
+import { useDeferredValue, useMemo, useState, type ReactNode } from 'react';
 import type { YardView } from '../../shared-core/views/yard-view.ts';
 import { Asked } from '../ui/asked.tsx';
 import { PlanBar } from '../ui/plan/plan-bar.tsx';
@@ -24,30 +24,41 @@ import { useYardKeys } from './use-yard-keys.ts';
 import { WaitingList } from './waiting-list.tsx';
 import styles from './yard.module.css';
 
-/** The yard: all cars at a glance, on one calendar. */
+/** The yard: all cars at a glance, on one calendar. It comes when cars and sessions are there, all at once: nothing jumps under one's hand. */
 export function YardScreen() {
   const answer = useAsk('yard.show', {});
+  const sessions = useSessions();
   return (
     <div className={styles.screen}>
       <ScreenTitle>{tell('yard.title')}</ScreenTitle>
-      <Asked answer={answer}>{(view) => (view.lanes.length === 0 ? <EmptyYard /> : <Yard view={view} />)}</Asked>
+      <Asked answer={answer}>{(view) => (view.lanes.length === 0 ? <EmptyYard /> : <WhenHeard sessions={sessions}>{() => <Yard view={view} sessions={sessions} />}</WhenHeard>)}</Asked>
     </div>
   );
 }
 
+function WhenHeard({ sessions, children }: { readonly sessions: ReturnType<typeof useSessions>; readonly children: () => ReactNode }) {
+  return sessions.state === 'asking' ? <Asked answer={sessions}>{() => null}</Asked> : children();
+}
+
 type ShowAs = 'lanes' | 'table';
 
-function Yard({ view }: { readonly view: YardView }) {
+interface YardProps {
+  readonly view: YardView;
+  readonly sessions: ReturnType<typeof useSessions>;
+}
+
+function Yard({ view, sessions }: YardProps) {
   const words = useWords();
   const control = useSight(view.today);
   const readings = useLaneReadings(view.lanes.map((lane) => lane.id));
   const [unfolded, setUnfolded] = useState(false);
   const [showAs, setShowAs] = useState<ShowAs>('lanes');
-  const sessions = useSessions();
+  // Many cars take a moment to draw: the press is seen at once, and what it asks for follows.
+  const [shownAs, shownUnfolded] = [useDeferredValue(showAs), useDeferredValue(unfolded)];
   const standing = sessions.state === 'answered' ? sessions.value : null;
   const posts = usePosts(standing);
   useYardKeys({ control, readings: { ...readings, key: (key, lane) => readings.key(key, lane) && (setShowAs('lanes'), true) } });
-  const lanes = view.lanes.map((lane) => ({ lane, marks: marksOfLane(lane, view.today, words) }));
+  const lanes = useMemo(() => view.lanes.map((lane) => ({ lane, marks: marksOfLane(lane, view.today, words) })), [view, words]);
   return (
     <>
       <p className={styles.today}>{words.longDate(view.today)}</p>
@@ -62,9 +73,9 @@ function Yard({ view }: { readonly view: YardView }) {
             {showAs === 'lanes' && <Button className={styles.unfold ?? ''} variant="subtle" onClick={() => setUnfolded(!unfolded)}>{tell(unfolded ? 'yard.fold-all' : 'yard.unfold-all')}</Button>}
             {showAs === 'lanes' && <SpanChoice control={control} />}
           </div>
-          {showAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} control={control} unfolded={unfolded} readings={readings} posts={posts} /> : <MarkTable lanes={lanes} />}
-          {showAs === 'table' && standing !== null && <SessionTable view={standing} onOpen={posts.open} />}
-          {showAs === 'table' && posts.panel}
+          {shownAs === 'lanes' ? <LaneSheet today={view.today} lanes={lanes} control={control} unfolded={shownUnfolded} readings={readings} posts={posts} /> : <MarkTable lanes={lanes} />}
+          {shownAs === 'table' && standing !== null && <SessionTable view={standing} onOpen={posts.open} />}
+          {shownAs === 'table' && posts.panel}
         </div>
         <WaitingList today={view.today} lanes={lanes} />
       </div>

@@ -1,4 +1,3 @@
-import { Table } from '@mantine/core';
 import type { ReactNode } from 'react';
 import styles from './yard-table.module.css';
 
@@ -15,13 +14,13 @@ interface YardTableProps {
 export function YardTable({ caption, heads, second = false, children }: YardTableProps) {
   return (
     <div className={second ? `${styles.frame} ${styles.second}` : styles.frame}>
-      <Table className={styles.table ?? ''} verticalSpacing="xs">
+      <table className={styles.table}>
         <caption className="only-said">{caption}</caption>
-        <Table.Thead>
-          <Table.Tr>{heads.map((head, at) => <Table.Th key={at} scope="col">{head}</Table.Th>)}</Table.Tr>
-        </Table.Thead>
-        <Table.Tbody>{children}</Table.Tbody>
-      </Table>
+        <thead>
+          <tr>{heads.map((head, at) => <th key={at} scope="col">{head}</th>)}</tr>
+        </thead>
+        <tbody>{children}</tbody>
+      </table>
     </div>
   );
 }

@@ -1,0 +1,52 @@
+import type { Page } from 'playwright-core';
+
+/** What a page took since it was last asked. */
+export interface Since {
+  /** Milliseconds from the event that waited longest to the paint after it, and which event that was; 0 below 16 ms, which are not told. */
+  readonly longest: number;
+  readonly on: string;
+  /** The sum of the layout shifts that no input called for. */
+  readonly shift: number;
+}
+
+export interface Watched {
+  since(): Promise<Since>;
+}
+
+interface Noted {
+  longest: number;
+  on: string;
+  shift: number;
+}
+
+declare global {
+  interface Window {
+    noted: Noted;
+  }
+}
+
+/** Watches a page from its first script on: events by Event Timing, the wheel (which that leaves out) by the frame after it, shifts by Layout Instability. */
+export async function watchPage(page: Page): Promise<Watched> {
+  await page.addInitScript(() => {
+    const none = (): Noted => ({ longest: 0, on: '', shift: 0 });
+    window.noted = none();
+    const note = (duration: number, name: string) => {
+      if (duration <= window.noted.longest) return;
+      window.noted.longest = duration;
+      window.noted.on = name;
+    };
+    new PerformanceObserver((list) => list.getEntries().forEach((one) => note(one.duration, one.name))).observe({ type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit);
+    new PerformanceObserver((list) => {
+      for (const one of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[]) { if (!one.hadRecentInput) { window.noted.shift += one.value; console.warn('SHIFT ' + one.value.toFixed(4) + ' ' + (one as any).sources.slice(0,3).map((s: any) => (s.node?.className || s.node?.nodeName) + ' ' + JSON.stringify(s.previousRect) + '>' + JSON.stringify(s.currentRect)).join(' | ')); } }
+    }).observe({ type: 'layout-shift', buffered: true });
+    addEventListener('wheel', ({ timeStamp }) => requestAnimationFrame(() => setTimeout(() => note(performance.now() - timeStamp, 'wheel'))), { passive: true });
+  });
+  return {
+    since: () =>
+      page.evaluate(() => {
+        const { longest, on, shift } = window.noted;
+        window.noted = { longest: 0, on: '', shift: 0 };
+        return { longest, on, shift };
+      }),
+  };
+}
