@@ -40,7 +40,7 @@ const tasks = {
   'test:browser': tests('browser', 'tests/browser'),
   // Every end-to-end spec through either shell; TRUNNION_SHELL=electron takes them through the true window, where its program is to be had.
   'test:shells': ['loopback', 'rehearsal'].map((shell) => ({ ...tests(`browser, ${shell}`, '--project', 'all', 'tests/browser')[0], env: { TRUNNION_SHELL: shell } })),
-  bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of orders', 'tests/bench/order-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts'), ...script('bench of searches', 'tests/bench/search-times.ts'), ...script('bench of papers', 'tests/bench/paper-times.ts')],
+  bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of orders', 'tests/bench/order-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts'), ...script('bench of searches', 'tests/bench/search-times.ts'), ...script('bench of papers', 'tests/bench/paper-times.ts'), ...script('bench of the screens', 'tests/bench/screen-times.ts')],
   pictures: script('pictures', 'tests/browser/pictures/take-pictures.ts'),
   storm: [
     { ...tests('storm of readings', 'tests/shared-core/fleet/reading-injection.test.ts')[0], env: { STORM_INJECTIONS: '20' } },

@@ -40,8 +40,13 @@ export function CarScreen({ car, leaf, place }: CarScreenProps) {
   );
 }
 
+const ASKING = { state: 'asking' } as const;
+
 function OneCar({ car, leaf, place }: { readonly car: string; readonly leaf: Leaf; readonly place: string | null }) {
-  const answer = useAsk('car.show', { car });
+  const shown = useAsk('car.show', { car });
+  // What stands above the leaf is asked for apart; it comes with the rest, so that nothing is pushed down.
+  const above = [useAsk('intake.show', { car }), useAsk('car.left', {})];
+  const answer = above.some((one) => one.state === 'asking') && shown.state === 'answered' ? ASKING : shown;
   return (
     <>
       {answer.state !== 'answered' && <ScreenTitle>{tell('car.title')}</ScreenTitle>}

@@ -28,7 +28,6 @@ try {
   const browser = await launchChromium();
   const page = await (await browser.newContext({ locale: 'en-GB', viewport: { width: 1280, height: 800 } })).newPage();
   const watched = await watchPage(page);
-  page.on('console', (m) => m.text().startsWith('SHIFT') && console.log(m.text().slice(0, 400)));
   await page.goto(served.link);
   await useEverything(page, watched);
   await browser.close();
@@ -43,8 +42,8 @@ async function useEverything(page: Page, watched: Watched): Promise<void> {
   for (const [name, act] of ACTS) {
     await act(page);
     await page.waitForTimeout(400);
-    const { longest, on, shift } = await watched.since();
-    const beyond = [...(longest >= MOST_MILLISECONDS ? [`OVER ${MOST_MILLISECONDS} ms`] : []), ...(shift > MOST_SHIFT ? [`OVER ${MOST_SHIFT}`] : [])];
+    const { longest, on, shift, moved } = await watched.since();
+    const beyond = [...(longest >= MOST_MILLISECONDS ? [`OVER ${MOST_MILLISECONDS} ms`] : []), ...(shift > MOST_SHIFT ? [`OVER ${MOST_SHIFT}: ${moved}`] : [])];
     console.log(`${name.padEnd(44)} ${longest.toFixed(0).padStart(5)} ms (${(longest / reference).toFixed(2)} of the reference) on ${on.padEnd(12)} shift ${shift.toFixed(4)}  ${beyond.join(', ')}`);
   }
 }

@@ -7,6 +7,8 @@ export interface Since {
   readonly on: string;
   /** The sum of the layout shifts that no input called for. */
   readonly shift: number;
+  /** What moved in the last of these. */
+  readonly moved: string;
 }
 
 export interface Watched {
@@ -17,6 +19,14 @@ interface Noted {
   longest: number;
   on: string;
   shift: number;
+  moved: string;
+}
+
+/** An entry of Layout Instability, which the library of the DOM does not know. */
+interface Shift {
+  readonly value: number;
+  readonly hadRecentInput: boolean;
+  readonly sources: readonly { readonly node: Node | null }[];
 }
 
 declare global {
@@ -28,7 +38,7 @@ declare global {
 /** Watches a page from its first script on: events by Event Timing, the wheel (which that leaves out) by the frame after it, shifts by Layout Instability. */
 export async function watchPage(page: Page): Promise<Watched> {
   await page.addInitScript(() => {
-    const none = (): Noted => ({ longest: 0, on: '', shift: 0 });
+    const none = (): Noted => ({ longest: 0, on: '', shift: 0, moved: '' });
     window.noted = none();
     const note = (duration: number, name: string) => {
       if (duration <= window.noted.longest) return;
@@ -37,16 +47,21 @@ export async function watchPage(page: Page): Promise<Watched> {
     };
     new PerformanceObserver((list) => list.getEntries().forEach((one) => note(one.duration, one.name))).observe({ type: 'event', durationThreshold: 16, buffered: true } as PerformanceObserverInit);
     new PerformanceObserver((list) => {
-      for (const one of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[]) { if (!one.hadRecentInput) { window.noted.shift += one.value; console.warn('SHIFT ' + one.value.toFixed(4) + ' ' + (one as any).sources.slice(0,3).map((s: any) => (s.node?.className || s.node?.nodeName) + ' ' + JSON.stringify(s.previousRect) + '>' + JSON.stringify(s.currentRect)).join(' | ')); } }
+      for (const { value, hadRecentInput, sources } of list.getEntries() as unknown as readonly Shift[]) {
+        if (hadRecentInput) continue;
+        window.noted.shift += value;
+        const node = sources[0]?.node;
+        window.noted.moved = node instanceof Element ? `${node.nodeName} ${node.className}` : '';
+      }
     }).observe({ type: 'layout-shift', buffered: true });
     addEventListener('wheel', ({ timeStamp }) => requestAnimationFrame(() => setTimeout(() => note(performance.now() - timeStamp, 'wheel'))), { passive: true });
   });
   return {
     since: () =>
       page.evaluate(() => {
-        const { longest, on, shift } = window.noted;
-        window.noted = { longest: 0, on: '', shift: 0 };
-        return { longest, on, shift };
+        const { longest, on, shift, moved } = window.noted;
+        window.noted = { longest: 0, on: '', shift: 0, moved: '' };
+        return { longest, on, shift, moved };
       }),
   };
 }
