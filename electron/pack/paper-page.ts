@@ -26,11 +26,11 @@ export const RULE = '#cfc6b4';
 export const WARM = '#faf7f1';
 export const LATE = '#7a3b5e';
 
-export const REGULAR = 'Regular';
-export const BOLD = 'Bold';
-
 /** Whole fonts, with Latin, Greek and Cyrillic, for a name may need any of them. What else there is, is told by `printableDocument`. */
 const FONTS = dirname(createRequire(import.meta.url).resolve('@expo-google-fonts/source-sans-3/package.json'));
+/** By their files: a document that begins with a file reads the same font again each time it is asked for under a name of its own. */
+export const REGULAR = join(FONTS, '400Regular', 'SourceSans3_400Regular.ttf');
+export const BOLD = join(FONTS, '600SemiBold', 'SourceSans3_600SemiBold.ttf');
 
 /** A new tagged document; `made` (YYYY-MM-DD) is its only date, so that the same input gives the same bytes. */
 export function newDrawing(value: DocumentValue, made: string, size: 'A4' | 'LETTER'): Drawing {
@@ -45,18 +45,12 @@ export function newDrawing(value: DocumentValue, made: string, size: 'A4' | 'LET
     lang: value.language,
     displayTitle: true,
     info: { Title: value.title, Subject: value.subject, Creator: 'Trunnion', Producer: 'Trunnion', CreationDate: moment, ModDate: moment },
-    font: join(FONTS, '400Regular', 'SourceSans3_400Regular.ttf'),
+    font: REGULAR,
   });
-  registerFonts(pdf);
   const root = pdf.struct('Document');
   pdf.addStructure(root);
   pdf.font(REGULAR).fontSize(TEXT_SIZE).fillColor(INK);
   return { pdf, root, left: MARGIN, top: MARGIN, width: pdf.page.width - 2 * MARGIN, bottom: pdf.page.height - MARGIN - FOOT };
-}
-
-/** Makes the fonts of the page known to a document. */
-export function registerFonts(pdf: PDFKit.PDFDocument): PDFKit.PDFDocument {
-  return pdf.registerFont(REGULAR, join(FONTS, '400Regular', 'SourceSans3_400Regular.ttf')).registerFont(BOLD, join(FONTS, '600SemiBold', 'SourceSans3_600SemiBold.ttf'));
 }
 
 /** Starts a new page where what comes next would not fit; a block is never cut where it need not be. */

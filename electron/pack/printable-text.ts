@@ -1,6 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { DocumentValue } from '../../shared-core/handover/document-value.ts';
-import { BOLD, REGULAR, registerFonts } from './paper-page.ts';
+import { BOLD, REGULAR } from './paper-page.ts';
 
 /** A text as the fonts of the page can print it, and how many places of it they cannot. */
 export interface PrintableText {
@@ -41,7 +41,7 @@ export function printableText(text: string, canPrint: (character: string) => boo
 
 /** Whether both fonts of the page hold a character. */
 export function fontsHold(): (character: string) => boolean {
-  const pdf = registerFonts(new PDFDocument({ autoFirstPage: false }));
+  const pdf = new PDFDocument({ autoFirstPage: false });
   // The library has no public way to ask a font that it has opened.
   const fonts = [REGULAR, BOLD].map((name) => (pdf.font(name) as unknown as { readonly _font: { readonly font: { hasGlyphForCodePoint(code: number): boolean } } })._font.font);
   return (character) => fonts.every((font) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0));
