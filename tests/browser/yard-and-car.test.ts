@@ -34,6 +34,7 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     for (const span of ['1 month', '3 months', '6 months', '1 year', '3 years']) {
       await page.getByText(span, { exact: true }).click();
       await page.getByRole('button', { name: 'Unfold all lanes' }).click();
+      await expect.poll(() => page.locator('[data-lane] button[aria-expanded=true]').count()).toBe(5);
       const overlaps = await page.evaluate(() => {
         const lanes = [...document.querySelectorAll('[data-lane]')];
         const boxes = lanes.map((one) => [...one.querySelectorAll('[data-mark]')].map((mark) => mark.getBoundingClientRect()));
@@ -106,6 +107,8 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
   // The sessions that stand are marks of the band, and rows of a table of their own: two rows of headings.
   test('every mark is in the table too', async () => {
     await page.getByRole('button', { name: 'Unfold all lanes' }).click();
+    // The press is seen at once, and the lanes follow.
+    await expect.poll(() => page.locator('[data-lane] button[aria-expanded=true]').count()).toBe(5);
     const inLanes = await page.locator('[data-mark]').count();
     const counts = await page.locator('[data-lane]').evaluateAll((lanes) => lanes.flatMap((one) => [...one.textContent.matchAll(/(\d+) (?:later|not known)/g)].map((match) => Number(match[1]))));
     await page.getByText('Table', { exact: true }).click();

@@ -119,7 +119,7 @@ describe.skipIf(chromiumHere === null)('the calendar of the yard', () => {
   test('the letters leave with Escape, and a letter that is no lane’s opens nothing', async () => {
     await page.keyboard.press('r');
     await page.keyboard.press('z');
-    await expect.poll(() => page.locator('kbd').count()).toBe(0);
+    await expect.poll(() => page.locator('[data-lane] kbd').count()).toBe(0);
     await page.keyboard.press('r');
     await expect.poll(() => page.locator('[data-lane] kbd').count()).toBe(5);
     await page.keyboard.press('Escape');
