@@ -112,6 +112,8 @@ describe.skipIf(chromiumHere === null)('the calendar of the yard', () => {
       await page.keyboard.press('abcdefgh'.charAt(at));
       await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toContain(`Odometer of ${car} today`);
       await page.keyboard.press('Escape');
+      // The focus goes back to the lane's button in the next frame.
+      await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Reading');
       await page.getByRole('heading', { name: 'The yard' }).focus();
     }
   });
