@@ -13,6 +13,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { sayKind } from '../result/words/say.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
 import { fromTyped, type DistanceAsTyped, type Metres } from '../units/distance.ts';
 import { measuredUnitSchema, typedValueSchema } from '../units/measured-value.ts';
@@ -108,7 +109,7 @@ function whereOf(facts: Facts, car: Car, { what, place, wheel }: AddMeasurementR
   if (what !== 'tread') return refuse('only-tread-has-wheel', {}, ['wheel']);
   if (facts.get(wheels, wheel)?.car !== car.id) return refuse('unknown-wheel', { wheel }, ['wheel']);
   const was = placeOn(moves, wheel, date);
-  if (place !== null && was !== null && was !== place) return refuse('wheel-elsewhere', { place: place.replaceAll('-', ' '), date, was: was.replaceAll('-', ' ') }, ['place']);
+  if (place !== null && was !== null && was !== place) return refuse('wheel-elsewhere', { place: sayKind('at', place), date, was: sayKind('at', was) }, ['place']);
   return ok({ wheel, place: was === 'off' ? null : (was ?? place) });
 }
 

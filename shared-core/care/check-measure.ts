@@ -1,5 +1,6 @@
 import type { Facts } from '../journal/facts.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { sayKind } from '../result/words/say.ts';
 import { canonicalValue, dimensionOf, type Dimension, type TypedValue } from '../units/measured-value.ts';
 import { ruleOf, type MeasureKind, type WearWay } from './measure-kind.ts';
 import { measurements } from './measurement.ts';
@@ -14,13 +15,13 @@ export interface NamedMeasure {
 /** Something else needs a name, and only that has one. */
 export function checkMeasureName({ what, name }: NamedMeasure): Result<null> {
   if (what === 'other') return name === null ? refuse('measure-needs-name', {}, ['name']) : ok(null);
-  return name === null ? ok(null) : refuse('measure-has-name', { what: what.replaceAll('-', ' ') }, ['name']);
+  return name === null ? ok(null) : refuse('measure-has-name', { what: sayKind('measured', what) }, ['name']);
 }
 
 /** Of something else it must be said how it wears; of the rest that is known. */
 export function checkMeasureWay({ what }: NamedMeasure, way: WearWay | null): Result<null> {
   if ((what === 'other') === (way !== null)) return ok(null);
-  return what === 'other' ? refuse('measure-needs-way', {}, ['way']) : refuse('measure-way-known', { what: what.replaceAll('-', ' ') }, ['way']);
+  return what === 'other' ? refuse('measure-needs-way', {}, ['way']) : refuse('measure-way-known', { what: sayKind('measured', what) }, ['way']);
 }
 
 /**
@@ -42,5 +43,5 @@ function dimensionSoFar(facts: Facts, car: string, name: string | null): Dimensi
 }
 
 function wordsOf({ what, name }: NamedMeasure): string {
-  return name ?? what.replaceAll('-', ' ');
+  return name ?? sayKind('measured', what);
 }

@@ -6,6 +6,7 @@ import type { Facts } from '../journal/facts.ts';
 import { change, type Moment } from '../journal/operation.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { sayKind } from '../result/words/say.ts';
 import { typedDistanceSchema } from '../units/distance-schema.ts';
 import type { Car } from './car.ts';
 import { findCar } from './find-car.ts';
@@ -62,5 +63,5 @@ export function composeMoves(facts: Facts, car: Car, wanted: readonly WantedMove
   });
   const changed = new Set(moves.map((move) => move.id));
   const clash = firstClash([...standing.filter((move) => !changed.has(move.id)), ...moves]);
-  return clash === null ? ok(moves) : refuse('wheel-place-taken', { place: clash.place.replaceAll('-', ' '), date: clash.date }, ['moves']);
+  return clash === null ? ok(moves) : refuse('wheel-place-taken', { place: sayKind('at', clash.place), date: clash.date }, ['moves']);
 }

@@ -5,6 +5,7 @@ import { newEntry } from '../journal/entry-kind.ts';
 import type { Facts } from '../journal/facts.ts';
 import { change } from '../journal/operation.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
+import { sayKind } from '../result/words/say.ts';
 import { findCar, sameName } from './find-car.ts';
 import { composeMoves } from './move-wheels.ts';
 import { readTyreDateCode } from './tyre-date-code.ts';
@@ -36,7 +37,7 @@ export const addWheel = change({
     const sound = checkWheel(facts, wheel, moment.today);
     if (!sound.ok) return sound;
     const there = wheelIn(facts.ofCar(wheelMoves, car.value.id), place, on);
-    if (there !== null) return refuse('wheel-in-place', { wheel: facts.get(wheels, there)?.name ?? there, place: place.replaceAll('-', ' '), date: on }, ['place']);
+    if (there !== null) return refuse('wheel-in-place', { wheel: facts.get(wheels, there)?.name ?? there, place: sayKind('at', place), date: on }, ['place']);
     const moves = composeMoves(facts, car.value, [{ wheel: wheel.id, place }], on, moment);
     if (!moves.ok) return moves;
     return ok({ entries: [newEntry(wheelSet, wheel), ...moves.value.map((move) => newEntry(wheelMoved, move))], reply: { wheel, moves: [...moves.value] } });

@@ -1,5 +1,6 @@
 import type { Json } from '../journal/canonical-json.ts';
 import type { Mark } from '../records/paper-redaction.ts';
+import { sayOf } from '../result/words/say.ts';
 
 /** How many parts of a page are blacked out. */
 export interface BlackedOutPage {
@@ -26,7 +27,7 @@ export function blackedOutPages(marks: readonly Mark[]): BlackedOutPage[] {
 
 /** The parts in words. @example sayBlackedOut([{ page: 1, parts: 2 }]) //=> '2 on page 1' */
 export function sayBlackedOut(pages: readonly BlackedOutPage[]): string {
-  return pages.map(({ page, parts }) => `${parts} on page ${page}`).join(', ');
+  return pages.map(({ page, parts }) => sayOf('history-parts-on-page', { parts, page })).join(', ');
 }
 
 /** Whether a value of an entry says one of these digests anywhere in it: such a field is handed over by its own salted digest only. */

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { addMonths, monthsBetween } from '../calendar/add-months.ts';
 import { dateSchema } from '../calendar/date-schema.ts';
 import { daysBetween, type LocalDate } from '../calendar/local-date.ts';
-import { sayDate, sayNumber } from '../result/words/say.ts';
+import { sayOf } from '../result/words/say.ts';
 import { distanceUnitSchema } from '../units/distance-schema.ts';
 import { statusElementSchema, type StatusElement, type StatusInput, type StatusInspection, type StatusItem, type StatusPart, type StatusRecall } from './status-input.ts';
 
@@ -66,37 +66,38 @@ function stateOf(lines: readonly StatusLine[], isHidden: boolean): StatusState {
 
 /** What was read last, and what is reckoned for the day itself; an instrument replaced on a guess makes both of them one. */
 function distanceLines({ on, unit, lastRead, likely, instrumentGuessed }: StatusInput): StatusLine[] {
-  const guessed = instrumentGuessed ? '; with what an instrument before had shown, which is estimated' : '';
+  const name = sayOf('status-last-read');
   const read: StatusLine = lastRead === null
-    ? { ...NOTHING, name: 'Last read', text: 'not known: no reading is shown that counts' }
-    : { ...NOTHING, name: 'Last read', text: `${sayNumber(lastRead.whole)} ${unit}, read on ${sayDate(lastRead.on)}${guessed}`, known: true, on: lastRead.on, distance: { value: lastRead.whole, unit, estimated: instrumentGuessed } };
+    ? { ...NOTHING, name, text: sayOf('status-last-read-none') }
+    : { ...NOTHING, name, text: sayOf(instrumentGuessed ? 'status-read-guessed' : 'status-read', { value: lastRead.whole, unit, date: lastRead.on }), known: true, on: lastRead.on, distance: { value: lastRead.whole, unit, estimated: instrumentGuessed } };
   if (lastRead?.on === on) return [read];
-  const name = `On ${sayDate(on)}`;
-  if (likely === null) return [read, { ...NOTHING, name, text: 'not known: there is nothing to reckon it from' }];
-  return [read, { ...NOTHING, name, text: `about ${sayNumber(likely)} ${unit}, estimated from readings${guessed}`, known: true, on, distance: { value: likely, unit, estimated: true } }];
+  const day = sayOf('status-on-day', { date: on });
+  if (likely === null) return [read, { ...NOTHING, name: day, text: sayOf('status-nothing-to-reckon') }];
+  return [read, { ...NOTHING, name: day, text: sayOf(instrumentGuessed ? 'status-likely-guessed' : 'status-likely', { value: likely, unit }), known: true, on, distance: { value: likely, unit, estimated: true } }];
 }
 
 function partLine(part: StatusPart, today: LocalDate): StatusLine {
   const { name } = part;
   switch (part.kind) {
     case 'dated':
-      return { ...NOTHING, name, text: part.until < today ? `expired on ${sayDate(part.until)}` : `good until ${sayDate(part.until)}`, known: true, until: part.until };
+      return { ...NOTHING, name, text: sayOf(part.until < today ? 'status-expired' : 'status-good-until', { date: part.until }), known: true, until: part.until };
     case 'measured':
-      if (part.limit === null) return { ...NOTHING, name, text: `measured: ${part.newest}; no limit is written down`, on: part.on };
-      return { ...NOTHING, name, text: `measured: ${part.newest}; limit ${part.limit}. ${part.verdict}`, known: true, on: part.on };
+      if (part.limit === null) return { ...NOTHING, name, text: sayOf('status-measured-no-limit', { newest: part.newest }), on: part.on };
+      return { ...NOTHING, name, text: sayOf('status-measured', { newest: part.newest, limit: part.limit, verdict: part.verdict }), known: true, on: part.on };
     case 'not-measured':
-      return { ...NOTHING, name, text: 'not known: to be measured, and no measurement is shown' };
+      return { ...NOTHING, name, text: sayOf('status-not-measured') };
     case 'tyre':
-      return { ...NOTHING, name, text: part.made === null ? 'not known: no date code is written down' : `made ${part.made}; no limit of age is written down`, known: part.made !== null };
+      return { ...NOTHING, name, text: part.made === null ? sayOf('status-no-date-code') : sayOf('status-made', { made: part.made }), known: part.made !== null };
   }
 }
 
 function itemLine({ name, last, neverSince, whyNot }: StatusItem, { on, unit }: StatusInput): StatusLine {
-  if (whyNot !== null) return { ...NOTHING, name, text: `not known: ${whyNot}`, on: last?.on ?? null };
+  if (whyNot !== null) return { ...NOTHING, name, text: sayOf('status-not-known-why', { why: whyNot }), on: last?.on ?? null };
   const since = last ?? neverSince;
-  if (since === null) return { ...NOTHING, name, text: 'not known: no record of it' };
-  const way = since.distance === null ? ', distance not known' : ` and ${since.distance.estimated ? 'about ' : ''}${sayNumber(since.distance.value)} ${unit}`;
-  const text = last === null ? `never done, as its keeper says: ${sayTime(since.on, on)}${way} since first registration` : `${sayTime(since.on, on)}${way} since it was done on ${sayDate(since.on)}`;
+  if (since === null) return { ...NOTHING, name, text: sayOf('status-no-record') };
+  const time = sayTime(since.on, on);
+  const span = since.distance === null ? sayOf('status-time-no-way', { time }) : sayOf(since.distance.estimated ? 'status-time-and-about' : 'status-time-and-way', { time, value: since.distance.value, unit });
+  const text = last === null ? sayOf('status-since-registration', { span }) : sayOf('status-since-done', { span, date: since.on });
   return { name, text, known: true, on: last?.on ?? null, until: null, distance: since.distance === null ? null : { ...since.distance, unit } };
 }
 
@@ -104,27 +105,29 @@ function itemLine({ name, last, neverSince, whyNot }: StatusItem, { on, unit }: 
 function sayTime(from: LocalDate, to: LocalDate): string {
   const months = monthsBetween(from, to);
   const days = daysBetween(addMonths(from, months), to);
-  const count = (of: number, word: string) => `${of} ${word}${of === 1 ? '' : 's'}`;
-  if (months === 0) return count(days, 'day');
-  return days === 0 ? count(months, 'month') : `${count(months, 'month')} and ${count(days, 'day')}`;
+  if (months === 0) return sayOf('span-days', { n: days });
+  const whole = sayOf('span-months', { n: months });
+  return days === 0 ? whole : sayOf('status-months-days', { months: whole, days: sayOf('span-days', { n: days }) });
 }
 
 function inspectionLine({ name, last, until, whyNot }: StatusInspection, today: LocalDate): StatusLine {
-  const holds = until === null ? 'until when it holds is not written down' : until < today ? `ran out on ${sayDate(until)}` : `holds until ${sayDate(until)}`;
-  if (last === null) return { ...NOTHING, name, text: `${holds}; when it was last done is not known: ${whyNot ?? 'no record of it'}`, until };
+  const holds = until === null ? sayOf('status-holds-not-written') : sayOf(until < today ? 'status-ran-out' : 'status-holds-until', { date: until });
+  if (last === null) return { ...NOTHING, name, text: sayOf('status-inspection-none', { holds, why: whyNot ?? sayOf('status-inspection-no-record') }), until };
   const { on, by, result, reference } = last;
-  const text = `${sayTime(on, today)} since the last one on ${sayDate(on)}, ${result ?? 'result not written down'}, ${by}${reference === null ? '' : `, ${reference}`}; ${holds}`;
+  const said = { span: sayTime(on, today), date: on, result: result ?? sayOf('status-result-not-written'), by, holds };
+  const text = reference === null ? sayOf('status-inspection', said) : sayOf('status-inspection-reference', { ...said, reference });
   return { ...NOTHING, name, text, known: until !== null && result !== null, on, until };
 }
 
 function recallLine({ number, what, how, doneOn, doneBy, nextOn, late }: StatusRecall): StatusLine {
-  const name = `${number}: ${what}`;
-  if (doneOn === null) return { ...NOTHING, name, text: nextOn === null ? 'open: not done' : `open: not done, booked for ${sayDate(nextOn)}${late ? ', which has passed' : ''}`, known: true, until: nextOn };
-  const again = nextOn === null ? 'nothing comes again' : `comes again on ${sayDate(nextOn)}${late ? ', which has passed' : ''}`;
-  return { ...NOTHING, name, text: `settled on ${sayDate(doneOn)}: ${how ?? 'how is not written down'}${doneBy === null ? '' : `, by ${doneBy}`}; ${again}`, known: how !== null, on: doneOn, until: nextOn };
+  const name = sayOf('status-recall', { number, what });
+  if (doneOn === null) return { ...NOTHING, name, text: nextOn === null ? sayOf('status-recall-open') : sayOf(late ? 'status-recall-booked-passed' : 'status-recall-booked', { date: nextOn }), known: true, until: nextOn };
+  const again = nextOn === null ? sayOf('status-recall-nothing-again') : sayOf(late ? 'status-recall-again-passed' : 'status-recall-again', { date: nextOn });
+  const said = { date: doneOn, how: how ?? sayOf('status-how-not-written'), again };
+  return { ...NOTHING, name, text: doneBy === null ? sayOf('status-recall-settled', said) : sayOf('status-recall-settled-by', { ...said, by: doneBy }), known: how !== null, on: doneOn, until: nextOn };
 }
 
 function changeLine({ name, on, papers }: StatusInput['changes'][number]): StatusLine {
-  const kept = papers === 0 ? 'no paper of it is kept' : `${papers} paper${papers === 1 ? '' : 's'} with its record`;
-  return { ...NOTHING, name, text: `done on ${sayDate(on)}; ${kept}`, known: papers > 0, on };
+  const kept = papers === 0 ? sayOf('status-no-paper') : sayOf('status-papers', { n: papers });
+  return { ...NOTHING, name, text: sayOf('status-change', { date: on, kept }), known: papers > 0, on };
 }

@@ -1,3 +1,5 @@
+import { sayOf } from '../result/words/say.ts';
+
 /** How much of a history is left out for being of other days than those shown; all 0 where the whole history is shown. */
 export interface LeftOut {
   readonly records: number;
@@ -10,22 +12,22 @@ export interface LeftOut {
   readonly papers: number;
 }
 
-const WORDS: Readonly<Record<keyof LeftOut, readonly [string, string]>> = {
-  records: ['work record', 'work records'],
-  readings: ['reading', 'readings'],
-  measurements: ['measurement', 'measurements'],
-  observations: ['thing seen', 'things seen'],
-  followUps: ['note to look again', 'notes to look again'],
-  renewals: ['renewal of an obligation', 'renewals of obligations'],
-  recalls: ['recall that is done', 'recalls that are done'],
-  papers: ['paper', 'papers'],
+const KEYS: Readonly<Record<keyof LeftOut, string>> = {
+  records: 'left-out-records',
+  readings: 'left-out-readings',
+  measurements: 'left-out-measurements',
+  observations: 'left-out-observations',
+  followUps: 'left-out-follow-ups',
+  renewals: 'left-out-renewals',
+  recalls: 'left-out-recalls',
+  papers: 'left-out-papers',
 };
 
 /** What was counted, in words; empty where there is nothing. @example sayLeftOut({ ...nothing, records: 2, papers: 1 }) //=> '2 work records, 1 paper' */
 export function sayLeftOut(counted: Partial<LeftOut>): string {
-  return (Object.keys(WORDS) as (keyof LeftOut)[]).flatMap((kind) => {
+  return (Object.keys(KEYS) as (keyof LeftOut)[]).flatMap((kind) => {
     const count = counted[kind] ?? 0;
-    return count === 0 ? [] : [`${count} ${WORDS[kind][count === 1 ? 0 : 1]}`];
+    return count === 0 ? [] : [sayOf(KEYS[kind], { n: count })];
   }).join(', ');
 }
 

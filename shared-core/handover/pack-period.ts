@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { dateSchema } from '../calendar/date-schema.ts';
 import type { LocalDate } from '../calendar/local-date.ts';
 import { refusedBy } from '../result/refused-by.ts';
-import { sayDate } from '../result/words/say.ts';
+import { sayOf } from '../result/words/say.ts';
 
 /** The days that a pack shows, both included; null: without an end on that side. */
 export const packPeriodSchema = z
@@ -23,8 +23,8 @@ export function isWithin({ from, to }: PackPeriod, date: LocalDate): boolean {
 }
 
 /** What is said of a pack of less than the whole history; null of a whole one. @example sayPeriod(period) //=> 'This pack shows 1 Jan 2024 to 25 Nov 2026 only.' */
-export function sayPeriod({ from, to }: PackPeriod, pack = 'This pack'): string | null {
-  if (from !== null && to !== null) return `${pack} shows ${sayDate(from)} to ${sayDate(to)} only.`;
-  if (from !== null) return `${pack} shows what is dated ${sayDate(from)} or later only.`;
-  return to === null ? null : `${pack} shows what is dated up to ${sayDate(to)} only.`;
+export function sayPeriod({ from, to }: PackPeriod, pack = sayOf('period-this-pack')): string | null {
+  if (from !== null && to !== null) return sayOf('period-both', { pack, from, to });
+  if (from !== null) return sayOf('period-from', { pack, from });
+  return to === null ? null : sayOf('period-to', { pack, to });
 }

@@ -1,5 +1,6 @@
 import type { Facts } from '../journal/facts.ts';
 import type { Message } from '../result/result.ts';
+import { sayKind } from '../result/words/say.ts';
 import { fluidRule } from './fluid.ts';
 import { neverMixes, type MixSide, type NeverMix } from './never-mix.ts';
 import { parts, type Part } from './part.ts';
@@ -20,8 +21,12 @@ export function ruleBetween(pairs: readonly NeverMix[], a: Specification, b: Spe
   if (pair !== undefined) return { rule: pair.rule, between: [a.id, b.id], why: { key: 'mix-stated', values: { why: pair.why } } };
   const fluid = fluidRule(a.fluid, b.fluid);
   if (fluid === null) return null;
-  const values = { a: a.name, b: b.name, baseA: a.fluid?.base?.replaceAll('-', ' ') ?? null, baseB: b.fluid?.base?.replaceAll('-', ' ') ?? null };
+  const values = { a: a.name, b: b.name, baseA: baseOf(a), baseB: baseOf(b) };
   return { rule: fluid.rule, between: [a.id, b.id], why: { key: fluid.why, values } };
+}
+
+function baseOf({ fluid }: Specification): string | null {
+  return fluid?.base == null ? null : sayKind('base', fluid.base);
 }
 
 /** What is said of two parts in one system: nothing where some specification is met by both, else the gravest of what their specifications say. */

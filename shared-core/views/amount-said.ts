@@ -1,3 +1,5 @@
+import { hasWords, sayOf } from '../result/words/say.ts';
+
 /**
  * A quantity with its unit as sentences say it; without a unit it counts pieces.
  *
@@ -5,6 +7,6 @@
  * @example amountSaid(1, null) //=> '1 piece'
  */
 export function amountSaid(quantity: number, unit: string | null): string {
-  const name = unit === null || unit === 'each' || unit === '' ? 'piece' : unit;
-  return `${quantity} ${name}${quantity === 1 ? '' : 's'}`;
+  const key = `amount-${unit === null || unit === '' ? 'each' : unit}`;
+  return hasWords(key) ? sayOf(key, { n: quantity }) : `${quantity} ${unit ?? ''}`;
 }

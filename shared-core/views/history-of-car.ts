@@ -13,7 +13,7 @@ import { isWithin, type PackPeriod } from '../handover/pack-period.ts';
 import { withheldWords } from '../handover/withheld-words.ts';
 import type { Facts } from '../journal/facts.ts';
 import { observations } from '../records/observation.ts';
-import { say, sayDate, sayNumber } from '../result/words/say.ts';
+import { hasWords, say, sayDate, sayKind, sayOf } from '../result/words/say.ts';
 import { METRES_IN } from '../units/distance.ts';
 import { allowanceViews, type AllowanceView } from './allowance-view.ts';
 import { roughly } from './allowance-words.ts';
@@ -57,11 +57,11 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     carWithheldBefore: care.earlier.get(car.id)?.withheld ?? [],
     withheldBefore: [...new Set([...care.earlier.values()].flatMap((one) => one.withheld))].sort().map(withheldWords),
     car: { ...car, vin: withheld.has('vin') ? null : car.vin, registration: withheld.has('registration') ? null : car.registration },
-    odometer: odometer === null ? null : `${sayNumber(odometer.low)} to ${sayNumber(odometer.high)} ${odometer.unit}, likely ${sayNumber(odometer.likely)} ${odometer.unit}`,
+    odometer: odometer === null ? null : sayOf('history-odometer-range', { low: odometer.low, high: odometer.high, likely: odometer.likely, unit: odometer.unit }),
     status: statusOfCar(facts, care, choice, { wear, recalls, leftOut, on: nowOf(facts, care, today).date }),
     instruments: care.use.instruments.map(({ date, estimated, firstShown, unit }) => ({
       date, estimated,
-      text: `Instrument replaced on ${sayDate(date)}; the new one began at ${sayNumber(Math.round(firstShown / METRES_IN[unit]))} ${unit}${estimated ? '; the distance until then is estimated' : ''}.`,
+      text: sayOf(estimated ? 'history-instrument-estimated' : 'history-instrument-replaced', { date, value: Math.round(firstShown / METRES_IN[unit]), unit }),
     })),
     readings: facts.ofCar(readings, car.id).filter((one) => isShown(one.date)).map((reading) => readingOf(reading, care)).sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
     // What was only meant to be done once is no part of the history until it is.
@@ -70,8 +70,8 @@ export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): His
     recalls,
     warranties: allowanceViews(facts, car, care.use, today).filter((one) => one.kind === 'warranty').map(warrantyOf),
     records: worksOf(facts, care, choice),
-    observations: facts.ofCar(observations, car.id).filter((one) => isShown(one.date)).map((one) => ({ ...one, text: withheld.has('text') ? 'what it was is withheld' : one.text })),
-    followUps: followUpViews(facts, car, care.use, today).filter((one) => isShown(one.followUp.madeOn)).map((one) => ({ text: withheld.has('text') ? 'what it was is withheld' : one.followUp.text, when: one.text })),
+    observations: facts.ofCar(observations, car.id).filter((one) => isShown(one.date)).map((one) => ({ ...one, text: withheld.has('text') ? sayOf('history-text-withheld') : one.text })),
+    followUps: followUpViews(facts, car, care.use, today).filter((one) => isShown(one.followUp.madeOn)).map((one) => ({ text: withheld.has('text') ? sayOf('history-text-withheld') : one.followUp.text, when: one.text })),
     wear,
     papers: papersOfCar(facts, car.id, isShown).map((id) => handedPaper(facts, id, choice)),
     treeSize: choice.treeSize,
@@ -107,7 +107,7 @@ function itemOf(one: ItemCare, { car }: CarCare, period: PackPeriod, now: Comple
     state: say({ key: isCaredFor(one) ? `state-${window.state}` : 'state-once', values: {} }),
     due: !isCaredFor(one) ? '' : window.lateBy === null ? sayWindow(window) : sayLateBy(window.lateBy),
     late: window.state === 'late',
-    notShown: [...(period.from === null ? [] : [`not shown before ${sayDate(period.from)}`]), ...(period.to === null ? [] : [`not shown after ${sayDate(period.to)}`])],
+    notShown: [...(period.from === null ? [] : [sayOf('history-not-before', { date: period.from })]), ...(period.to === null ? [] : [sayOf('history-not-after', { date: period.to })])],
     gaps: gaps.filter(isTold).map((gap) => sayGap(gap, car.unit)),
   };
 }
@@ -125,7 +125,7 @@ function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, is
   const [first, newest] = [shown[0], shown.at(-1)];
   if (first === undefined || newest === undefined) return [];
   const [limit] = limits;
-  const plain = [name ?? what.replaceAll('-', ' '), wheel?.name ?? null, place?.replaceAll('-', ' ') ?? null].filter((part) => part !== null);
+  const plain = [name ?? sayKind('measured', what), wheel?.name ?? null, place === null ? null : sayKind('at', place)].filter((part) => part !== null);
   const typed = (value: { readonly value: number; readonly unit: string }) => `${value.value} ${value.unit}`;
   return [{
     what: [...new Set(plain)].join(', '),
@@ -134,13 +134,13 @@ function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, is
     newest: `${typed(newest.typed)}, ${sayDate(newest.date)}`,
     newestOn: newest.date,
     isLimited: limit !== undefined,
-    limit: limit === undefined ? 'none entered' : typed(limit.limit),
-    verdict: limit === undefined ? '' : `${reckonedWith(counted.length - shown.length)}${limit.words.text}`,
+    limit: limit === undefined ? sayOf('history-no-limit') : typed(limit.limit),
+    verdict: limit === undefined ? '' : reckonedWith(counted.length - shown.length, limit.words.text),
   }];
 }
 
-function reckonedWith(hidden: number): string {
-  return hidden === 0 ? '' : `Reckoned with ${sayLeftOut({ measurements: hidden })} not shown: `;
+function reckonedWith(hidden: number, verdict: string): string {
+  return hidden === 0 ? verdict : sayOf('history-wear-reckoned', { measurements: sayLeftOut({ measurements: hidden }), verdict });
 }
 
 function recallOf({ recall, state, late }: RecallView, withheld: ReadonlySet<string>): HistoryRecall {
@@ -148,17 +148,14 @@ function recallOf({ recall, state, late }: RecallView, withheld: ReadonlySet<str
   return { number, what, state, late, how, doneOn, doneBy: withheld.has('doneBy') ? null : doneBy, nextOn };
 }
 
-const WARRANTY_NOW: Readonly<Partial<Record<AllowanceView['state'], string>>> = {
-  'not-begun': 'not begun', ended: 'over by date', passed: 'over by distance', 'probably-passed': 'probably over by distance', unknown: 'not known without a reading',
-};
-
 /** What is foreseen of a warranty hangs on how the present keeper drives: the next one is told only how it stands. */
 function warrantyOf({ name, allowance, state, allowed, unit, left }: AllowanceView): HistoryWarranty {
-  const until = allowance.to === null ? '' : `, until ${sayDate(allowance.to)} at the latest`;
-  const each = allowance.every === 'year' ? ' each year' : '';
+  const each = allowance.every === 'year' ? '-year' : '';
+  const holds = { allowed, unit, from: allowance.from };
+  const now = `history-warranty-${state}`;
   return {
     name,
-    holds: `${sayNumber(allowed)} ${unit}${each} from ${sayDate(allowance.from)}${until}`,
-    now: WARRANTY_NOW[state] ?? `about ${sayNumber(roughly(left ?? 0))} ${unit} left`,
+    holds: allowance.to === null ? sayOf(`history-warranty-holds${each}`, holds) : sayOf(`history-warranty-holds${each}-until`, { ...holds, to: allowance.to }),
+    now: hasWords(now) ? sayOf(now) : sayOf('history-warranty-left', { left: roughly(left ?? 0), unit }),
   };
 }

@@ -10,7 +10,7 @@ import { recordScore } from '../records/record-score.ts';
 import { workRecords, type WorkRecord } from '../records/work-record.ts';
 import { writtenWhen } from '../records/written-when.ts';
 import { must } from '../result/assert.ts';
-import { sayDate, sayNumber } from '../result/words/say.ts';
+import { sayOf } from '../result/words/say.ts';
 import type { CarCare } from './car-care.ts';
 import type { HistoryChoice } from './history-choice.ts';
 
@@ -25,7 +25,7 @@ export function worksOf(facts: Facts, care: CarCare, choice: HistoryChoice): rea
       record: withoutWithheld(record, choice.withheld),
       enteredAt,
       written: writtenWhen(record, enteredAt),
-      amendments: (choice.amendments.get(record.id) ?? []).map((one, at) => ({ at: earlier?.amended[at] ?? one.at, why: choice.withheld.has('why') ? 'the reason is withheld' : one.why })),
+      amendments: (choice.amendments.get(record.id) ?? []).map((one, at) => ({ at: earlier?.amended[at] ?? one.at, why: choice.withheld.has('why') ? sayOf('history-why-withheld') : one.why })),
       odometer: odometerOf(record, ofCar.get(record.reading ?? '') ?? null, choice.period),
       score: recordScore(record, earlier?.withheld ?? []),
       earlier: earlier === null ? null : { proven: isProven(earlier.pack, choice.previous) },
@@ -48,17 +48,18 @@ function isProven(pack: string, previous: HistoryInput['previous']): boolean {
 /** What the odometer showed: the reading stays on its own day, where the record was amended to another. */
 function odometerOf(record: WorkRecord, reading: Reading | null, period: PackPeriod): string | null {
   if (reading === null) return null;
-  if (!isWithin(period, reading.date)) return 'read on a day that is not shown';
-  const doubt = reading.standing === 'accepted' ? '' : ' (doubtful)';
-  return `${sayNumber(reading.typed.value)} ${reading.typed.unit}${doubt}${reading.date === record.date ? '' : `, read on ${sayDate(reading.date)}`}`;
+  if (!isWithin(period, reading.date)) return sayOf('history-read-hidden');
+  const key = reading.standing === 'accepted' ? 'history-read' : 'history-read-doubtful';
+  const read = { value: reading.typed.value, unit: reading.typed.unit };
+  return reading.date === record.date ? sayOf(key, read) : sayOf(`${key}-on`, { ...read, date: reading.date });
 }
 
 const WITHHELD_PAPER: Readonly<Record<Paper['media'], string>> = {
-  'application/pdf': 'PDF', 'image/jpeg': 'Picture', 'image/png': 'Picture', 'image/webp': 'Picture', 'application/octet-stream': 'File',
+  'application/pdf': 'history-paper-pdf', 'image/jpeg': 'history-paper-picture', 'image/png': 'history-paper-picture', 'image/webp': 'history-paper-picture', 'application/octet-stream': 'history-paper-file',
 };
 
 /** A paper that is not in the pack has no name in it: a name may tell as much as the paper does. */
 export function handedPaper(facts: Facts, id: string, choice: HistoryChoice): HandedPaper {
   const [paper, path] = [must(facts.get(papers, id), 'paper of the car'), choice.paperPaths.get(id) ?? null];
-  return choice.marked.get(id) ?? { name: path === null ? WITHHELD_PAPER[paper.media] : paperName(facts, paper), path, sha256: id, blackedOut: [] };
+  return choice.marked.get(id) ?? { name: path === null ? sayOf(WITHHELD_PAPER[paper.media]) : paperName(facts, paper), path, sha256: id, blackedOut: [] };
 }

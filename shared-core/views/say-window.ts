@@ -1,7 +1,7 @@
 import { addMonths } from '../calendar/add-months.ts';
 import { addDays, asDate, daysBetween, fromDayNumber, monthOf, yearOf, type LocalDate } from '../calendar/local-date.ts';
 import type { DueWindow } from '../care/due-window.ts';
-import { sayDate, sayMonth, sayNumber } from '../result/words/say.ts';
+import { sayDate, sayMonth, sayOf } from '../result/words/say.ts';
 
 const KNOWN_MONDAY = fromDayNumber(4);
 const WEEK_WIDTH_DAYS = 60;
@@ -14,11 +14,11 @@ const WEEK_WIDTH_DAYS = 60;
  */
 export function sayWindow(window: Pick<DueWindow, 'earliest' | 'likely' | 'latest' | 'limb'>): string {
   const { earliest, likely, latest, limb } = window;
-  if (likely === null) return earliest === null ? '' : `not before ${sayMonth(earliest)}`;
-  if (earliest === null || latest === null) return `about ${sayMonth(likely)}`;
+  if (likely === null) return earliest === null ? '' : sayOf('window-not-before', { month: sayMonth(earliest) });
+  if (earliest === null || latest === null) return sayOf('window-about', { month: sayMonth(likely) });
   const width = daysBetween(earliest, latest);
   if (width === 0 && (limb === 'time' || limb === 'printed-date')) return sayDate(likely);
-  return width < WEEK_WIDTH_DAYS ? `week of ${sayDate(mondayOf(likely))}` : `about ${sayMonth(likely)}`;
+  return width < WEEK_WIDTH_DAYS ? sayOf('window-week', { date: mondayOf(likely) }) : sayOf('window-about', { month: sayMonth(likely) });
 }
 
 /**
@@ -45,15 +45,11 @@ interface LateByShown {
 
 /** By how much something is late, in words. @example sayLateBy({ days: 365, months: 12, distance: null }) //=> '12 months late' */
 export function sayLateBy(lateBy: LateByShown): string {
-  const parts = [
-    lateBy.months > 0 ? counted(lateBy.months, 'month') : lateBy.days > 0 ? counted(lateBy.days, 'day') : null,
-    lateBy.distance === null ? null : `${sayNumber(lateBy.distance.value)} ${lateBy.distance.unit} past`,
-  ].filter((part) => part !== null);
-  return lateBy.days > 0 ? `${parts[0] ?? ''} late${parts.length > 1 ? `, ${parts[1] ?? ''}` : ''}` : parts.join(', ') || 'past its limit';
-}
-
-function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
+  const { days, months, distance } = lateBy;
+  const time = months > 0 ? sayOf('span-months', { n: months }) : days > 0 ? sayOf('span-days', { n: days }) : null;
+  const past = distance === null ? null : sayOf('late-distance', { distance: distance.value, unit: distance.unit });
+  if (days > 0 && time !== null) return past === null ? sayOf('late-time', { time }) : sayOf('late-time-distance', { time, distance: past });
+  return [time, past].filter((part) => part !== null).join(', ') || sayOf('late-limit');
 }
 
 /** The Monday of the week that holds a date; 1970-01-05 was one. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { sayOf } from '../result/words/say.ts';
 
 /** A seal that was given: over how many entries, when, and its text. */
 export const givenSealSchema = z.object({
@@ -28,13 +29,11 @@ export const sealViewSchema = z.object({
 export type SealView = z.infer<typeof sealViewSchema>;
 
 /** What a seal proves, sentence by sentence. */
-export const SEAL_PROVES = [
-  'Whoever holds this seal can later tell whether a history pack of this household comes from the journal that stood on the day of the seal: the same key, and every entry of that day still there, unchanged and in its order.',
-  'It finds a pack that was made anew as a whole with another key, which no check without a seal can find.',
-] as const;
+export function sealProves(): string[] {
+  return [sayOf('seal-proves-journal'), sayOf('seal-proves-new-key')];
+}
 
 /** What a seal does not prove. */
-export const SEAL_PROVES_NOT = [
-  'It does not show that what was entered is true, nor that all was entered.',
-  'It says nothing of what is entered later, and it holds no word of the history itself.',
-] as const;
+export function sealProvesNot(): string[] {
+  return [sayOf('seal-proves-no-truth'), sayOf('seal-proves-no-later')];
+}

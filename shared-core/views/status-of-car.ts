@@ -11,7 +11,7 @@ import { isWithin, type PackPeriod } from '../handover/pack-period.ts';
 import type { StatusElement, StatusInput, StatusItem, StatusPart, StatusSince } from '../handover/status-input.ts';
 import type { Facts } from '../journal/facts.ts';
 import { wishes } from '../ledger/wish.ts';
-import { sayDate } from '../result/words/say.ts';
+import { sayOf } from '../result/words/say.ts';
 import { METRES_IN } from '../units/distance.ts';
 import type { CarCare, ItemCare } from './car-care.ts';
 import { obligationView } from './due-view.ts';
@@ -61,7 +61,7 @@ function partsOf(facts: Facts, care: CarCare, { today, period }: HistoryChoice, 
     ...facts.ofCar(obligations, id).filter((one) => one.kind === 'printed-expiry').map((one): StatusPart => ({ kind: 'dated', name: obligationView(one, today).name, until: one.lastValidDay })),
     ...wear.map((one): StatusPart => ({ kind: 'measured', name: one.what, on: one.newestOn, newest: one.newest, limit: one.isLimited ? one.limit : null, verdict: one.verdict })),
     ...unmeasured.map(({ item }): StatusPart => ({ kind: 'not-measured', name: item.name })),
-    ...facts.ofCar(wheels, id).map((one): StatusPart => ({ kind: 'tyre', name: `tyre of wheel ${one.name}`, made: one.dateCode === null ? null : madeIn(one.dateCode, today) })),
+    ...facts.ofCar(wheels, id).map((one): StatusPart => ({ kind: 'tyre', name: sayOf('status-tyre', { wheel: one.name }), made: one.dateCode === null ? null : madeIn(one.dateCode, today) })),
   ];
 }
 
@@ -70,8 +70,8 @@ function madeIn(code: string, today: LocalDate): string | null {
   const read = readTyreDateCode(code, today);
   if (!read.ok) return null;
   const { leastMonths, mostMonths } = tyreAge(read.value, today);
-  const ago = leastMonths === mostMonths ? `${leastMonths} months ago` : `${leastMonths} to ${mostMonths} months ago`;
-  return read.value.state === 'week' ? `in the week from ${sayDate(read.value.week.from)}, ${ago}` : `in a decade that its code leaves open, ${ago}`;
+  const ago = leastMonths === mostMonths ? sayOf('status-months-ago', { n: leastMonths }) : sayOf('status-months-ago-range', { least: leastMonths, most: mostMonths });
+  return read.value.state === 'week' ? sayOf('status-made-week', { date: read.value.week.from, ago }) : sayOf('status-made-decade', { ago });
 }
 
 function itemOf({ item, completions }: ItemCare, { car }: CarCare, period: PackPeriod, since: (date: LocalDate, metres: number | null, isEstimated: boolean) => StatusSince): StatusItem {
@@ -88,10 +88,11 @@ function itemOf({ item, completions }: ItemCare, { car }: CarCare, period: PackP
 
 /** What was done on days not shown may be later than what is shown, and what was never done is said of a whole history only. */
 function whyNot(history: ItemCare['item']['history'], done: LocalDate | null, keptSince: LocalDate | null, { from, to }: PackPeriod): string | null {
-  if (to !== null) return `${done === null ? 'not done on the days shown' : `done on ${sayDate(done)}`}, and what came after ${sayDate(to)} is not shown`;
+  if (to !== null) return done === null ? sayOf('status-not-done-after', { to }) : sayOf('status-done-after', { date: done, to });
   if (done !== null) return null;
-  if (from !== null) return `not done on the days shown, and what came before ${sayDate(from)} is not shown`;
-  return history === 'from-purchase' ? `no record of it${keptSince === null ? '' : ` since the car came to its keeper on ${sayDate(keptSince)}`}, nor of the time before` : null;
+  if (from !== null) return sayOf('status-not-done-before', { from });
+  if (history !== 'from-purchase') return null;
+  return keptSince === null ? sayOf('status-none-before') : sayOf('status-none-since', { date: keptSince });
 }
 
 /** What was planned as a wish, or as something done once, and was done: the latest record of each. */

@@ -2,12 +2,12 @@ import type { MeasurementSeries } from '../care/measurement-series.ts';
 import type { SeenWear, WearPoint } from '../care/wear-trend.ts';
 import { assertNever, must } from '../result/assert.ts';
 import type { Message, MessageValues } from '../result/result.ts';
-import { sayNumber } from '../result/words/say.ts';
+import { sayKind, sayNumber, sayOf } from '../result/words/say.ts';
 import { METRES_IN, type DistanceUnit } from '../units/distance.ts';
 import { canonicalPerUnit, canonicalUnit, type MeasuredUnit, type TypedValue } from '../units/measured-value.ts';
 import type { SeriesVerdict } from './measured-wear.ts';
 
-const SYMBOLS: Readonly<Record<MeasuredUnit, string>> = { mm: 'mm', in: 'in', '32nds': '/32 in', V: 'V', '%': '%', C: '°C', F: '°F', grade: 'grade', 1: '' };
+const SYMBOLS: Readonly<Record<MeasuredUnit, string>> = { mm: 'mm', in: 'in', '32nds': '/32 in', V: 'V', '%': '%', C: '°C', F: '°F', grade: '', 1: '' };
 /** Rates of distance are said for this many km or miles. */
 const RATE_DISTANCE = 10_000;
 const DAYS_A_YEAR = 365.25;
@@ -15,7 +15,7 @@ const RATE_DIGITS = 2;
 
 /** The sign of a unit. @example unitSign('C') //=> '°C' */
 export function unitSign(unit: MeasuredUnit): string {
-  return SYMBOLS[unit];
+  return unit === 'grade' ? sayOf('unit-grade') : SYMBOLS[unit];
 }
 
 /** How fast something wears, in the unit in which it was last read: so much every so many km, miles or years. */
@@ -40,8 +40,7 @@ export function wearRate(series: MeasurementSeries, { line, band }: SeenWear, un
 
 /** What is measured, where, in plain words. @example subjectWords(series, 'A') //=> 'tread, A, front left' */
 export function subjectWords({ subject }: MeasurementSeries, wheel: string | null): string {
-  const plain = (key: string) => key.replaceAll('-', ' ');
-  const parts = [subject.name ?? plain(subject.what), wheel, subject.place === null ? null : plain(subject.place)].filter((part) => part !== null);
+  const parts = [subject.name ?? sayKind('measured', subject.what), wheel, subject.place === null ? null : sayKind('at', subject.place)].filter((part) => part !== null);
   // A wheel may be called by its place: the spare.
   return [...new Set(parts)].join(', ');
 }
@@ -82,7 +81,7 @@ export function verdictWords({ series, limit, forecast }: SeriesVerdict, unit: D
 }
 
 function rateValues({ rate, unit, every, everyUnit }: WearRate): MessageValues {
-  return { ...typedValues({ value: Math.abs(rate), unit }, 'rate'), per: everyUnit === 'year' ? everyUnit : `${sayNumber(every)} ${everyUnit}` };
+  return { ...typedValues({ value: Math.abs(rate), unit }, 'rate'), per: everyUnit === 'year' ? sayOf('per-year') : `${sayNumber(every)} ${everyUnit}` };
 }
 
 function newestValues(series: MeasurementSeries): MessageValues {

@@ -1,4 +1,4 @@
-import { SEAL_PROVES, SEAL_PROVES_NOT } from '../../../shared-core/views/seal-view.ts';
+import { sealProves, sealProvesNot } from '../../../shared-core/views/seal-view.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
 
 /** Shows the head of the journal and the seals given, or gives one. */
@@ -18,7 +18,7 @@ export const sealCommand: Command = {
       return done(shown.value, [...sampleLine(sample), `${entries} entries, root ${root}`, `Key ${keyFingerprint}`, given.length === 0 ? 'No seal has been given.' : 'Seals given:', ...given.map((one) => `\n${one.at}, over ${one.entries} entries:\n${one.text}`)].join('\n'));
     }
     const reply = await host.call('seal.give', {});
-    return reply.ok ? done(reply.value, [`Over ${reply.value.entries} entries:`, reply.value.text, '', ...SEAL_PROVES, ...SEAL_PROVES_NOT].join('\n')) : refused(reply.refusal);
+    return reply.ok ? done(reply.value, [`Over ${reply.value.entries} entries:`, reply.value.text, '', ...sealProves(), ...sealProvesNot()].join('\n')) : refused(reply.refusal);
   },
 };
 

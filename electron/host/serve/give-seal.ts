@@ -5,7 +5,7 @@ import { sealText } from '../../../shared-core/journal/seal-text.ts';
 import { makeSeal, type JournalHead } from '../../../shared-core/journal/seal.ts';
 import { must } from '../../../shared-core/result/assert.ts';
 import { ok, type Result } from '../../../shared-core/result/result.ts';
-import { SEAL_PROVES, SEAL_PROVES_NOT, type GivenSeal, type SealView } from '../../../shared-core/views/seal-view.ts';
+import { sealProves, sealProvesNot, type GivenSeal, type SealView } from '../../../shared-core/views/seal-view.ts';
 import { readHashes } from '../../store/journal-table.ts';
 import { noteSealGiven, sealsNoted } from '../../store/seal-table.ts';
 import type { HostContext } from '../host-context.ts';
@@ -21,7 +21,7 @@ export function showSeal(context: HostContext): Result<SealView> {
   return household.store.transaction(() => {
     const { treeSize, root } = headOf(household);
     const given = sealsNoted(household.store).map((one) => ({ entries: one.treeSize, root: one.root, at: one.at, text: textOf(household, one) }));
-    return ok({ entries: treeSize, root, keyFingerprint: household.key.fingerprint, sample: started.value.sample, proves: [...SEAL_PROVES], provesNot: [...SEAL_PROVES_NOT], given });
+    return ok({ entries: treeSize, root, keyFingerprint: household.key.fingerprint, sample: started.value.sample, proves: sealProves(), provesNot: sealProvesNot(), given });
   }).deferred();
 }
 

@@ -5,10 +5,12 @@ import { CALENDAR_WORDS } from './en-calendar.ts';
 import { CARD_WORDS } from './en-card.ts';
 import { CARE_WORDS } from './en-care.ts';
 import { CHECK_WORDS } from './en-check.ts';
+import { STATUS_WORDS } from './en-status.ts';
 import { TAKE_IN_WORDS } from './en-take-in.ts';
 import { COVERAGE_WORDS } from './en-coverage.ts';
 import { FOLLOW_UP_WORDS } from './en-follow-up.ts';
 import { DOING_WORDS } from './en-doing.ts';
+import { HISTORY_WORDS } from './en-history.ts';
 import { IMPORT_WORDS } from './en-import.ts';
 import { INTAKE_WORDS } from './en-intake.ts';
 import { LEDGER_WORDS } from './en-ledger.ts';
@@ -44,6 +46,7 @@ export const EN: Phrases = {
   ...COVERAGE_WORDS,
   ...DOING_WORDS,
   ...FOLLOW_UP_WORDS,
+  ...HISTORY_WORDS,
   ...IMPORT_WORDS,
   ...INTAKE_WORDS,
   ...LEDGER_WORDS,
@@ -59,6 +62,7 @@ export const EN: Phrases = {
   ...SHEET_WORDS,
   ...SHELF_WORDS,
   ...SHELL_WORDS,
+  ...STATUS_WORDS,
   ...USAGE_REFUSALS,
   ...USAGE_WORDS,
   ...WEAR_REFUSALS,

@@ -1,4 +1,4 @@
-import type { Message, Refusal } from '../result.ts';
+import type { Message, MessageValues, Refusal } from '../result.ts';
 import { EN } from './en.ts';
 import { fillPlaces, formFor, type Phrase } from './phrase.ts';
 import { phrasesOf } from './phrases-of.ts';
@@ -18,6 +18,17 @@ export function say(message: Message): string {
   const phrase = wordsOf(message.key);
   if (phrase === undefined) throw new Error(`Bug: no words for '${message.key}'`);
   return fillPlaces(formFor(phrase, message.values['n']), (name) => sayValue(message.values[name] ?? null));
+}
+
+/** The sentence of a key with its values. @example sayOf('status-good-until', { date: '2027-02-28' }) //=> 'good until 28 Feb 2027' */
+export function sayOf(key: string, values: MessageValues = {}): string {
+  return say({ key, values });
+}
+
+/** What one of a kind is called: by its key where it has words, else by its own name. @example sayKind('at', 'front-left') //=> 'front left' */
+export function sayKind(beginning: string, kind: string): string {
+  const key = `${beginning}-${kind}`;
+  return hasWords(key) ? sayOf(key) : kind.replaceAll('-', ' ');
 }
 
 /** The sentence of a refusal. @example sayRefusal({ code: 'unknown-car', values: { car: 'x' } }) */

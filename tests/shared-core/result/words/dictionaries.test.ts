@@ -25,7 +25,7 @@ const AMERICAN = dictionary('dictionary-en');
 
 /** Words of the trade, units, formats and names that stand in neither dictionary, or in one alone and mean the same in both. */
 const TRADE = new Set([
-  'BagIt', 'CSV', 'GBP', 'JSON', 'NUL', 'Nm', 'PNG', 'TRUNNION', 'Trunnion', 'UTF', 'VIN', 'WebP', 'YYYY', 'bagit', 'json', 'kB', 'kPa', 'kgf', 'lbf', 'md', 'mistyped', 'nds', 'npm', 'polyurea',
+  'BagIt', 'CSV', 'GBP', 'JSON', 'NUL', 'Nm', 'PNG', 'SHA', 'TRUNNION', 'Trunnion', 'UTF', 'VIN', 'WebP', 'YYYY', 'bagit', 'json', 'kB', 'kPa', 'kgf', 'lbf', 'md', 'mistyped', 'nds', 'npm', 'polyurea',
   'roadworthiness', 'sha', 'sulfonate', 'tensioners', 'txt', 'yyyy',
 ]);
 /** Words of our own lists of steps and items to start from. */

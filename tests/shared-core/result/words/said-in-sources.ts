@@ -26,9 +26,9 @@ function refusalsAt(source: Source, node: ts.Node): SaidInSource[] {
   return saidAsObject(source, node, 'code');
 }
 
-/** Every message in the core: objects of a key and its values. */
+/** Every message in the core: objects of a key and its values, and keys said with theirs. */
 export function messagesInSources(): SaidInSource[] {
-  return core.flatMap(({ source, nodes }) => nodes.flatMap((node) => saidAsObject(source, node, 'key')));
+  return core.flatMap(({ source, nodes }) => nodes.flatMap((node) => [...saidAsObject(source, node, 'key'), ...saidByCall(source, node)]));
 }
 
 /** The beginnings of keys that are put together: `state-${...}` gives "state-". */
@@ -41,6 +41,11 @@ function isKey(node: ts.TemplateExpression): boolean {
   let parent: ts.Node = node.parent;
   while (ts.isConditionalExpression(parent)) parent = parent.parent;
   return ts.isPropertyAssignment(parent) && parent.name.getText() === 'key' && propertyOf(parent.parent, 'values') !== undefined;
+}
+
+function saidByCall(source: Source, node: ts.Node): SaidInSource[] {
+  if (!ts.isCallExpression(node) || node.expression.getText() !== 'sayOf') return [];
+  return keysIn(node.arguments[0]).map((key) => said(source, node, key, valuesOf(node.arguments[1])));
 }
 
 function saidAsObject(source: Source, node: ts.Node, name: 'code' | 'key'): SaidInSource[] {
