@@ -31,8 +31,12 @@ export function ObservationsSection({ view, open }: ObservationsSectionProps) {
               {seen.closedOn === null ? <strong>{seen.text}</strong> : <span>{seen.text}</span>}
               <p className={sectionStyles.small}>{[...(view.earlier.some((one) => one.id === seen.id) ? [tell('earlier.keeper')] : []), ...remarks(seen, view.today, words)].join(' · ')}</p>
             </div>
-            {seen.closedOn === null && <AmendObservation seen={seen} />}
-            {seen.closedOn === null && <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text: seen.text })} onClick={() => open({ kind: 'close', observation: seen.id })}>{tell('observations.close')}</Button>}
+            {seen.closedOn === null && (
+              <div className={styles.rowActions}>
+                <AmendObservation seen={seen} />
+                <Button size="compact-sm" variant="default" aria-label={tell('observations.close-for', { text: seen.text })} onClick={() => open({ kind: 'close', observation: seen.id })}>{tell('observations.close')}</Button>
+              </div>
+            )}
           </li>
         ))}
       </ul>

@@ -23,16 +23,17 @@ export function LaneHead({ lane, today, letter, reading, onReading }: LaneHeadPr
   const words = useWords();
   const odometer = odometerWords(lane.odometer);
   const described = [lane.description, lane.year].filter((part) => part !== null).join(', ');
+  const remark = laneRemark(lane, today, words);
   return (
     <div className={styles.head}>
       <div className={styles.who}>
         <h2 className={styles.name}><Link href={`/car/${lane.id}`}>{lane.name}</Link></h2>
-        {described !== '' && <p className={styles.described}>{described}</p>}
+        {described !== '' && <p className={styles.described} title={described}>{described}</p>}
         <LaneReading lane={lane} letter={letter} open={reading} onOpen={onReading} />
       </div>
       <div className={styles.gone}>
         <p className={styles.odometer}>{odometer ?? tell('odometer.never')}</p>
-        {odometer !== null && <p className={styles.remark}>{laneRemark(lane, today, words)}</p>}
+        {odometer !== null && <p className={styles.remark} title={remark}>{remark}</p>}
         <LaneDoubt lane={lane} />
       </div>
     </div>

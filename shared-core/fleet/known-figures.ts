@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { plainText } from '../result/plain-text.ts';
+import { sayOf } from '../result/words/say.ts';
 import { powerSchema, type Car } from './car.ts';
 import file from './known-figures.json' with { type: 'json' };
 
@@ -24,7 +25,6 @@ export type Joint = z.infer<typeof jointSchema>;
 const knownFigureSchema = z.strictObject({
   key: idSchema,
   group: figureGroupSchema.exclude(['own']),
-  name: plainText(80),
   kind: figureKindSchema,
   /** Where it is missed while it is not entered. */
   missed: z.array(idSchema).min(1),
@@ -34,10 +34,16 @@ const knownFigureSchema = z.strictObject({
   onlyFor: z.array(powerSchema).nullable().default(null),
   joint: jointSchema.nullable().default(null),
 });
-export type KnownFigure = z.infer<typeof knownFigureSchema>;
+/** `name` is what it is called in the locale that is spoken. */
+export type KnownFigure = z.infer<typeof knownFigureSchema> & { readonly name: string };
 
 /** Every known figure, in the order of a card. */
-export const KNOWN_FIGURES: readonly KnownFigure[] = z.array(knownFigureSchema).parse(file.figures);
+export const KNOWN_FIGURES: readonly KnownFigure[] = z.array(knownFigureSchema).parse(file.figures).map((figure) => ({
+  ...figure,
+  get name() {
+    return sayOf(`figure-${figure.key}`);
+  },
+}));
 
 /** The known figure of a key, or null where a keeper made the key. @example knownFigure('wheel-torque')?.kind //=> 'torque' */
 export function knownFigure(key: string): KnownFigure | null {

@@ -32,6 +32,7 @@ import { sayGap, sayInterval } from './say-interval.ts';
 import { sayLateBy, sayWindow } from './say-window.ts';
 import { statusOfCar } from './status-of-car.ts';
 import { wearViews, type WearSeriesView } from './wear-view.ts';
+import { typedSaid } from './wear-words.ts';
 
 /** The history of one car as the pack tells it. */
 export function historyOfCar(facts: Facts, car: Car, choice: HistoryChoice): HistoryInput {
@@ -126,15 +127,14 @@ function wearOf({ what, name, place, wheel, points, limits }: WearSeriesView, is
   if (first === undefined || newest === undefined) return [];
   const [limit] = limits;
   const plain = [name ?? sayKind('measured', what), wheel?.name ?? null, place === null ? null : sayKind('at', place)].filter((part) => part !== null);
-  const typed = (value: { readonly value: number; readonly unit: string }) => `${value.value} ${value.unit}`;
   return [{
     what: [...new Set(plain)].join(', '),
     times: shown.length,
     from: first.date,
-    newest: `${typed(newest.typed)}, ${sayDate(newest.date)}`,
+    newest: `${typedSaid(newest.typed)}, ${sayDate(newest.date)}`,
     newestOn: newest.date,
     isLimited: limit !== undefined,
-    limit: limit === undefined ? sayOf('history-no-limit') : typed(limit.limit),
+    limit: limit === undefined ? sayOf('history-no-limit') : typedSaid(limit.limit),
     verdict: limit === undefined ? '' : reckonedWith(counted.length - shown.length, limit.words.text),
   }];
 }

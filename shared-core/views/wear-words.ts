@@ -102,6 +102,11 @@ function typedValues({ value, unit }: TypedValue, name: string): MessageValues {
   return unit === '32nds' ? { [name]: `${value}/32`, [`${name}Unit`]: 'in' } : { [name]: value, [`${name}Unit`]: unitSign(unit) };
 }
 
+/** A value with the sign of its unit, as it was read. @example typedSaid({ value: 4, unit: '32nds' }) //=> '4/32 in' */
+export function typedSaid({ value, unit }: TypedValue): string {
+  return (unit === '32nds' ? `${value}/32 in` : `${value} ${unitSign(unit)}`).trim();
+}
+
 function pointValues(point: WearPoint, name: string): MessageValues {
   return { [name]: point.value, [`${name}Date`]: point.date };
 }

@@ -35,7 +35,7 @@ export function ObligationForm({ view, now, onClose }: ObligationFormProps) {
     <EntryForm entry={entry} submit={tell(now === null ? 'obligation-form.submit' : 'obligation-form.save')} onCancel={onClose}>
       <NativeSelect {...bindText(entry, 'kind')} data-autofocus label={tell('obligation-form.kind')} data={choices('kind.', OBLIGATION_KINDS)} />
       {!isFirstTest(entry.draft) && <TextInput {...bindText(entry, 'name')} label={tell('obligation-form.name')} autoComplete="off" />}
-      {mayBeFirst && <NativeSelect {...bindText(entry, 'first', 'years')} label={tell('obligation-form.first')} data={FIRST_CHOICES} />}
+      {mayBeFirst && <NativeSelect {...bindText(entry, 'first', 'years')} label={tell('obligation-form.first')} data={firstChoices()} />}
       <DayFields entry={entry} />
       <Checkbox {...bindTick(entry, 'keepsDate')} label={tell('obligation-form.keeps-date')} />
       <FieldRow>
@@ -46,7 +46,7 @@ export function ObligationForm({ view, now, onClose }: ObligationFormProps) {
   );
 }
 
-const FIRST_CHOICES = [
+const firstChoices = () => [
   { value: 'given', label: tell('obligation-form.first-given') },
   ...[3, 4].map((n) => ({ value: String(n), label: tell('obligation-form.first-years', { n }) })),
 ];

@@ -8,7 +8,7 @@ import { hasPlaces, MEASURE_KINDS, type MeasureKind } from '../wear/subject-word
 import { unitChoicesOf, unitToStart } from '../wear/value-words.ts';
 import styles from './forms.module.css';
 import type { MeasuredDraft } from './record-draft.ts';
-import { PLACE_CHOICES } from '../wear/forms/place-choices.ts';
+import { placeChoices } from '../wear/forms/place-choices.ts';
 
 interface RecordMeasuredProps {
   readonly view: CarView;
@@ -28,7 +28,7 @@ export function RecordMeasured({ view, measured, place, group, onChange }: Recor
         <div key={at} className={styles.measured}>
           <NativeSelect label={tell('measure-form.what')} autoFocus value={one.what} onChange={(event) => replace(at, begin(event.currentTarget.value as MeasureKind))} data={choices('measured.', MEASURE_KINDS)} />
           {one.what === 'other' && <TextInput {...place(`measured.${at}.name`)} label={tell('measure-form.name')} value={one.name} autoComplete="off" onChange={(event) => replace(at, { name: event.currentTarget.value })} />}
-          {(hasPlaces(one.what) || one.what === 'other') && <NativeSelect {...place(`measured.${at}.place`)} label={tell('measure-form.place')} value={one.place} onChange={(event) => replace(at, { place: event.currentTarget.value })} data={PLACE_CHOICES} />}
+          {(hasPlaces(one.what) || one.what === 'other') && <NativeSelect {...place(`measured.${at}.place`)} label={tell('measure-form.place')} value={one.place} onChange={(event) => replace(at, { place: event.currentTarget.value })} data={placeChoices()} />}
           <TextInput {...place(`measured.${at}.value`)} label={tell('record-form.measured-value')} value={one.value} inputMode="decimal" autoComplete="off" onChange={(event) => replace(at, { value: event.currentTarget.value })} />
           <NativeSelect label={tell('measure-form.unit')} value={one.unit} onChange={(event) => replace(at, { unit: event.currentTarget.value })} data={unitChoicesOf(one.what)} />
           <Checkbox label={tell('record-form.measured-fresh')} checked={one.fresh} onChange={(event) => replace(at, { fresh: event.currentTarget.checked })} />

@@ -17,8 +17,8 @@ interface TaskLineProps {
   readonly onChange: (change: TaskChanges) => void;
 }
 
-const REPLACED = choices('outcome.', ['done', 'not-done']);
-const CHECKED = choices('outcome.', ['good', 'watch', 'acted', 'not-done']);
+const replaced = () => choices('outcome.', ['done', 'not-done']);
+const checked = () => choices('outcome.', ['good', 'watch', 'acted', 'not-done']);
 
 /** How one task went: what is left undone is free for another day. */
 export function TaskLine(props: TaskLineProps) {
@@ -43,7 +43,7 @@ export function TaskLine(props: TaskLineProps) {
 function Done({ task, draft, at, place, onChange }: TaskLineProps) {
   return (
     <div className={styles.fields}>
-      <NativeSelect {...place(`${at}outcome`)} label={tell('record-form.outcome', { line: task.name })} description={draft.outcome === null ? tell('closing.choose-what') : undefined} value={draft.outcome ?? ''} data={[...(draft.outcome === null ? [{ value: '', label: tell('closing.choose') }] : []), ...(task.work === 'check' ? CHECKED : REPLACED)]} onChange={(event) => onChange({ outcome: event.currentTarget.value as Outcome })} />
+      <NativeSelect {...place(`${at}outcome`)} label={tell('record-form.outcome', { line: task.name })} description={draft.outcome === null ? tell('closing.choose-what') : undefined} value={draft.outcome ?? ''} data={[...(draft.outcome === null ? [{ value: '', label: tell('closing.choose') }] : []), ...(task.work === 'check' ? checked() : replaced())]} onChange={(event) => onChange({ outcome: event.currentTarget.value as Outcome })} />
       {draft.outcome !== 'not-done' && <TextInput {...place(`${at}minutes`)} label={tell('closing.minutes')} description={oddMinutes(task, draft.minutes)} aria-label={tell('closing.minutes-of', { task: task.name })} value={draft.minutes} inputMode="numeric" autoComplete="off" onChange={(event) => onChange({ minutes: event.currentTarget.value })} />}
       <TextInput label={tell(draft.outcome === 'not-done' ? 'closing.why-not' : 'closing.note')} aria-label={tell('closing.note-of', { task: task.name })} value={draft.note} maxLength={500} autoComplete="off" onChange={(event) => onChange({ note: event.currentTarget.value, noteOver: task.note })} />
     </div>

@@ -4,6 +4,7 @@ export const LEDGER_WORDS: Readonly<Record<string, string>> = {
   'ledger-order-of': 'order of {date}, {supplier}',
   'ledger-no-car': 'no car',
   'cost-kind-parts': 'parts',
+  'cost-kind-shelf': 'from the shelf',
   'cost-kind-labour': 'labour',
   'cost-kind-consumables': 'consumables',
   'cost-kind-tools': 'tools',

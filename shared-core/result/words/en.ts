@@ -10,6 +10,7 @@ import { TAKE_IN_WORDS } from './en-take-in.ts';
 import { COVERAGE_WORDS } from './en-coverage.ts';
 import { FOLLOW_UP_WORDS } from './en-follow-up.ts';
 import { DOING_WORDS } from './en-doing.ts';
+import { FIGURE_WORDS } from './en-figures.ts';
 import { HISTORY_WORDS } from './en-history.ts';
 import { IMPORT_WORDS } from './en-import.ts';
 import { INTAKE_WORDS } from './en-intake.ts';
@@ -46,6 +47,7 @@ export const EN: Phrases = {
   ...COVERAGE_WORDS,
   ...DOING_WORDS,
   ...FOLLOW_UP_WORDS,
+  ...FIGURE_WORDS,
   ...HISTORY_WORDS,
   ...IMPORT_WORDS,
   ...INTAKE_WORDS,

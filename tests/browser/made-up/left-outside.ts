@@ -2,7 +2,7 @@ import { STARTING_SETS } from '../../../shared-core/care/starting-set.ts';
 import { STARTING_SHEETS } from '../../../shared-core/work/starting-sheet.ts';
 
 /** Signs of units, currencies and formats, which are alike in every language. */
-const SIGNS = new Set(['km', 'mi', 'mm', 'in', 'V', 'C', 'F', 'N', 'm', 'Nm', 'kg', 'kPa', 'bar', 'psi', 'GBP', 'UTC', 'CSV', 'PDF', 'JSON', 'SHA', 'QR', 'x', 'h', 'min']);
+const SIGNS = new Set(['km', 'mi', 'mm', 'in', 'V', 'C', 'F', 'N', 'm', 'Nm', 'kg', 'kPa', 'bar', 'psi', 'GBP', 'UTC', 'CSV', 'PDF', 'JSON', 'SHA', 'QR', 'L', 'US', 'qt', 'imp', 'pt', 'gal', 'x', 'h', 'min']);
 /** Kinds and ids: what a program reads and no person should. They are no data of anybody's, and show where a name was forgotten. */
 const OF_PROGRAMS = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 /** Fields in which a single small word is the keeper's own all the same. */

@@ -15,7 +15,7 @@ import { unitChoicesOf, unitToStart } from '../value-words.ts';
 import { composeMeasurements, measureDraft, type MeasureDraft } from './measure-draft.ts';
 import { edgesOf } from './measure-spots.ts';
 import { MeasureValues } from './measure-values.tsx';
-import { PLACE_CHOICES } from './place-choices.ts';
+import { placeChoices } from './place-choices.ts';
 
 interface MeasureFormProps {
   readonly view: CarView;
@@ -56,7 +56,7 @@ export function MeasureForm({ view, what, name, onClose }: MeasureFormProps) {
       {draft.what === 'other' && (
         <FieldRow>
           <TextInput {...bindText(entry, 'name')} label={tell('measure-form.name')} placeholder={tell('measure-form.name-example')} autoComplete="off" />
-          <NativeSelect {...bindText(entry, 'place')} label={tell('measure-form.place')} data={PLACE_CHOICES} />
+          <NativeSelect {...bindText(entry, 'place')} label={tell('measure-form.place')} data={placeChoices()} />
         </FieldRow>
       )}
       <MeasureValues entry={entry} view={view} />

@@ -14,7 +14,7 @@ import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
 import { inPlace } from '../wheels-in-place.ts';
 import { frontToRear, leftToRight, movedWheels, moveDraft, otherSet, placesNow, type MoveDraft } from './move-draft.ts';
-import { WHEEL_PLACES } from './place-choices.ts';
+import { wheelPlaces } from './place-choices.ts';
 import styles from './wear-forms.module.css';
 
 interface MoveFormProps {
@@ -68,7 +68,7 @@ interface WheelPlaceProps {
 function WheelPlace({ one, id, value, onChange }: WheelPlaceProps) {
   const moved = value !== one.place;
   return (
-    <NativeSelect id={id} label={one.wheel.name} description={moved ? tell('move-form.now', { place: tell(`measured-place.${one.place}`) }) : ' '} data={WHEEL_PLACES} value={value} onChange={(event) => onChange(event.currentTarget.value as WheelView['place'])} />
+    <NativeSelect id={id} label={one.wheel.name} description={moved ? tell('move-form.now', { place: tell(`measured-place.${one.place}`) }) : ' '} data={wheelPlaces()} value={value} onChange={(event) => onChange(event.currentTarget.value as WheelView['place'])} />
   );
 }
 

@@ -11,7 +11,7 @@ import { FieldsRead, textOrNull } from '../../../ui/form/read-fields.ts';
 import { useEntry } from '../../../ui/form/use-entry.ts';
 import { note } from '../../../ui/notices/notice-store.ts';
 import { tell } from '../../../ui/words/tell.ts';
-import { WHEEL_PLACES } from './place-choices.ts';
+import { wheelPlaces } from './place-choices.ts';
 import { wheelDraft, type WheelDraft } from './wheel-draft.ts';
 
 type Wheel = WheelView['wheel'];
@@ -40,7 +40,7 @@ export function WheelForm({ view, wheel, onClose }: WheelFormProps) {
       <TextInput {...bindText(entry, 'name')} data-autofocus label={tell('wheel-form.name')} description={tell('wheel-form.name-what')} autoComplete="off" />
       {wheel === null && (
         <FieldRow>
-          <NativeSelect {...bindText(entry, 'place', 'moves')} label={tell('wheel-form.place')} description={tell('wheel-form.place-what')} data={WHEEL_PLACES} />
+          <NativeSelect {...bindText(entry, 'place', 'moves')} label={tell('wheel-form.place')} description={tell('wheel-form.place-what')} data={wheelPlaces()} />
           <DateField {...bindDate(entry, 'on')} max={today} label={tell('wheel-form.on')} description={tell('measure-form.date-what')} />
         </FieldRow>
       )}

@@ -37,6 +37,22 @@ export function keyBeginningsInSources(): string[] {
   return [...new Set(texts)].sort();
 }
 
+const SAYS = /^(tell|say|sayOf|sayKind|sayDate|sayMonth|sayMoment|windowWords|\w*[cC]hoices)$/;
+
+/** Calls that say something as soon as their file is loaded: outside every function. What the start and the threads of the host call `say` is another. */
+export function saidWhileLoading(): string[] {
+  const renderer = treesOf('renderer');
+  return [...core, ...host, ...renderer].filter(({ source }) => !/^electron\/(start|solver)\//.test(source.file)).flatMap(({ source }) => (source.tree === null ? [] : saidOutside(source, source.tree)));
+}
+
+function saidOutside(source: Source, node: ts.Node): string[] {
+  if (ts.isFunctionLike(node)) return [];
+  const here = ts.isCallExpression(node) && SAYS.test(node.expression.getText()) ? [said(source, node, node.expression.getText(), null)].map(({ key, at }) => `${at} ${key}`) : [];
+  const within: string[] = [];
+  ts.forEachChild(node, (child) => void within.push(...saidOutside(source, child)));
+  return [...here, ...within];
+}
+
 function isKey(node: ts.TemplateExpression): boolean {
   let parent: ts.Node = node.parent;
   while (ts.isConditionalExpression(parent)) parent = parent.parent;
@@ -85,7 +101,7 @@ function said({ file, tree }: Source, node: ts.Node, key: string, given: readonl
 }
 
 function treesOf(folder: string): { readonly source: Source; readonly nodes: readonly ts.Node[] }[] {
-  const files = readdirSync(`${ROOT}${folder}`, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts')).map((file) => `${folder}/${file}`);
+  const files = readdirSync(`${ROOT}${folder}`, { recursive: true, encoding: 'utf8' }).filter((file) => /\.tsx?$/.test(file)).map((file) => `${folder}/${file}`);
   return files.flatMap((file) => {
     const source = sourceOf(file, readFileSync(`${ROOT}${file}`, 'utf8'));
     return source.tree === null ? [] : [{ source, nodes: nodesUnder(source.tree) }];

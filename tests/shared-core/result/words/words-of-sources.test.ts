@@ -9,7 +9,7 @@ import { hasWords } from '../../../../shared-core/result/words/say.ts';
 import { specifications } from '../../../../shared-core/parts/specification.ts';
 import { suppliers } from '../../../../shared-core/parts/supplier.ts';
 import { parts } from '../../../../shared-core/parts/part.ts';
-import { keyBeginningsInSources, messagesInSources, refusalsInSources, type SaidInSource } from './said-in-sources.ts';
+import { keyBeginningsInSources, messagesInSources, refusalsInSources, saidWhileLoading, type SaidInSource } from './said-in-sources.ts';
 
 const formsBy = (key: string) => formsOf(EN[key] ?? '');
 const placesOf = (key: string) => [...formsBy(key).join(' ').matchAll(/\{(\w+)\}/g)].map((match) => match[1] ?? '');
@@ -82,4 +82,8 @@ describe('the sentences', () => {
     const keys = new Set(refusalsInSources().map((one) => one.key));
     expect([...keys].filter((key) => formsBy(key).some((form) => !/[.?}]$/.test(form || '.')))).toEqual([]);
   });
+});
+
+test('nothing is said while a file is loaded: it would stay in the locale of that moment', () => {
+  expect(saidWhileLoading()).toEqual([]);
 });
