@@ -1,9 +1,5 @@
 /** What checking a history pack says, and why a pack cannot be written or read. */
 export const CHECK_WORDS: Readonly<Record<string, string>> = {
-  'seal-proves-journal': 'Whoever holds this seal can later tell whether a history pack of this household comes from the journal that stood on the day of the seal: the same key, and every entry of that day still there, unchanged and in its order.',
-  'seal-proves-new-key': 'It finds a pack that was made anew as a whole with another key, which no check without a seal can find.',
-  'seal-proves-no-truth': 'It does not show that what was entered is true, nor that all was entered.',
-  'seal-proves-no-later': 'It says nothing of what is entered later, and it holds no word of the history itself.',
 
   'fault-not-a-pack': 'This is not a history pack: it holds no bagit.txt, no manifest and no signed list.',
   'fault-file-missing': '{path} is missing.',

@@ -1,6 +1,6 @@
 import type { Phrases } from './phrase.ts';
 
-/** What is said of how a car stands on a day, and of spans and lateness wherever they are told. */
+/** What is said of how a car stands on a day, of what a seal proves, and of spans and lateness wherever they are told. */
 export const STATUS_WORDS = {
   'status-on': 'Status on {date}',
   'status-intro': 'What the records of an aircraft must tell when it changes hands, by analogy: {held} of {of} are told whole. What is not known is said to be so.',
@@ -93,6 +93,11 @@ export const STATUS_WORDS = {
   'status-by-withheld-before': 'by whom is withheld by the earlier keeper',
   'status-reference': 'reference {reference}',
   'status-reference-withheld': 'its reference is withheld',
+
+  'seal-proves-journal': 'Whoever holds this seal can later tell whether a history pack of this household comes from the journal that stood on the day of the seal: the same key, and every entry of that day still there, unchanged and in its order.',
+  'seal-proves-new-key': 'It finds a pack that was made anew as a whole with another key, which no check without a seal can find.',
+  'seal-proves-no-truth': 'It does not show that what was entered is true, nor that all was entered.',
+  'seal-proves-no-later': 'It says nothing of what is entered later, and it holds no word of the history itself.',
 
   'measured-tread': 'tread',
   'measured-pad': 'pad',
