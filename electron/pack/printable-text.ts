@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit';
 import type { DocumentValue } from '../../shared-core/handover/document-value.ts';
+import { sayOf } from '../../shared-core/result/words/say.ts';
 import { BOLD, REGULAR } from './paper-page.ts';
 
 /** A text as the fonts of the page can print it, and how many places of it they cannot. */
@@ -20,7 +21,7 @@ const BREAKS = new Set(['\n', '\r', '\t']);
 export function printableText(text: string, canPrint: (character: string) => boolean): PrintableText {
   let [printed, missing, spaces, places] = ['', 0, '', 0];
   const endRun = () => {
-    if (missing > 0) printed += `[${missing} ${missing === 1 ? 'character' : 'characters'} that this page cannot print; see data/history.json]`;
+    if (missing > 0) printed += sayOf('unprinted-characters', { n: missing, file: 'data/history.json' });
     places += missing > 0 ? 1 : 0;
     printed += spaces;
     [missing, spaces] = [0, ''];

@@ -3,7 +3,7 @@ import { longerThanLiked } from '../sessions/longer-days.ts';
 import type { PlanProblem } from '../sessions/plan-problem.ts';
 import { minutesOf } from '../sessions/why-not-there.ts';
 import { whyNowhere } from '../sessions/why-nowhere.ts';
-import { say } from '../result/words/say.ts';
+import { say, sayOf } from '../result/words/say.ts';
 import { keptNotes } from './kept-notes.ts';
 
 /** What a plan rests on that nobody has said, what is late by law, and what is to be asked of the kept sessions. `saving`: something is said of one. */
@@ -37,7 +37,7 @@ function longDays({ input, instance }: PlanProblem): readonly Message[] {
 }
 
 function unknownItems({ input: { unknownItems: of } }: PlanProblem): readonly Message[] {
-  return of.length === 0 ? [] : [{ key: 'plan-unknown-items', values: { items: of.length === 1 ? 'one item' : `${of.length} items`, cars: [...new Set(of)].join(', ') } }];
+  return of.length === 0 ? [] : [{ key: 'plan-unknown-items', values: { items: sayOf('counted-items', { n: of.length }), cars: [...new Set(of)].join(', ') } }];
 }
 
 function lateByLaw({ input, instance, tasks, lastDay }: PlanProblem): readonly Message[] {

@@ -7,7 +7,7 @@ import { ask } from '../journal/operation.ts';
 import { must } from '../result/assert.ts';
 import { idSchema } from '../result/id.ts';
 import { ok, refuse, type Result } from '../result/result.ts';
-import { say } from '../result/words/say.ts';
+import { say, sayOf } from '../result/words/say.ts';
 import { choiceFaults } from '../sessions/choice-faults.ts';
 import { checkBoard, checkPin } from '../sessions/check-board.ts';
 import { composePlanProblem } from '../sessions/compose-plan-problem.ts';
@@ -135,6 +135,6 @@ function sideOf(account: PlanAccount, key: string): z.infer<typeof sideSchema> {
 function textOf(deltaMinor: number, deltaLateDays: number, currency: string): string {
   const cost = say({ key: deltaMinor > 0 ? 'try-dearer' : deltaMinor < 0 ? 'try-cheaper' : 'try-same', values: { amount: money(Math.abs(deltaMinor), currency) } });
   const days = Math.round(Math.abs(deltaLateDays));
-  const late = days === 0 ? '' : `, ${say({ key: deltaLateDays > 0 ? 'try-later' : 'try-sooner', values: { days: days === 1 ? 'a day' : `${days} days` } })}`;
+  const late = days === 0 ? '' : `, ${say({ key: deltaLateDays > 0 ? 'try-later' : 'try-sooner', values: { days: sayOf('counted-days', { n: days }) } })}`;
   return `${cost}${late}.`;
 }

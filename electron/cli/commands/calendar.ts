@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { refuse } from '../../../shared-core/result/result.ts';
+import { sayOf } from '../../../shared-core/result/words/say.ts';
 import { fileRefusal } from '../../host/file-refusal.ts';
 import { done, refused, wrongUse, type Command } from '../command.ts';
 
@@ -27,6 +28,6 @@ export const calendarCommand: Command = {
     } catch (error) {
       return refused(fileRefusal(error).refusal);
     }
-    return done({ ...reply.value, path }, `${reply.value.events} ${reply.value.events === 1 ? 'event' : 'events'}: ${path}`);
+    return done({ ...reply.value, path }, sayOf('counted-events', { n: reply.value.events, path }));
   },
 };

@@ -138,6 +138,10 @@ export const STATUS_WORDS = {
   'base-sodium': 'sodium',
 
   'span-months': { one: '{n} month', other: '{n} months' },
+  'counted-items': { one: 'one item', other: '{n} items' },
+  'counted-days': { one: 'a day', other: '{n} days' },
+  'counted-events': { one: '{n} event: {path}', other: '{n} events: {path}' },
+  'unprinted-characters': { one: '[{n} character that this page cannot print; see {file}]', other: '[{n} characters that this page cannot print; see {file}]' },
   'span-days': { one: '{n} day', other: '{n} days' },
   'interval-once': 'once',
   'interval-every': 'every {again}',
