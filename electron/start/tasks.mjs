@@ -42,6 +42,7 @@ const tasks = {
   'test:shells': ['loopback', 'rehearsal'].map((shell) => ({ ...tests(`browser, ${shell}`, '--project', 'all', 'tests/browser')[0], env: { TRUNNION_SHELL: shell } })),
   bench: [...script('bench', 'tests/bench/answer-times.ts'), ...script('bench of orders', 'tests/bench/order-times.ts'), ...script('bench of plans', 'tests/bench/plan-times.ts'), ...script('bench of searches', 'tests/bench/search-times.ts'), ...script('bench of papers', 'tests/bench/paper-times.ts'), ...script('bench of the screens', 'tests/bench/screen-times.ts')],
   pictures: script('pictures', 'tests/browser/pictures/take-pictures.ts'),
+  'pictures:readme': script('pictures of the README', 'tests/browser/pictures/readme-pictures.ts'),
   storm: [
     { ...tests('storm of readings', 'tests/shared-core/fleet/reading-injection.test.ts')[0], env: { STORM_INJECTIONS: '20' } },
     { ...tests('storm of calls', 'tests/loopback/hostile-calls.test.ts', 'tests/shell/hostile-calls.test.ts')[0], env: { STORM_CALLS: '10000' } },

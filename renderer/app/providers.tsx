@@ -2,6 +2,7 @@ import '@mantine/core/styles.layer.css';
 import './fonts.css';
 import './tokens.css';
 import './contrast.css';
+import './print.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Look } from './look.tsx';

@@ -49,7 +49,7 @@ function Sessions({ view }: { readonly view: SessionsView }) {
           <SessionBody session={session} today={view.today} onMove={lift} onDone={focusHeading} />
         </Section>
       ))}
-      {(view.sessions.length > 0 || view.notes.length > 0) && <div className={styles.left}><LeftAndNotes view={view} onMove={lift} /></div>}
+      {(view.sessions.length > 0 || view.notes.length > 0) && <div className={styles.left}><LeftAndNotes view={view} heading="h2" onMove={lift} /></div>}
       <GarageRows view={view} />
       <MovePanel view={view} move={move} onEnd={end} />
     </>

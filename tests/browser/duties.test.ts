@@ -34,7 +34,7 @@ describe.skipIf(chromiumHere === null)('obligations and recalls of a car', () =>
     await page.keyboard.type('Hose may chafe');
     await page.getByRole('button', { name: 'Enter the recall' }).press('Enter');
     await said('Recall R-77 is kept in mind.');
-    await page.getByRole('button', { name: 'Say how recall R-77 was done' }).click();
+    await page.getByRole('button', { name: 'Say how it was done: recall R-77' }).click();
     const dialog = page.getByRole('dialog');
     await dialog.getByRole('textbox', { name: 'Done on' }).fill('20 Nov 2026');
     await page.keyboard.press('Enter');

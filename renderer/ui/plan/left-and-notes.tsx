@@ -12,17 +12,19 @@ import type { MoveSubject } from './move-store.ts';
 
 interface LeftAndNotesProps {
   readonly view: SessionsView;
+  /** Under what they stand: a screen's own heading, or a sheet's. */
+  readonly heading?: 'h2' | 'h3';
   readonly onMove: (subject: MoveSubject) => void;
 }
 
 /** What stands in no session and why, and what the plan rests on that nobody has said. */
-export function LeftAndNotes({ view, onMove }: LeftAndNotesProps) {
+export function LeftAndNotes({ view, heading: Heading = 'h3', onMove }: LeftAndNotesProps) {
   const words = useWords();
   const id = useId();
   return (
     <>
       <section className={styles.part} aria-labelledby={`${id}-left`}>
-        <h3 id={`${id}-left`} className={styles.heading}>{tell('left.title')}</h3>
+        <Heading id={`${id}-left`} className={styles.heading}>{tell('left.title')}</Heading>
         {view.left.length === 0 && <p className={styles.soft}>{tell('left.none')}</p>}
         {view.left.length > 0 && (
           <ul className={sectionStyles.list} aria-labelledby={`${id}-left`}>
@@ -47,7 +49,7 @@ export function LeftAndNotes({ view, onMove }: LeftAndNotesProps) {
       </section>
       {view.notes.length > 0 && (
         <section className={styles.part} aria-labelledby={`${id}-notes`}>
-          <h3 id={`${id}-notes`} className={styles.heading}>{tell('notes.title')}</h3>
+          <Heading id={`${id}-notes`} className={styles.heading}>{tell('notes.title')}</Heading>
           <ul className={styles.notes}>{view.notes.map((one) => <li key={one.text}>{inOwnMoney(one.text, words)}</li>)}</ul>
         </section>
       )}

@@ -58,7 +58,7 @@ export const CAR_WORDS = {
   'recalls.add': 'Enter a recall',
   'recalls.none': 'What the maker calls the car back for stands here until it is done.',
   'recalls.done': 'Say how it was done',
-  'recalls.done-for': 'Say how recall {number} was done',
+  'recalls.done-for': 'Say how it was done: recall {number}',
   'recalls.change-for': 'Change recall {number}',
   'recalls.done-by': '{how}, by {name}',
   'recalls.show-done': { one: 'Show {n} that is done', other: 'Show {n} that are done' },

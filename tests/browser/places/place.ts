@@ -9,6 +9,8 @@ export interface Place {
   readonly press?: readonly Press[];
   /** Shows a time axis or a sheet of fixed measures, which needs both dimensions and is no matter of reflow. */
   readonly wide?: true;
+  /** Something that the person opened lies over a part of it, until Escape (2.4.11, note 2). */
+  readonly overlaid?: true;
 }
 
 /** A button, link or fold to be pressed: the first of that name. */

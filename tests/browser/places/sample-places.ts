@@ -10,7 +10,7 @@ const over = (address: string, forms: Readonly<Record<string, Press | readonly P
 
 const YARD: readonly Place[] = [
   { name: 'yard', address: '/', wide: true },
-  { name: 'yard-reading', address: '/', press: ['Enter a reading for Pip (key R)'], wide: true },
+  { name: 'yard-reading', address: '/', press: ['Enter a reading for Pip (key R)'], wide: true, overlaid: true },
   { name: 'yard-unfolded', address: '/', press: ['Unfold all lanes'], wide: true },
   { name: 'yard-post', address: '/', press: [/^Sat 5 Dec, the drive/], wide: true },
 ];
