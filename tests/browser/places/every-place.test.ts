@@ -5,7 +5,7 @@ import { HOUSEHOLDS } from './households.ts';
 import { lookOver } from './look-over.ts';
 
 /** All that the page can show, in every theme. */
-describe.skipIf(chromiumHere === null || SHELL !== 'loopback')('every place', { timeout: 600_000 }, () => {
+describe.skipIf(chromiumHere === null || SHELL !== 'loopback')('every place', { timeout: 900_000 }, () => {
   test.each(Object.entries(HOUSEHOLDS))('of the household "%s" can be used by everybody', async (_name, open) => {
     const { page, places, complaints, close } = await open();
     await page.emulateMedia({ reducedMotion: 'reduce' });

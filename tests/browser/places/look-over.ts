@@ -17,8 +17,10 @@ export async function lookOver(page: Page, place: Place): Promise<readonly strin
   await page.setViewportSize(USUAL);
   await putInto(page, 'light');
   await visit(page, place);
+  // What lies beneath a form is looked at as a place of its own.
+  const within = (await page.locator('[role=dialog]').count()) > 0 ? '[role=dialog]' : 'html';
   const faults = [
-    ...(await axeFaults(page)),
+    ...(await axeFaults(page, [], within)),
     ...(await page.evaluate(headingFaults)),
     ...(await page.evaluate(smallTargets)),
     ...(await namesWanting(page)),
@@ -26,7 +28,7 @@ export async function lookOver(page: Page, place: Place): Promise<readonly strin
   ];
   for (const theme of OTHER_THEMES[place.press === undefined ? 'screen' : 'form']) {
     await putInto(page, theme);
-    faults.push(...(await axeFaults(page, ['color-contrast'])).map((fault) => `${theme}: ${fault}`));
+    faults.push(...(await axeFaults(page, ['color-contrast'], within)).map((fault) => `${theme}: ${fault}`));
   }
   await page.setViewportSize(ENLARGED);
   if (place.overlaid !== true) faults.push(...(await page.evaluate(coveredFocus)));
