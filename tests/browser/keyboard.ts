@@ -20,12 +20,12 @@ export class Keyboard {
     this.page = page;
   }
 
-  /** Tab until the element of that name has the focus; a name that is never reached is a failure of the test. */
-  async to(name: string | RegExp): Promise<void> {
+  /** Tab until the element of that name has the focus, and say how often; a name that is never reached is a failure of the test. */
+  async to(name: string | RegExp): Promise<number> {
     const met: string[] = [];
     for (let step = 0; step < MOST_STEPS; step += 1) {
       const focused = await this.focused();
-      if (typeof name === 'string' ? focused.name === name : name.test(focused.name)) return;
+      if (typeof name === 'string' ? focused.name === name : name.test(focused.name)) return step;
       met.push(focused.name);
       await this.page.keyboard.press('Tab');
       await this.judge();
