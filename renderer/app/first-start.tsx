@@ -1,14 +1,15 @@
-import { Button, NativeSelect, TextInput } from '@mantine/core';
+import { NativeSelect, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import { speakAs } from '../../shared-core/result/words/speaking.ts';
 import { change } from '../ui/change.ts';
 import { bindText } from '../ui/form/bind.ts';
 import { EntryForm } from '../ui/form/entry-form.tsx';
 import { FieldRow } from '../ui/form/fields.tsx';
-import { sayFault } from '../ui/form/say-fault.ts';
 import { useEntry } from '../ui/form/use-entry.ts';
 import { hemisphereChoices, localeChoices, unitChoices } from '../ui/household-choices.ts';
+import { OpenSample } from '../ui/open-sample.tsx';
 import { focusHeading } from '../ui/screen-title.tsx';
+import { showTour } from '../ui/tour-store.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './first-start.module.css';
 import { StartPicture } from './start-picture.tsx';
@@ -32,22 +33,12 @@ export function FirstStart({ folder }: { readonly folder: string }) {
 }
 
 function SampleWay() {
-  const [fault, setFault] = useState<string | null>(null);
-  const [opening, setOpening] = useState(false);
-  const open = async () => {
-    setOpening(true);
-    const result = await change('sample.open', {});
-    setOpening(false);
-    if (!result.ok) return setFault(sayFault(result.refusal));
-    await goIn();
-  };
   return (
     <section className={styles.way} aria-labelledby="way-sample">
       <StartPicture />
       <h2 id="way-sample">{tell('start.sample')}</h2>
       <p>{tell('start.sample-what')}</p>
-      <Button onClick={() => void open()} aria-disabled={opening}>{opening ? tell('start.sample-opening') : tell('start.sample-open')}</Button>
-      <p role="alert" className={fault === null ? 'only-said' : styles.fault}>{fault}</p>
+      <OpenSample variant="filled" onOpened={lookAround} />
     </section>
   );
 }
@@ -59,6 +50,12 @@ type Start = typeof START;
 async function goIn(): Promise<void> {
   focusHeading();
   await queries.invalidateQueries();
+}
+
+/** The sample begins with the look around, which one press leaves. */
+async function lookAround(): Promise<void> {
+  await goIn();
+  showTour(0);
 }
 
 /** What one's own browser is set to is a fair guess; each of it can be changed before it is sent. */

@@ -7,6 +7,7 @@ import styles from './frame.module.css';
 import { Rail } from './rail.tsx';
 import { SampleLine } from './sample-line.tsx';
 import { SearchDialog } from './search/search-dialog.tsx';
+import { Tour } from './tour/tour.tsx';
 import { useArrivalFocus } from './use-arrival-focus.ts';
 import { useArrivalPlace } from './use-arrival-place.ts';
 
@@ -40,6 +41,7 @@ export function Frame({ sample, children }: FrameProps) {
         <main id="screen" ref={main} tabIndex={-1} className={styles.main}>{children}</main>
         <NoticeBar />
       </div>
+      <Tour />
       <SearchDialog opened={over === 'search'} onClose={() => setOver(null)} />
       <KeysSheet opened={over === 'keys'} onClose={() => setOver(null)} />
     </div>

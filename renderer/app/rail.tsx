@@ -36,7 +36,7 @@ export function Rail({ onSearch, onKeys }: RailProps) {
   const place = location === '/import' ? '/settings' : location.startsWith('/paper/') ? '/papers' : location;
   const here = (href: string) => (href === '/' ? place === '/' : place === href || place.startsWith(`${href}/`));
   return (
-    <nav className={styles.rail} aria-label={tell('app.screens')}>
+    <nav data-tour="rail" className={styles.rail} aria-label={tell('app.screens')}>
       <p className={styles.name}>{tell('app.name')}</p>
       <button type="button" className={own.search} {...shortcut(lone, SEARCH_KEY)} onClick={onSearch}>{tell('search.open')}{lone && <kbd aria-hidden="true">{SEARCH_KEY}</kbd>}</button>
       <button type="button" className={own.keys} {...shortcut(lone, KEYS_KEY)} onClick={onKeys}>{tell('keys.open')}{lone && <kbd aria-hidden="true">{KEYS_KEY}</kbd>}</button>

@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
 import { note } from '../ui/notices/notice-store.ts';
+import { showTour } from '../ui/tour-store.ts';
 import { tell } from '../ui/words/tell.ts';
 import styles from './sample-line.module.css';
 
@@ -14,9 +15,14 @@ export function SampleLine() {
     note(result.ok ? tell('sample.left') : sayFault(result.refusal));
     if (result.ok) go('/');
   };
+  const lookAround = () => {
+    go('/');
+    showTour(0);
+  };
   return (
     <aside className={styles.line} aria-label={tell('sample.line')}>
       <span>{tell('sample.line')}</span>
+      <Button size="compact-sm" variant="subtle" onClick={lookAround}>{tell('tour.offer')}</Button>
       <Button size="compact-sm" variant="subtle" onClick={() => void leave()}>{tell('sample.leave')}</Button>
     </aside>
   );

@@ -6,6 +6,7 @@ import type { Result } from '../../shared-core/result/result.ts';
 import { call } from '../bridge/call.ts';
 import { change } from '../ui/change.ts';
 import { sayFault } from '../ui/form/say-fault.ts';
+import { OpenSample } from '../ui/open-sample.tsx';
 import { saveText } from '../ui/save-text.ts';
 import { Section } from '../ui/section.tsx';
 import { tell } from '../ui/words/tell.ts';
@@ -20,7 +21,6 @@ interface DataSectionProps {
 export function DataSection({ folder, sample }: DataSectionProps) {
   const examine = useTask(() => change('household.examine', {}));
   const copy = useTask(() => change('backup.make', {}));
-  const open = useTask(() => change('sample.open', {}));
   const calendar = useTask(saveCalendar);
   return (
     <Section title={tell('settings.data')}>
@@ -47,8 +47,7 @@ export function DataSection({ folder, sample }: DataSectionProps) {
       {!sample && (
         <div className={styles.task}>
           <p>{tell('settings.sample-what')}</p>
-          <Button variant="default" onClick={open.run} aria-disabled={open.running}>{open.running ? tell('start.sample-opening') : tell('start.sample-open')}</Button>
-          <div role="status">{open.result !== null && <Fault result={open.result} />}</div>
+          <OpenSample variant="default" />
         </div>
       )}
     </Section>

@@ -2,6 +2,7 @@ import { LookSection } from './look-section.tsx';
 import { HouseholdSection } from './household-section.tsx';
 import { DataSection } from './data-section.tsx';
 import { KeysSection } from './keys-section.tsx';
+import { TourSection } from './tour-section.tsx';
 import { PlanningSection } from './planning-section.tsx';
 import { ScreenTitle } from '../ui/screen-title.tsx';
 import { tell } from '../ui/words/tell.ts';
@@ -21,6 +22,7 @@ export function SettingsScreen({ folder, sample }: SettingsScreenProps) {
       <PlanningSection />
       <LookSection />
       <KeysSection />
+      <TourSection />
       <DataSection folder={folder} sample={sample} />
     </div>
   );

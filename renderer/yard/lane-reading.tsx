@@ -49,7 +49,7 @@ export function LaneReading({ lane, letter, open, onOpen }: LaneReadingProps) {
 
   if (!open) {
     return (
-      <button ref={button} type="button" className={styles.button} aria-label={letter === null ? tell('lane.reading-for', { car: lane.name }) : tell('lane.reading-letter', { letter: letter.toUpperCase(), car: lane.name })} onClick={() => onOpen(true)}>
+      <button ref={button} type="button" data-tour="reading" className={styles.button} aria-label={letter === null ? tell('lane.reading-for', { car: lane.name }) : tell('lane.reading-letter', { letter: letter.toUpperCase(), car: lane.name })} onClick={() => onOpen(true)}>
         {letter !== null && <><kbd className={styles.letter}>{letter.toUpperCase()}</kbd> </>}
         {tell('lane.reading')}
       </button>

@@ -61,7 +61,7 @@ export function LaneSheet({ today, lanes, control, unfolded, readings, posts }: 
   };
 
   return (
-    <section ref={sheet} className={styles.sheet} aria-label={tell('yard.lanes')} onKeyDown={onKeyDown}>
+    <section ref={sheet} data-tour="lanes" className={styles.sheet} aria-label={tell('yard.lanes')} onKeyDown={onKeyDown}>
       <div className={styles.axisRow}>
         <SightButtons today={today} control={control} />
         <div ref={axis} className={styles.axisLine} title={tell('axis.wheel')}>

@@ -36,8 +36,8 @@ export const hostOperations = {
   'household.search': served('ask', searchRequestSchema, searchViewSchema),
   /** How the screens are to look from here on, in every window; the sample looks as the household does. */
   'look.set': served('do', z.strictObject({ look: lookSchema }), z.object({ look: lookSchema })),
-  /** Opens the sample household in a folder of its own; the present one stays as it is. */
-  'sample.open': served('do', z.strictObject({}), z.object({ household: householdSchema })),
+  /** Opens the sample household in a folder of its own; the present one stays as it is. Under a name it tells how far it is, and can be stopped: then nothing of it is left. */
+  'sample.open': served('do', z.strictObject({ job: z.string().min(1).max(80).nullable().default(null) }), z.object({ household: householdSchema })),
   /** Leaves the sample and deletes its folder. */
   'sample.leave': served('do', z.strictObject({}), z.object({})),
   /** Keeps a paper's bytes by their digest. */

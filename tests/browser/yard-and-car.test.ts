@@ -25,6 +25,8 @@ describe.skipIf(chromiumHere === null)('the yard and a car of the sample', () =>
     await page.getByRole('button', { name: 'Open the sample household' }).click();
     await page.getByRole('heading', { name: 'The yard' }).waitFor({ timeout: 50_000 });
     await page.getByText('Sample household, proves nothing.').waitFor();
+    await expect.poll(focused).toBe('Next');
+    await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('The yard');
     await expect.poll(() => page.locator('[data-lane]:not([data-lane=""])').count()).toBe(5);
     await expect.poll(() => lane('Pip').getByRole('link', { name: /^brake fluid, 12 months late/ }).count()).toBe(1);

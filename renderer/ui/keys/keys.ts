@@ -30,7 +30,7 @@ export const KEYS: readonly KeyTold[] = [
   { keys: [SEARCH_KEY], place: 'everywhere', does: 'keys.search', lone: true, heardIn: [GLOBAL] },
   { keys: [KEYS_KEY], place: 'everywhere', does: 'keys.keys', lone: true, heardIn: [GLOBAL] },
   { keys: ['1', '…', '8'], place: 'everywhere', does: 'keys.screens', lone: true, heardIn: [GLOBAL] },
-  { keys: ['Esc'], place: 'everywhere', does: 'keys.escape', lone: false, heardIn: ['renderer/ui/plan/work-asked.tsx', 'renderer/sessions/doing/left-out-panel.tsx', 'renderer/sessions/doing/found-panel.tsx', 'renderer/yard/use-mark-note.ts'] },
+  { keys: ['Esc'], place: 'everywhere', does: 'keys.escape', lone: false, heardIn: ['renderer/ui/plan/work-asked.tsx', 'renderer/sessions/doing/left-out-panel.tsx', 'renderer/sessions/doing/found-panel.tsx', 'renderer/yard/use-mark-note.ts', 'renderer/app/tour/tour.tsx'] },
   { keys: ['↓', '↑'], place: 'search', does: 'keys.search-move', lone: false, heardIn: ['renderer/app/search/search-dialog.tsx'] },
   { keys: ['Enter'], place: 'search', does: 'keys.search-open', lone: false, heardIn: ['renderer/app/search/search-dialog.tsx'] },
   { keys: ['R'], place: 'yard', does: 'keys.yard-reading', lone: true, heardIn: YARD },

@@ -32,7 +32,7 @@ export function PlanBar({ view, onPlan }: PlanBarProps) {
     else note(sayFault(reply.refusal));
   };
   return (
-    <section className={styles.bar} aria-label={tell('plan.place')}>
+    <section data-tour="plan" className={styles.bar} aria-label={tell('plan.place')}>
       <p className={styles.sentence}><strong>{countWords(view)}</strong> {view.sessions.length === 0 ? tell('sessions.none-what') : sayAll(view.summary, words)}</p>
       <div className={styles.actions}>
         <Button onClick={() => void propose()} aria-disabled={running} variant={proposed.length === 0 ? 'filled' : 'default'}>{tell(proposed.length === 0 ? 'plan.propose' : 'plan.again')}</Button>

@@ -35,6 +35,7 @@ import { SERVICES_WORDS } from './services-words.ts';
 import { SETTINGS_WORDS } from './settings-words.ts';
 import { SET_WORDS } from './set-words.ts';
 import { SHEET_EDITOR_WORDS } from './sheet-editor-words.ts';
+import { TOUR_WORDS } from './tour-words.ts';
 import { WEAR_WORDS } from './wear-words.ts';
 import { YARD_WORDS } from './yard-words.ts';
 
@@ -73,6 +74,7 @@ export const SCREEN_WORDS = {
   ...SETTINGS_WORDS,
   ...SET_WORDS,
   ...SHEET_EDITOR_WORDS,
+  ...TOUR_WORDS,
   ...WEAR_WORDS,
   ...YARD_WORDS,
 };

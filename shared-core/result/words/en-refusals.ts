@@ -121,6 +121,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, string>> = {
   'no-such-page': 'There is no such page.',
   'image-too-large': 'That image is larger than {most} points on a side or {all} in all. Make it smaller first.',
 
+  'sample-stopped': 'The sample was stopped before it was whole; nothing of it is left.',
   'sample-open': 'The sample household is already open.',
   'sample-not-open': 'The sample household is not open.',
   'backup-not-sound': 'The copy was not sound ({where} {what}), so it was taken away again. Examine the household.',

@@ -1,0 +1,21 @@
+/** Words of the look around. */
+export const TOUR_WORDS = {
+  'tour.offer': 'Look around in five steps',
+  'tour.next': 'Next',
+  'tour.back': 'Back',
+  'tour.skip': 'Skip the rest',
+  'tour.end': 'Done',
+  'tour.count': '{at} of {of}',
+  'tour.again': 'Look around',
+  'tour.again-what': 'Five short steps on the yard say what is where. They can be left at any time.',
+  'tour.lanes': 'All cars on one calendar',
+  'tour.lanes-what': 'Each car has a lane; time goes from left to right, and today is the red line. The plus and minus buttons show more or less of it, the arrows move it on.',
+  'tour.marks': 'What falls due',
+  'tour.marks-what': 'A bar goes from the earliest to the latest day, a flag is late already. Point at a mark, or go to it by the arrow keys, and it says when and why. A press opens it.',
+  'tour.reading': 'A reading now and then',
+  'tour.reading-what': 'What the odometer shows, once a month or at each fill, is all that a forecast needs. Type it here, or press R anywhere on the yard.',
+  'tour.plan': 'Work done together',
+  'tour.plan-what': 'Propose sessions looks for the days and places at which everything due costs least. You keep what suits you; nothing is booked by itself.',
+  'tour.screens': 'The other screens',
+  'tour.screens-what': 'Parts buys once for all cars, Papers keeps receipts, Ledger knows the money, Handover proves it all to the next keeper. Search finds anything, Keys shows every shortcut.',
+} as const;
