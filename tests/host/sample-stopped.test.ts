@@ -15,7 +15,8 @@ test('a sample that is stopped while it is written leaves nothing, and opens whe
   });
   expect(await host.call('sample.open', { job: 'writing' })).toMatchObject({ ok: false, refusal: { code: 'sample-stopped' } });
   expect(pushes.at(-1)).toEqual({ kind: 'job-ended', job: 'writing', ok: false });
-  expect(pushes.find((push) => push.kind === 'job-progress' && push.done > 0)).toMatchObject({ total: expect.any(Number) });
+  const far = pushes.find((push) => push.kind === 'job-progress' && push.done > 0);
+  expect(far?.kind === 'job-progress' ? far.total : null).toBeGreaterThan(500);
   expect([sampleFolder(host.folder), unfinishedSample(host.folder)].map((one) => existsSync(one))).toEqual([false, false]);
   expect(await host.must('household.examine', {})).toEqual(before);
   await host.must('sample.open', { job: 'again' });
