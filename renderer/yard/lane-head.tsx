@@ -34,7 +34,8 @@ export function LaneHead({ lane, today, letter, reading, onReading }: LaneHeadPr
       <div className={styles.gone}>
         <p className={styles.odometer}>{odometer ?? tell('odometer.never')}</p>
         {odometer !== null && <p className={styles.remark} title={remark}>{remark}</p>}
-        <LaneDoubt lane={lane} />
+        {/* While its field is open it is asked about there. */}
+        {!reading && <LaneDoubt lane={lane} />}
       </div>
     </div>
   );

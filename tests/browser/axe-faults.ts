@@ -11,5 +11,22 @@ import type { Page } from 'playwright-core';
 export async function axeFaults(page: Page, rules: readonly string[] = [], within = 'html'): Promise<string[]> {
   const axe = new AxeBuilder({ page }).include(within).setLegacyMode(true).options({ resultTypes: ['violations'], preload: false, ...(rules.length > 0 ? { runOnly: [...rules] } : { rules: { 'target-size': { enabled: true } } }) });
   const { violations } = await axe.analyze();
-  return violations.flatMap(({ id, help, nodes }) => nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${help}. ${failureSummary ?? ''}`));
+  const faults: string[] = [];
+  for (const { id, help, nodes } of violations) {
+    for (const { target, failureSummary } of nodes) {
+      // What a note at the edge of the window covers is scrolled from under it: where it stands then is what counts.
+      if (id === 'target-size' && rules.length === 0 && /partially obscured/.test(failureSummary ?? '') && !(await isSmallInSight(page, target.join(' ')))) continue;
+      faults.push(`${id} at ${target.join(' ')}: ${help}. ${failureSummary ?? ''}`);
+    }
+  }
+  return faults;
+}
+
+/** Whether a target is still too small in the middle of the window. */
+async function isSmallInSight(page: Page, target: string): Promise<boolean> {
+  const before = await page.evaluate(() => scrollY);
+  await page.locator(target).evaluate((one) => one.scrollIntoView({ block: 'center' }));
+  const faults = await axeFaults(page, ['target-size'], target);
+  await page.evaluate((y) => scrollTo(0, y), before);
+  return faults.length > 0;
 }
