@@ -74,16 +74,20 @@ class MouseHands implements Hands {
     await target.click();
   }
 
-  /** The first that is to be seen; of a sheet that lies over the screen, where there is one. */
-  private async the(roles: readonly Role[], name: string | RegExp): Promise<Locator> {
-    const sheet = this.page.getByRole('dialog');
-    const within = (await sheet.count()) === 0 ? this.page.locator('body') : sheet.last();
-    const [first, ...others] = roles.map((role) => within.getByRole(role, { name, exact: true }));
-    return others.reduce((all, one) => all.or(one), first as Locator).filter({ visible: true }).first();
+  private the(roles: readonly Role[], name: string | RegExp): Promise<Locator> {
+    return theOneOf(this.page, roles, name);
   }
 }
 
 type Role = 'button' | 'link' | 'checkbox' | 'textbox' | 'combobox';
+
+/** The first that is to be seen; of a sheet that lies over the screen, where there is one. */
+async function theOneOf(page: Page, roles: readonly Role[], name: string | RegExp): Promise<Locator> {
+  const sheet = page.getByRole('dialog');
+  const within = (await sheet.count()) === 0 ? page.locator('body') : sheet.last();
+  const [first, ...others] = roles.map((role) => within.getByRole(role, { name, exact: true }));
+  return others.reduce((all, one) => all.or(one), first as Locator).filter({ visible: true }).first();
+}
 
 class KeyboardHands implements Hands {
   readonly name = 'keyboard';
@@ -101,17 +105,17 @@ class KeyboardHands implements Hands {
   }
 
   async press(name: string | RegExp, ...keys: readonly string[]): Promise<void> {
-    if (keys.length === 0) await this.to(name);
+    if (keys.length === 0) await this.to(['button', 'link'], name);
     for (const key of keys.length === 0 ? ['Enter'] : keys) await this.key(key);
   }
 
   async tick(name: string | RegExp): Promise<void> {
-    await this.to(name);
+    await this.to(['checkbox'], name);
     await this.key('Space');
   }
 
   async fill(label: string | RegExp, text: string): Promise<void> {
-    await this.to(label);
+    await this.to(['textbox'], label);
     await this.key('Control+A');
     await this.page.keyboard.type(text);
   }
@@ -122,7 +126,7 @@ class KeyboardHands implements Hands {
   }
 
   async choose(label: string | RegExp, option: string): Promise<void> {
-    await this.to(label);
+    await this.to(['combobox'], label);
     const chosen = () => this.page.evaluate(() => (document.activeElement as HTMLSelectElement).selectedOptions[0]?.text);
     await this.key('Home');
     for (let step = 0; (await chosen()) !== option && step < 40; step += 1) await this.key('ArrowDown');
@@ -135,7 +139,9 @@ class KeyboardHands implements Hands {
     await (await asked).setFiles(path);
   }
 
-  private async to(name: string | RegExp): Promise<void> {
+  /** Nobody goes to what is not yet to be seen. */
+  private async to(roles: readonly Role[], name: string | RegExp): Promise<void> {
+    await (await theOneOf(this.page, roles, name)).waitFor();
     await this.atRest();
     this.count += await this.keys.to(name);
   }

@@ -48,7 +48,7 @@ describe.skipIf(chromiumHere === null)('from a plan to the record', { timeout: 1
       await milestone('all ticked');
       await hands.press('Write the record');
       await heading(/^Write the record: /);
-      await page.locator('form').waitFor();
+      await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toMatch(/^Write the record: /);
       await hands.fill('The odometer showed (mi)', '171000');
       const receipt = join(temporaryFolder(), 'receipt.png');
       writeFileSync(receipt, png(40, 30));
