@@ -54,8 +54,8 @@ describe.skipIf(chromiumHere === null)('a look around', () => {
     await page.keyboard.press('Escape');
     await expect.poll(() => card('All cars on one calendar').count()).toBe(0);
     await page.getByRole('button', { name: 'Look around in five steps' }).click();
-    await page.getByRole('link', { name: 'Papers', exact: true }).click();
-    await page.getByRole('heading', { name: 'Papers', level: 1 }).waitFor();
+    await page.getByRole('link', { name: 'Ledger', exact: true }).click();
+    await page.getByRole('heading', { name: 'Ledger', level: 1 }).waitFor();
     await expect.poll(ringed).toBe(0);
     await page.getByRole('link', { name: 'Yard', exact: true }).click();
     await page.getByRole('heading', { name: 'The yard' }).waitFor();

@@ -21,6 +21,9 @@ interface ReceiveFormProps {
   readonly onClose: () => void;
 }
 
+/** Longer than the sheet needs to give the focus back where it came from. */
+const GIVEN_BACK_MS = 50;
+
 /** Takes in what came of an order: all of it, or less, wrong or damaged; and what is said not to come any more. */
 export function ReceiveForm({ view, order, onClose }: ReceiveFormProps) {
   const entry = useEntry({
@@ -31,7 +34,8 @@ export function ReceiveForm({ view, order, onClose }: ReceiveFormProps) {
       const short = delivery.lines.some((line) => line.found === 'not-coming' || (line.found !== 'good' && !line.again));
       note(tell(short ? 'receive.done-short' : 'receive.done', { n: lots.length }), undo);
       onClose();
-      focusHeading({ preventScroll: true });
+      // The sheet gives the focus back first, to a button that goes once all has come.
+      setTimeout(() => focusHeading({ preventScroll: true }), GIVEN_BACK_MS);
     },
   });
   return (

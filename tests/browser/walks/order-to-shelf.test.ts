@@ -3,7 +3,7 @@ import { chromiumHere } from '../launch-chromium.ts';
 import { HANDS } from './hands.ts';
 import { walk } from './walk.ts';
 
-const MOST = { mouse: 15, keyboard: 241 };
+const MOST = { mouse: 15, keyboard: 243 };
 const ORDER = 'Copper Lane Parts, 25 Nov';
 
 describe.skipIf(chromiumHere === null)('from an order to the shelf', { timeout: 120_000 }, () => {
